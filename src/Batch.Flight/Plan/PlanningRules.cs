@@ -1,0 +1,17 @@
+namespace Batch.Flight.Plan;
+
+/// <summary>What the planner needs to know of the rules for one leg.</summary>
+public sealed record PlanningRules
+{
+    /// <summary>Name of the rule set with its date, such as <c>us-charter 2026-09</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Fuel amounts.</summary>
+    public required FuelRules Fuel { get; init; }
+
+    /// <summary>Runway factors.</summary>
+    public required RunwayRules Runway { get; init; }
+
+    /// <summary>Standard weights.</summary>
+    public required StandardWeights Weights { get; init; }
+}

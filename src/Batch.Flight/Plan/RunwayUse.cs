@@ -1,0 +1,61 @@
+using Batch.Flight.Fleet;
+
+namespace Batch.Flight.Plan;
+
+/// <summary>A takeoff or a landing on one runway, with its distances and its room.</summary>
+public sealed record RunwayUse
+{
+    /// <summary>The runway.</summary>
+    public required Runway Runway { get; init; }
+
+    /// <summary>Whether the dispatcher named it; else it was the best into the wind.</summary>
+    public required bool IsNamed { get; init; }
+
+    /// <summary>Flap setting of the table used; empty where the book names none.</summary>
+    public string Flap { get; init; } = "";
+
+    /// <summary>Weight of the takeoff or landing.</summary>
+    public required Pounds Weight { get; init; }
+
+    /// <summary>Pressure altitude [ft].</summary>
+    public required Feet PressureAltitude { get; init; }
+
+    /// <summary>Temperature.</summary>
+    public required Celsius Temperature { get; init; }
+
+    /// <summary>Headwind component, negative for a tailwind, as forecast.</summary>
+    public required Knots Headwind { get; init; }
+
+    /// <summary>Crosswind component, from the right positive.</summary>
+    public required Knots Crosswind { get; init; }
+
+    /// <summary>Distance over the obstacle by the table [ft].</summary>
+    public required Feet TableDistance { get; init; }
+
+    /// <summary>Ground roll by the table [ft].</summary>
+    public required Feet TableRoll { get; init; }
+
+    /// <summary>The corrections applied one after another, as factors with names, such as <c>grass 1.2</c>.</summary>
+    public required ImmutableArray<RunwayFactor> Factors { get; init; }
+
+    /// <summary>Distance over the obstacle with all corrections, without the rule's factor [ft].</summary>
+    public required Feet CorrectedDistance { get; init; }
+
+    /// <summary>Distance required: corrected distance times the rule's factor [ft].</summary>
+    public required Feet Required { get; init; }
+
+    /// <summary>Distance available: takeoff distance available, or landing distance available [ft].</summary>
+    public required Feet Available { get; init; }
+
+    /// <summary>Greatest weight for which the required distance fits; null where none in the table does.</summary>
+    public Pounds? GreatestWeight { get; init; }
+
+    /// <summary>Highest temperature at which this weight fits; null where none in the table does.</summary>
+    public Celsius? HighestTemperature { get; init; }
+
+    /// <summary>Named speeds at this weight [kt], calibrated, in table order.</summary>
+    public ImmutableArray<NamedSpeed> Speeds { get; init; } = [];
+
+    /// <summary>Values taken at a table's edge or assumed, as sentences.</summary>
+    public ImmutableArray<string> Assumptions { get; init; } = [];
+}
