@@ -1,0 +1,16 @@
+using Batch.Flight.Plan;
+
+namespace Batch.Checks;
+
+/// <summary>A planned week with the answers of all checks.</summary>
+public sealed record CheckedWeek
+{
+    /// <summary>The plan.</summary>
+    public required PlannedWeek Plan { get; init; }
+
+    /// <summary>Name of the rule set with its date, as printed on every sheet.</summary>
+    public required string RuleSet { get; init; }
+
+    /// <summary>Legs in the order of the plan.</summary>
+    public required ImmutableArray<CheckedLeg> Legs { get; init; }
+}

@@ -1,0 +1,44 @@
+namespace Batch.Checks;
+
+/// <summary>The answer of one check on one leg, with what an inspector asks for.</summary>
+public sealed record Finding
+{
+    /// <summary>Stable id of the check, such as <c>FUEL-03</c>.</summary>
+    public required string Check { get; init; }
+
+    /// <summary>Title of the check in plain English.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>The answer.</summary>
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>One sentence with the numbers; names no person.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>What is required, in <see cref="Unit"/>; null where the condition is not a number.</summary>
+    public double? Required { get; init; }
+
+    /// <summary>What is planned, in <see cref="Unit"/>.</summary>
+    public double? Actual { get; init; }
+
+    /// <summary>How far inside the limit [<see cref="Unit"/>]; negative beyond it; null where the condition is not a number.</summary>
+    public double? Margin { get; init; }
+
+    /// <summary>Unit of the numbers: lb, ft, in, min, persons; empty where there are none.</summary>
+    public string Unit { get; init; } = "";
+
+    /// <summary>Document and paragraph.</summary>
+    public required string Citation { get; init; }
+
+    /// <summary>Whether the basis of the amount is still to be confirmed (from memory or seen in a secondary source only).</summary>
+    public bool IsBasisUnconfirmed { get; init; }
+
+    /// <summary>Cells that the answer depends on.</summary>
+    public ImmutableArray<string> Cells { get; init; } = [];
+
+    /// <summary>Who can act: dispatcher, captain, chief pilot, maintenance, ramp.</summary>
+    public string Actor { get; init; } = "dispatcher";
+
+    /// <summary>Changes that make it pass, least disruptive first.</summary>
+    public ImmutableArray<Remedy> Remedies { get; init; } = [];
+}
