@@ -11,7 +11,7 @@ public abstract record FuelPlan
     /// <param name="Extra">Discretionary fuel on top [lb], zero or more.</param>
     public sealed record Minimum(Pounds Extra) : FuelPlan;
 
-    /// <summary>As much as the tanks and the weights allow.</summary>
+    /// <summary>Full tanks; what the weights allow is for the checks to say.</summary>
     public sealed record Full : FuelPlan;
 
     /// <summary>Fuel for later legs bought here where that is cheaper.</summary>
