@@ -1,12 +1,67 @@
+using Batch.Flight.Earth;
+
 namespace Batch.Flight.Air;
 
-/// <summary>Winds and temperatures in space and time.</summary>
+/// <summary>
+/// Winds and temperatures in space and time, made of reports. Vertically linear in the two wind components and in temperature between the reports of one place;
+/// below its lowest and above its highest report the wind is held and the temperature carried on along the standard lapse rate. Horizontally by inverse
+/// distance squared over the nearest four places, exact at a place; reports without place count only where no report with a place is valid. In time only
+/// reports valid at the moment count; of several for one place and altitude the one that starts latest, then the one that ends first, then the later listed.
+/// Where nothing is known: still air and the standard temperature, marked as assumed. The order of the reports does not change the result otherwise.
+/// </summary>
 public sealed class AirField
 {
+    private readonly Instant[] _boundaries;
+    private readonly AirSlice?[] _slices;
+    private readonly AirStation[] _stations;
+    private readonly AirStation? _everywhere;
+
     /// <summary>Makes a field from reports.</summary>
-    /// <param name="reports">The reports.</param>
-    public AirField(IEnumerable<AirReport> reports) => Count = reports.Count();
+    /// <param name="reports">The reports; none is allowed.</param>
+    /// <exception cref="ArgumentException">A report holds a number that is not finite, or a negative wind speed.</exception>
+    public AirField(IEnumerable<AirReport> reports)
+    {
+        var all = reports.ToArray();
+        foreach (var report in all)
+        {
+            if (!double.IsFinite(report.Altitude.Value + report.WindFrom.Value + (report.Temperature?.Value ?? 0)) || !(report.WindSpeed.Value is >= 0 and < 1000))
+                throw new ArgumentException($"A report of the air is not usable: {report}", nameof(reports));
+        }
+
+        Count = all.Length;
+        _boundaries = [.. all.SelectMany(r => new[] { r.From, r.To }).OfType<Instant>().Distinct().Order()];
+        _slices = new AirSlice?[_boundaries.Length + 1];
+        _stations =
+        [
+            .. all.Where(r => r.Place is not null).GroupBy(r => r.Place ?? default)
+                .OrderBy(g => g.Key.LatitudeDeg).ThenBy(g => g.Key.LongitudeDeg)
+                .Select(g => new AirStation(g.Key, [.. g])),
+        ];
+        AirReport[] anywhere = [.. all.Where(r => r.Place is null)];
+        _everywhere = anywhere.Length > 0 ? new AirStation(default, anywhere) : null;
+    }
 
     /// <summary>Number of reports.</summary>
     public int Count { get; }
+
+    /// <summary>Wind and temperature at a point and time. Cheap: no memory is taken once a time slice has been used.</summary>
+    /// <param name="place">The place.</param>
+    /// <param name="altitude">Altitude [ft], -2,000 to 65,000.</param>
+    /// <param name="time">The moment.</param>
+    public AirSample At(GeoPoint place, Feet altitude, Instant time)
+    {
+        var at = Array.BinarySearch(_boundaries, time);
+        var index = at >= 0 ? at + 1 : ~at;
+        var slice = Volatile.Read(ref _slices[index]) ?? Prepare(index);
+        return slice.At(place, altitude.Value);
+    }
+
+    // Slice i reaches from boundary i-1 up to boundary i. Two threads may prepare the same slice; both make the same.
+    private AirSlice Prepare(int index)
+    {
+        Instant? start = index > 0 ? _boundaries[index - 1] : null;
+        var valid = _stations.Select(s => (Station: s, Column: s.ColumnFrom(start))).Where(c => c.Column is not null).ToArray();
+        var slice = new AirSlice([.. valid.Select(c => c.Station)], [.. valid.Select(c => c.Column).OfType<AirColumn>()], _everywhere?.ColumnFrom(start));
+        return Interlocked.CompareExchange(ref _slices[index], slice, null) ?? slice;
+    }
 }

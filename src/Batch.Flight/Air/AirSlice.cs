@@ -1,0 +1,98 @@
+using Batch.Flight.Earth;
+
+namespace Batch.Flight.Air;
+
+/// <summary>All the columns valid during one span of time.</summary>
+internal sealed class AirSlice
+{
+    private const int Nearest = 4;
+    private const double SamePlaceChordSquared = 1e-14; // 0.6 m on the earth
+
+    private readonly double[] _x;
+    private readonly double[] _y;
+    private readonly double[] _z;
+    private readonly AirColumn[] _columns;
+    private readonly AirColumn? _everywhere;
+    private readonly bool _allHaveTemperature;
+
+    /// <summary>Prepares a slice.</summary>
+    /// <param name="stations">The places with a valid column, in a fixed order.</param>
+    /// <param name="columns">Their columns.</param>
+    /// <param name="everywhere">The column that is valid everywhere, if there is one.</param>
+    public AirSlice(AirStation[] stations, AirColumn[] columns, AirColumn? everywhere)
+    {
+        _x = [.. stations.Select(s => s.X)];
+        _y = [.. stations.Select(s => s.Y)];
+        _z = [.. stations.Select(s => s.Z)];
+        _columns = columns;
+        _everywhere = everywhere;
+        _allHaveTemperature = columns.All(c => c.HasTemperature);
+    }
+
+    /// <summary>Wind and temperature at a place and altitude.</summary>
+    public AirSample At(GeoPoint place, double altitudeFt)
+    {
+        Span<int> nearest = stackalloc int[Nearest];
+        Span<double> weights = stackalloc double[Nearest];
+        var count = Find(place, mustHaveTemperature: false, nearest, weights);
+        double eastKt = 0, northKt = 0;
+        if (count == 0 && _everywhere is not null) (eastKt, northKt) = _everywhere.WindFrom(altitudeFt);
+        for (var i = 0; i < count; i++)
+        {
+            var (east, north) = _columns[nearest[i]].WindFrom(altitudeFt);
+            eastKt += weights[i] * east;
+            northKt += weights[i] * north;
+        }
+
+        var windAssumed = count == 0 && _everywhere is null;
+        if (!_allHaveTemperature) count = Find(place, mustHaveTemperature: true, nearest, weights);
+        double temperatureC = 0;
+        for (var i = 0; i < count; i++) temperatureC += weights[i] * _columns[nearest[i]].TemperatureC(altitudeFt);
+        var temperatureAssumed = count == 0 && _everywhere is not { HasTemperature: true };
+        if (count == 0)
+        {
+            temperatureC = _everywhere is { HasTemperature: true }
+                ? _everywhere.TemperatureC(altitudeFt)
+                : StandardAtmosphere.TemperatureK(altitudeFt * Feet.MetresPerFoot) - Celsius.ZeroInKelvin;
+        }
+
+        var speedKt = Math.Sqrt(eastKt * eastKt + northKt * northKt);
+        return speedKt < 1e-9
+            ? new AirSample(default, Knots.Zero, new Celsius(temperatureC), windAssumed, temperatureAssumed)
+            : new AirSample(TrueDegrees.Of(Angle.Atan2Deg(eastKt, northKt)), new Knots(speedKt), new Celsius(temperatureC), windAssumed, temperatureAssumed);
+    }
+
+    // The nearest places, nearest first, and their shares, which add up to one. On a place: that place alone.
+    private int Find(GeoPoint place, bool mustHaveTemperature, Span<int> nearest, Span<double> weights)
+    {
+        var (x, y, z) = AirStation.OnUnitSphere(place);
+        var count = 0;
+        for (var i = 0; i < _columns.Length; i++)
+        {
+            var (dx, dy, dz) = (_x[i] - x, _y[i] - y, _z[i] - z);
+            var chordSquared = dx * dx + dy * dy + dz * dz;
+            if (count == Nearest && chordSquared >= weights[Nearest - 1]) continue;
+            if (mustHaveTemperature && !_columns[i].HasTemperature) continue;
+            var at = count < Nearest ? count++ : Nearest - 1;
+            for (; at > 0 && weights[at - 1] > chordSquared; at--) (weights[at], nearest[at]) = (weights[at - 1], nearest[at - 1]);
+            (weights[at], nearest[at]) = (chordSquared, i);
+        }
+
+        if (count <= 1 || weights[0] < SamePlaceChordSquared)
+        {
+            weights[0] = 1;
+            return Math.Min(count, 1);
+        }
+
+        var sum = 0.0;
+        for (var i = 0; i < count; i++)
+        {
+            var arc = 2 * Math.Asin(Math.Min(1, Math.Sqrt(weights[i]) / 2));
+            weights[i] = 1 / (arc * arc);
+            sum += weights[i];
+        }
+
+        for (var i = 0; i < count; i++) weights[i] /= sum;
+        return count;
+    }
+}
