@@ -1,0 +1,52 @@
+using Batch.SampleMaker.Books;
+
+namespace Batch.SampleMaker.House;
+
+/// <summary>The sheets of the operator's own settings.</summary>
+public static class HouseSheets
+{
+    public static SheetTable Operator() => SheetTable.Of(
+        "Operator",
+        [new("Item", 26), new("Value", 44)],
+        [
+            ["Name", "Harrow Sound Air Charter (invented)"],
+            ["Home base", "XAND"],
+            ["Rule set", "us-charter"],
+            ["Report [min]", 60],
+            ["Release [min]", 30],
+            ["Turnaround [min]", 45],
+            ["Taxi out [min]", 8],
+            ["Taxi in [min]", 5],
+            ["Contingency [%]", 5],
+            ["Least landing fuel [min]", 50],
+            ["Uplift rounding [lb]", 10],
+            ["Outside tables", "edge"],
+            ["Adult weight [lb]", 190],
+            ["Man weight [lb]", 205],
+            ["Woman weight [lb]", 178],
+            ["Child weight [lb]", 88],
+            ["Infant weight [lb]", 28],
+            ["Pilot weight [lb]", 195],
+            ["Bag weight [lb]", 30],
+            ["Contact", "Dispatch, Harrow Sound, +000 555 0100, dispatch@harrow-sound.example"],
+            ["Mail from", "dispatch@harrow-sound.example"],
+            ["Sheet language", "en"],
+            ["Currency", "VLM"],
+            ["Weight unit", "lb"],
+            ["Fuel unit", "lb"],
+            ["Distance unit", "NM"],
+            ["Runway unit", "ft"],
+            ["Altitude unit", "ft"],
+            ["Temperature unit", "°C"],
+            ["Speed unit", "kt"],
+        ]);
+
+    public static SheetTable Checks() => SheetTable.Of(
+        "Checks",
+        [new("Check", 11), new("On", 7), new("State", 10), new("Value", 10), new("Reason", 70)],
+        [
+            ["CREW-11", "yes", "fail", "", "The chief pilot wants no leg released that starts where neither aircraft nor crew is"],
+            ["ADM-04", "yes", "fail", "", "No arrivals outside the hours or in the quiet hours of an airport without a permit"],
+            ["PERF-07", "yes", "caution", "18", "Crosswind for line pilots"],
+        ]);
+}
