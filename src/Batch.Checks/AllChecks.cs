@@ -1,0 +1,57 @@
+using Batch.Checks.Airframe;
+using Batch.Checks.Airports;
+using Batch.Checks.Alternates;
+using Batch.Checks.Crews;
+using Batch.Checks.Data;
+using Batch.Checks.Enroute;
+using Batch.Checks.Fuel;
+using Batch.Checks.Loading;
+using Batch.Checks.Runways;
+
+namespace Batch.Checks;
+
+/// <summary>Every check, in the order of the register.</summary>
+internal static class AllChecks
+{
+    /// <summary>The checks.</summary>
+    public static ImmutableArray<ICheck> List { get; } =
+    [
+        new DayReserve(),
+        new NightReserve(),
+        new InstrumentReserve(),
+        new Contingency(),
+        new HoldingWithoutAlternate(),
+        new TankCapacity(),
+        new CompanyLandingFuel(),
+        new FuelSoldHere(),
+        new FuelForNextDeparture(),
+        new AlternateRequired(),
+        new ZeroFuelWeight(),
+        new RampWeight(),
+        new TakeoffWeight(),
+        new TakeoffBalance(),
+        new LandingAndBurn(),
+        new Seats(),
+        new StationLimits(),
+        new WeightBasis(),
+        new Weighing(),
+        new TakeoffDistance(),
+        new FactoredTakeoff(),
+        new LandingDistance(),
+        new FactoredLanding(),
+        new WindComponents(),
+        new NightLights(),
+        new MinimumAltitude(),
+        new LevelLimits(),
+        new CruisingLevel(),
+        new CrewComposition(),
+        new CrewContinuity(),
+        new CrewQualified(),
+        new AircraftContinuity(),
+        new OpeningHours(),
+        new QuietHours(),
+        new Closures(),
+        new DataIntegrity(),
+        new FiguresAtRest(),
+    ];
+}

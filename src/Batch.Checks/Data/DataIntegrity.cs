@@ -1,0 +1,52 @@
+using Batch.Checks.Rules;
+using Batch.Flight.Plan;
+
+namespace Batch.Checks.Data;
+
+/// <summary>Whether everything the leg depends on could be read.</summary>
+internal sealed class DataIntegrity : ICheck
+{
+    private const string Number = "ADM-05";
+    private const string Name = "Data as read";
+
+    /// <inheritdoc/>
+    public string Id => Number;
+
+    /// <inheritdoc/>
+    public string Title => Name;
+
+    /// <inheritdoc/>
+    public string Needs => "every sheet";
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
+    {
+        var doubts = leg.Plan.Leg.Doubts;
+        if (doubts.IsEmpty)
+        {
+            yield return ruling.Pass("Every cell that the leg depends on could be read.");
+        }
+
+        foreach (var doubt in doubts)
+        {
+            yield return doubt.State switch
+            {
+                State.Fail => ruling.Trips("The figures of this leg are in doubt: " + doubt.Text, doubt.Cell),
+                State.Caution => ruling.Trips(doubt.Text, doubt.Cell) with { Verdict = Verdict.Caution },
+                State.Note => ruling.Note(doubt.Text, doubt.Cell),
+            };
+        }
+    }
+
+    /// <summary>The one answer about a leg that could not be planned.</summary>
+    /// <param name="leg">The leg.</param>
+    public static Finding Unplanned(LegPlan.Unplanned leg) => new()
+    {
+        Check = Number,
+        Title = Name,
+        Verdict = Verdict.Fail,
+        Text = "Not planned: " + leg.Why.TrimEnd('.') + (leg.Where.Length > 0 ? ", " + leg.Where : "") + (leg.Expected.Length > 0 ? $" ({leg.Expected})" : "") + ".",
+        Citation = "data of the books",
+        Cells = leg.Cells,
+    };
+}

@@ -1,0 +1,58 @@
+using Batch.Checks.Rules;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+
+namespace Batch.Checks.Enroute;
+
+/// <summary>Cruise level against the minimum altitude of each stretch.</summary>
+internal sealed class MinimumAltitude : ICheck
+{
+    /// <inheritdoc/>
+    public string Id => "ENR-03";
+
+    /// <inheritdoc/>
+    public string Title => "Minimum altitude";
+
+    /// <inheritdoc/>
+    public string Needs => "Airways minimum altitude; AltitudeGrid; Legs level";
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
+    {
+        var plan = leg.Plan;
+        var unknown = new List<string>();
+        var low = 0;
+        foreach (var (segment, index) in plan.Route.Segments.Select((segment, index) => (segment, index)))
+        {
+            var cruise = plan.Profile.Slices.Where(slice => slice.Segment == index && slice.Phase == FlightPhase.Cruise).ToImmutableArray();
+            if (cruise.IsEmpty)
+            {
+                continue;
+            }
+
+            var stretch = $"{segment.From.Ident} to {segment.To.Ident}";
+            if (segment.MinimumAltitude is not { } minimum)
+            {
+                unknown.Add(stretch);
+                continue;
+            }
+
+            var lowest = cruise.Min(slice => Math.Min(slice.StartFt, slice.EndFt));
+            if (minimum.Value - lowest > Ruling.Noise)
+            {
+                low++;
+                yield return ruling.AtLeast(
+                    $"From {stretch} the level", lowest, minimum.Value, "ft", $"of the minimum altitude ({(segment.MinimumSource.Length > 0 ? segment.MinimumSource : "source not said")})", null, leg.Cell(nameof(Leg.Level)), leg.Cell(nameof(Leg.Route)));
+            }
+        }
+
+        if (unknown.Count > 0)
+        {
+            yield return ruling.NotChecked($"no minimum altitude is given from {Words.List(unknown)}", leg.Cell(nameof(Leg.Route)));
+        }
+        else if (low == 0)
+        {
+            yield return ruling.Pass($"The cruise at {Words.Amount(plan.Profile.Level)} is at or above the minimum altitude of every stretch.");
+        }
+    }
+}

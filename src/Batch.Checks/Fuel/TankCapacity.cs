@@ -1,0 +1,31 @@
+using Batch.Checks.Rules;
+using Batch.Flight.Fleet;
+
+namespace Batch.Checks.Fuel;
+
+/// <summary>Fuel against the tanks.</summary>
+internal sealed class TankCapacity : ICheck
+{
+    /// <inheritdoc/>
+    public string Id => "FUEL-06";
+
+    /// <inheritdoc/>
+    public string Title => "Tank capacity";
+
+    /// <inheritdoc/>
+    public string Needs => "Types usable fuel; the plan";
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
+    {
+        if (leg.Type.UsableFuel is not { } usable)
+        {
+            yield return ruling.NotChecked($"the usable fuel of {leg.Type.Name} is not given", leg.TypeCell(nameof(AircraftType.UsableFuel)));
+            yield break;
+        }
+
+        var fuel = leg.Plan.Fuel;
+        var (what, needed) = fuel.Required > fuel.Aboard ? ("Fuel required", fuel.Required) : ("Fuel aboard", fuel.Aboard);
+        yield return ruling.AtMost(what, needed.Value, usable.Value, "lb", "usable fuel", null, [.. FinalReserve.Cells(leg), leg.TypeCell(nameof(AircraftType.UsableFuel))]);
+    }
+}

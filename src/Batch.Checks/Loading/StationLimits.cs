@@ -1,0 +1,59 @@
+using Batch.Checks.Rules;
+using Batch.Flight.Fleet;
+
+namespace Batch.Checks.Loading;
+
+/// <summary>Load of every station against its maximum, and a place for every bag.</summary>
+internal sealed class StationLimits : ICheck
+{
+    /// <inheritdoc/>
+    public string Id => "WB-07";
+
+    /// <inheritdoc/>
+    public string Title => "Stations and stowage";
+
+    /// <inheritdoc/>
+    public string Needs => "Stations maximum and seats; Manifest bags; Cargo";
+
+    /// <inheritdoc/>
+    public string Actor => "ramp";
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
+    {
+        var load = leg.Plan.Load;
+        var trips = 0;
+        foreach (var (station, weight, persons) in load.Stations)
+        {
+            var cell = station.Origin.Cell(nameof(Station.Maximum));
+            if (station.Maximum is { } maximum && weight - maximum > new Pounds(Ruling.Noise))
+            {
+                trips++;
+                yield return ruling.AtMost($"Load at {station.Name}", weight.Value, maximum.Value, "lb", "maximum of that station", null, cell);
+            }
+            else if (station.Maximum is null && station.Kind == StationKind.Bags && weight > Pounds.Zero)
+            {
+                trips++;
+                yield return ruling.NotChecked($"the maximum load of {station.Name} on {leg.Type.Name} is not given, and {Words.Amount(weight)} lie there", cell);
+            }
+
+            if (station.Kind != StationKind.Bags && persons > station.Seats)
+            {
+                trips++;
+                yield return ruling.AtMost($"Persons at {station.Name}:", persons, station.Seats, "persons", "seats there", null, station.Origin.Cell(nameof(Station.Seats)));
+            }
+        }
+
+        if (load.WithoutStation > Pounds.Zero)
+        {
+            trips++;
+            yield return ruling.Trips($"{Words.Amount(load.WithoutStation)} of bags or cargo have no place: every station is full.", [.. load.Items.Where(item => item.Station.Length == 0).Select(item => item.Cell)])
+                with { Required = 0, Actual = load.WithoutStation.Value, Margin = -load.WithoutStation.Value, Unit = "lb" };
+        }
+
+        if (trips == 0)
+        {
+            yield return ruling.Pass("Every station is within its maximum, and everything has a place.");
+        }
+    }
+}

@@ -1,0 +1,47 @@
+using Batch.Checks.Rules;
+using Batch.Flight.Fleet;
+
+namespace Batch.Checks.Loading;
+
+/// <summary>Whether the last weighing is recent enough.</summary>
+internal sealed class Weighing : ICheck
+{
+    /// <inheritdoc/>
+    public string Id => "WB-09";
+
+    /// <inheritdoc/>
+    public string Title => "Weighing current";
+
+    /// <inheritdoc/>
+    public string Needs => "Aircraft weighed on, weighing due";
+
+    /// <inheritdoc/>
+    public string Actor => "maintenance";
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> Tunable => ["calendar months"];
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
+    {
+        var months = ruling.Amount("calendar months");
+        var last = leg.Aircraft.WeighingDue;
+        if (leg.Aircraft.WeighedOn is { } weighed)
+        {
+            var byRule = weighed.PlusMonths((int)months.Value).With(DateAdjusters.EndOfMonth);
+            last = last is { } due && due < byRule ? due : byRule;
+        }
+
+        if (last is not { } until)
+        {
+            yield return ruling.NotChecked($"neither the last weighing of {leg.Aircraft.Registration} nor when the next is due is given", leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)));
+            yield break;
+        }
+
+        var left = Period.DaysBetween(leg.EndDate, until);
+        var answer = left >= 0
+            ? ruling.Pass($"The weighing of {leg.Aircraft.Registration} holds until {Words.Day(until)}.", months)
+            : ruling.Trips(months, $"The weighing of {leg.Aircraft.Registration} held until {Words.Day(until)} ({Words.Amount(months.Value, "calendar months")}, or the date in the book where earlier).", leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)));
+        yield return answer with { Required = 0, Actual = left, Margin = left, Unit = "days" };
+    }
+}

@@ -1,0 +1,137 @@
+using Batch.Checks.Rules;
+using Batch.Flight.Fleet;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+
+namespace Batch.Checks;
+
+/// <summary>A set of rules under which an operator flies: amounts, conditions and citations, read from a file of the program.</summary>
+public sealed class RuleSet
+{
+    private RuleSet(RuleFile file)
+    {
+        Name = file.Name;
+        Date = file.Date;
+        About = file.About;
+        Rules = [.. file.Rules.Select(entry => entry.ToRule())];
+        ByCheck = Rules.ToLookup(rule => rule.Check, StringComparer.Ordinal);
+    }
+
+    /// <summary>Names of the rule sets there are.</summary>
+    public static ImmutableArray<string> Names { get; } = ["us-charter", "us-general", "icao-annex-6", "eu-commercial"];
+
+    /// <summary>Name, such as <c>us-charter</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>Year and month of the rule texts, such as <c>2026-09</c>.</summary>
+    public string Date { get; }
+
+    /// <summary>What it is for, one or two sentences.</summary>
+    public string About { get; }
+
+    /// <summary>Name and date as printed on every sheet, such as <c>us-charter 2026-09</c>.</summary>
+    public string Title => Name + " " + Date;
+
+    /// <summary>Every rule, in file order.</summary>
+    internal ImmutableArray<Rule> Rules { get; }
+
+    /// <summary>The rules by check id.</summary>
+    internal ILookup<string, Rule> ByCheck { get; }
+
+    /// <summary>The rule set of a name, case ignored.</summary>
+    /// <param name="name">One of <see cref="Names"/>.</param>
+    /// <exception cref="UnknownRuleSetException">There is none of this name.</exception>
+    public static RuleSet Load(string name)
+    {
+        var known = Names.FirstOrDefault(candidate => string.Equals(candidate, name.Trim(), StringComparison.OrdinalIgnoreCase))
+            ?? throw new UnknownRuleSetException(name, [.. NearNames.Of(name, Names)]);
+        using var json = typeof(RuleSet).Assembly.GetManifestResourceStream(known + ".json")
+            ?? throw new InvalidOperationException($"The program was built without its rule file {known}.json");
+        return new RuleSet(RuleFile.Read(json));
+    }
+
+    /// <summary>What the planner needs to know for one leg: the strictest of the amounts that hold, the operator's own where stricter.</summary>
+    /// <param name="leg">The leg; an empty rules cell counts as IFR and an empty purpose cell as charter.</param>
+    /// <param name="type">Its type; where a fact that a rule depends on is not given, the rule is taken to hold.</param>
+    /// <param name="op">The operator.</param>
+    public PlanningRules For(Leg leg, AircraftType type, Operator op)
+    {
+        var facts = LegFacts.Of(leg, type);
+        var held = Rules.Where(rule => rule.When.HoldsFor(facts) != Holds.No).ToImmutableArray();
+        return new PlanningRules { Name = Title, Fuel = FuelOf(held, facts.Rules, op), Runway = RunwayOf(held), Weights = WeightsOf(held, op) };
+    }
+
+    private static FuelRules FuelOf(ImmutableArray<Rule> held, FlightRules rules, Operator op)
+    {
+        var day = Reserve(held, rules == FlightRules.Ifr ? "FUEL-03" : "FUEL-01");
+        var night = Reserve(held, rules == FlightRules.Ifr ? "FUEL-03" : "FUEL-02");
+        var contingency = RuleAmount.Strictest(held.Where(rule => rule.Check == "FUEL-04"), "share of trip fuel");
+        var floor = RuleAmount.Strictest(held.Where(rule => rule.Check == "FUEL-04"), "holding time");
+        var hold = RuleAmount.Strictest(held.Where(rule => rule.Check == "FUEL-05"), "holding time");
+        var fromRules = (contingency?.Value ?? 0) / 100;
+        var own = op.Contingency is { } wanted && wanted > fromRules;
+        return new FuelRules
+        {
+            FinalReserveDay = Duration.FromMinutes(day.Value),
+            FinalReserveNight = Duration.FromMinutes(Math.Max(day.Value, night.Value)),
+            FinalReserveBasis = day.Basis,
+            FinalReserveCitation = string.Join("; ", day.Rules.Concat(night.Rules).Select(rule => rule.Citation).Distinct(StringComparer.Ordinal)),
+            ContingencyFraction = own ? op.Contingency ?? 0 : fromRules,
+            ContingencyFloor = Duration.FromMinutes(floor?.Value ?? 0),
+            ContingencyCitation = own ? "operator's contingency" : contingency?.Citation ?? "",
+            WithoutAlternateHold = Duration.FromMinutes(hold?.Value ?? 0),
+            WithoutAlternateCitation = hold?.Citation ?? "",
+            AlternateCitation = RuleAmount.Cited(held.Where(rule => rule.Check == "ALT-02")),
+        };
+    }
+
+    private static RuleAmount Reserve(ImmutableArray<Rule> held, string check) => RuleAmount.Strictest(held.Where(rule => rule.Check == check), "final reserve")
+        ?? throw new InvalidOperationException($"The rule file has no final reserve under {check} for this leg");
+
+    private static RunwayRules RunwayOf(ImmutableArray<Rule> held)
+    {
+        var takeoff = Demanded(held, "PERF-02", "factor on takeoff run available");
+        var landing = Demanded(held, "PERF-04", "share of landing distance available");
+        return new RunwayRules
+        {
+            TakeoffFactor = takeoff?.Value ?? 1,
+            LandingFactor = landing is null ? 1 : 100 / landing.Value,
+            TakeoffCitation = takeoff?.Citation ?? RuleAmount.Cited(held.Where(rule => rule.Check == "PERF-01")),
+            LandingCitation = landing?.Citation ?? RuleAmount.Cited(held.Where(rule => rule.Check == "PERF-03")),
+        };
+    }
+
+    /// <summary>An amount that is a duty (a fail when not met), not a caution.</summary>
+    private static RuleAmount? Demanded(ImmutableArray<Rule> held, string check, string amount) =>
+        RuleAmount.Strictest(held.Where(rule => rule.Check == check && rule.State == State.Fail), amount);
+
+    private static StandardWeights WeightsOf(ImmutableArray<Rule> held, Operator op)
+    {
+        var weights = held.Where(rule => rule.Check == "WB-08").ToImmutableArray();
+        var sources = new List<string>();
+        return new StandardWeights
+        {
+            Adult = Weight("adult"),
+            Man = Weight("man"),
+            Woman = Weight("woman"),
+            Child = Weight("child"),
+            Infant = Weight("infant"),
+            Pilot = Weight("pilot"),
+            Bag = Weight("bag"),
+            Source = string.Join("; ", sources.Distinct(StringComparer.Ordinal)),
+        };
+
+        Pounds Weight(string category)
+        {
+            if (op.StandardWeights.TryGetValue(category, out var own))
+            {
+                sources.Add("operator's own standard weights");
+                return own;
+            }
+
+            var amount = RuleAmount.Strictest(weights, category) ?? throw new InvalidOperationException($"The rule file has no standard weight for '{category}'");
+            sources.Add(amount.Citation + (amount.IsConfirmed ? "" : " (basis to be confirmed)"));
+            return amount.Unit == "kg" ? Pounds.FromKilograms(amount.Value) : new Pounds(amount.Value);
+        }
+    }
+}

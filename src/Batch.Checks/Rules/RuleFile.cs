@@ -1,0 +1,105 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Batch.Flight.Plan;
+
+namespace Batch.Checks.Rules;
+
+/// <summary>A rule file as it is written. A word that the reader does not know stops the reading; the files are part of the program.</summary>
+internal sealed record RuleFile
+{
+    private static readonly JsonSerializerOptions Reading = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
+    };
+
+    /// <summary>Name, such as <c>us-charter</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Year and month of the rule texts, such as <c>2026-09</c>.</summary>
+    public required string Date { get; init; }
+
+    /// <summary>What it is for.</summary>
+    public required string About { get; init; }
+
+    /// <summary>What the marks mean.</summary>
+    public required ImmutableSortedDictionary<string, string> Marks { get; init; }
+
+    /// <summary>Its rules.</summary>
+    public required ImmutableArray<Entry> Rules { get; init; }
+
+    /// <summary>Reads a rule file.</summary>
+    /// <param name="json">The stream.</param>
+    /// <exception cref="JsonException">It is not a rule file.</exception>
+    public static RuleFile Read(Stream json) => JsonSerializer.Deserialize<RuleFile>(json, Reading) ?? throw new JsonException("The rule file is empty");
+
+    /// <summary>One rule as it is written.</summary>
+    internal sealed record Entry
+    {
+        /// <summary>Check it serves.</summary>
+        public required string Check { get; init; }
+
+        /// <summary>Part of the check that it is for.</summary>
+        public string Part { get; init; } = "";
+
+        /// <summary>The least value.</summary>
+        public double? AtLeast { get; init; }
+
+        /// <summary>The greatest value.</summary>
+        public double? AtMost { get; init; }
+
+        /// <summary>Unit of the value.</summary>
+        public string Unit { get; init; } = "";
+
+        /// <summary>How a reserve time becomes fuel.</summary>
+        public ReserveBasis? Basis { get; init; }
+
+        /// <summary>When it holds.</summary>
+        public RuleCondition When { get; init; } = new();
+
+        /// <summary>How serious it is when not met.</summary>
+        public required State State { get; init; }
+
+        /// <summary>Document and paragraph.</summary>
+        public required string Cite { get; init; }
+
+        /// <summary>V, V2, M or O.</summary>
+        public required string Mark { get; init; }
+
+        /// <summary>What it says.</summary>
+        public required string Says { get; init; }
+
+        /// <summary>The rule it means.</summary>
+        /// <exception cref="JsonException">It contradicts itself.</exception>
+        public Rule ToRule()
+        {
+            if (AtLeast is not null && AtMost is not null || Part.Length == 0 && (AtLeast ?? AtMost).HasValue)
+            {
+                throw new JsonException($"A rule of {Check} may give one value, and then names the part it is for");
+            }
+
+            return new Rule
+            {
+                Check = Check,
+                Part = Part,
+                Value = AtLeast ?? AtMost,
+                Unit = Unit,
+                IsLeast = AtLeast is not null,
+                Basis = Basis,
+                When = When,
+                State = State,
+                Citation = Cite,
+                Mark = Mark switch
+                {
+                    "V" => RuleMark.Verified,
+                    "V2" => RuleMark.Secondary,
+                    "M" => RuleMark.FromMemory,
+                    "O" => RuleMark.OperatorBook,
+                    _ => throw new JsonException($"A rule of {Check} has the mark '{Mark}', which is not known"),
+                },
+                Says = Says,
+            };
+        }
+    }
+}

@@ -1,0 +1,135 @@
+namespace Batch.Checks.Rules;
+
+/// <summary>What the rule set and the operator demand of one check on one leg; every finding of the check is made here, so that its state, citation and mark follow from the rules.</summary>
+internal sealed class Ruling
+{
+    private readonly ICheck _check;
+    private readonly ImmutableArray<Rule> _rules;
+    private readonly OwnSetting _own;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="rules">Rules that hold, at least one.</param>
+    /// <param name="own">The operator's setting.</param>
+    public Ruling(ICheck check, ImmutableArray<Rule> rules, OwnSetting own)
+    {
+        _check = check;
+        _rules = rules;
+        _own = own;
+    }
+
+    /// <summary>A weight, distance or time this far beyond a limit is still rounding of the computation.</summary>
+    public const double Noise = 1e-6;
+
+    /// <summary>An amount that the rules name for this leg, the operator's own where accepted.</summary>
+    /// <param name="name">Its name.</param>
+    /// <exception cref="InvalidOperationException">The rules that hold name none.</exception>
+    public RuleAmount Amount(string name) => AmountOrNone(name) ?? throw new InvalidOperationException($"The rule file names no '{name}' for {_check.Id} on this leg");
+
+    /// <summary>An amount that the rules name for this leg; null where they name none.</summary>
+    /// <param name="name">Its name.</param>
+    public RuleAmount? AmountOrNone(string name) => RuleAmount.Strictest(_rules, name) is { } amount ? _own.Applied(_check, amount, name) : null;
+
+    /// <summary>A part of the check that is a condition without a number; null where the rules that hold name none.</summary>
+    /// <param name="name">Its name.</param>
+    public RuleAmount? Condition(string name) => RuleAmount.Condition(_rules, name);
+
+    /// <summary>The condition is met.</summary>
+    /// <param name="text">One sentence.</param>
+    /// <param name="by">The amount it is held against; null for the check as a whole.</param>
+    public Finding Pass(string text, RuleAmount? by = null) => Answer(Verdict.Pass, text, by);
+
+    /// <summary>The rule does not apply to this leg.</summary>
+    /// <param name="why">One sentence.</param>
+    public Finding NotApplicable(string why) => Answer(Verdict.NotApplicable, why, null);
+
+    /// <summary>An input is missing.</summary>
+    /// <param name="missing">What is missing, as the object of a sentence: <c>the maximum landing weight of Skua 9</c>.</param>
+    /// <param name="cells">Cells where it would stand.</param>
+    public Finding NotChecked(string missing, params string[] cells) => Answer(Verdict.NotChecked, $"Not checked: {missing}.", null) with { Cells = Filled(cells) };
+
+    /// <summary>Worth knowing.</summary>
+    /// <param name="text">One sentence.</param>
+    /// <param name="cells">Cells.</param>
+    public Finding Note(string text, params string[] cells) => Answer(Verdict.Note, text, null) with { Cells = Filled(cells) };
+
+    /// <summary>The condition is not met; how serious that is follows from the rules and the operator's setting.</summary>
+    /// <param name="text">One sentence.</param>
+    /// <param name="cells">Cells to look at.</param>
+    public Finding Trips(string text, params string[] cells) => Trips(null, text, cells);
+
+    /// <summary>An amount is not kept.</summary>
+    /// <param name="by">The amount; null for the check as a whole.</param>
+    /// <param name="text">One sentence.</param>
+    /// <param name="cells">Cells to look at.</param>
+    public Finding Trips(RuleAmount? by, string text, params string[] cells)
+    {
+        var rules = by?.Rules ?? Whole;
+        return Answer(VerdictOf(_own.Applied(StateOf(rules))), text, by) with { Cells = Filled(cells) };
+    }
+
+    /// <summary>A figure that must not be more than a limit.</summary>
+    /// <param name="what">The figure, as the subject of a sentence: <c>Ramp weight</c>.</param>
+    /// <param name="actual">Its value.</param>
+    /// <param name="limit">The limit; at the limit is met.</param>
+    /// <param name="unit">Unit of both.</param>
+    /// <param name="limitName">The limit in words, such as <c>maximum ramp weight</c>.</param>
+    /// <param name="by">The amount that the limit comes from; null for the check as a whole.</param>
+    /// <param name="cells">Cells to look at.</param>
+    public Finding AtMost(string what, double actual, double limit, string unit, string limitName, RuleAmount? by, params string[] cells)
+    {
+        var margin = limit - actual;
+        var finding = margin >= -Noise
+            ? Pass($"{what} {Words.Amount(actual, unit)} is within the {limitName} {Words.Amount(limit, unit)}, {Words.Amount(Math.Max(margin, 0), unit)} to spare.", by)
+            : Trips(by, $"{what} {Words.Amount(actual, unit)} is {Words.Amount(-margin, unit)} over the {limitName} {Words.Amount(limit, unit)}.", cells);
+        return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit, Cells = Filled(cells) };
+    }
+
+    /// <summary>A figure that must not be less than a limit.</summary>
+    /// <param name="what">The figure, as the subject of a sentence.</param>
+    /// <param name="actual">Its value.</param>
+    /// <param name="limit">The limit; at the limit is met.</param>
+    /// <param name="unit">Unit of both.</param>
+    /// <param name="limitName">What the limit is, as the end of a sentence: <c>required for ...</c>.</param>
+    /// <param name="by">The amount that the limit comes from; null for the check as a whole.</param>
+    /// <param name="cells">Cells to look at.</param>
+    public Finding AtLeast(string what, double actual, double limit, string unit, string limitName, RuleAmount? by, params string[] cells)
+    {
+        var margin = actual - limit;
+        var finding = margin >= -Noise
+            ? Pass($"{what} {Words.Amount(actual, unit)} covers the {Words.Amount(limit, unit)} {limitName}, {Words.Amount(Math.Max(margin, 0), unit)} to spare.", by)
+            : Trips(by, $"{what} {Words.Amount(actual, unit)} is {Words.Amount(-margin, unit)} short of the {Words.Amount(limit, unit)} {limitName}.", cells);
+        return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit, Cells = Filled(cells) };
+    }
+
+    /// <summary>The state that the rules alone give: the worst of them, at most a caution for one whose basis is not confirmed.</summary>
+    /// <param name="rules">The rules.</param>
+    public static State StateOf(IEnumerable<Rule> rules) => rules.Max(rule => rule.IsConfirmed || rule.State < State.Caution ? rule.State : State.Caution);
+
+    /// <summary>The rules of the check as a whole: those that name no part, or all where every rule names one.</summary>
+    private ImmutableArray<Rule> Whole => _rules.Any(rule => rule.Part.Length == 0) ? [.. _rules.Where(rule => rule.Part.Length == 0)] : _rules;
+
+    private Finding Answer(Verdict verdict, string text, RuleAmount? by)
+    {
+        var rules = by?.Rules ?? Whole;
+        return new Finding
+        {
+            Check = _check.Id,
+            Title = _check.Title,
+            Verdict = verdict,
+            Text = text,
+            Citation = by?.Citation ?? RuleAmount.Cited(rules),
+            IsBasisUnconfirmed = !rules.Any(rule => rule.IsConfirmed),
+            Actor = _check.Actor,
+        };
+    }
+
+    private static Verdict VerdictOf(State state) => state switch
+    {
+        State.Note => Verdict.Note,
+        State.Caution => Verdict.Caution,
+        State.Fail => Verdict.Fail,
+    };
+
+    private static ImmutableArray<string> Filled(IEnumerable<string> cells) => [.. cells.Where(cell => cell.Length > 0).Distinct(StringComparer.Ordinal)];
+}

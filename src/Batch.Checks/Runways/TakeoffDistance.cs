@@ -1,0 +1,34 @@
+using Batch.Checks.Rules;
+
+namespace Batch.Checks.Runways;
+
+/// <summary>Takeoff distance over the obstacle against the takeoff distance available.</summary>
+internal sealed class TakeoffDistance : ICheck
+{
+    /// <inheritdoc/>
+    public string Id => "PERF-01";
+
+    /// <inheritdoc/>
+    public string Title => "Takeoff distance";
+
+    /// <inheritdoc/>
+    public string Needs => "Takeoff table; Runways; temperature and wind";
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> Tunable => ["factor"];
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
+    {
+        var (use, missing) = Distances.UseOf(leg, ruling, isTakeoff: true);
+        if (use is not null)
+        {
+            var factor = ruling.Amount("factor");
+            yield return Distances.Compare(leg, ruling, use, isTakeoff: true, factor.Value, use.Available, "takeoff distance available", factor);
+        }
+        else if (missing is not null)
+        {
+            yield return missing;
+        }
+    }
+}

@@ -1,0 +1,83 @@
+using Batch.Checks.Data;
+using Batch.Checks.Rules;
+using Batch.Flight.Plan;
+
+namespace Batch.Checks;
+
+/// <summary>Holds planned legs against the rules.</summary>
+public static class WeekChecker
+{
+    /// <summary>All checks on all legs.</summary>
+    /// <param name="week">The week.</param>
+    /// <param name="rules">The rules.</param>
+    /// <param name="forecasts">Forecasts known; null for none.</param>
+    public static CheckedWeek Check(PlannedWeek week, RuleSet rules, Forecasts? forecasts = null)
+    {
+        var ready = new WeekUnderCheck(week);
+        return new CheckedWeek
+        {
+            Plan = week,
+            RuleSet = rules.Title,
+            Legs = [.. week.Legs.Select(leg => Check(leg, ready, rules, forecasts ?? Forecasts.None))],
+        };
+    }
+
+    /// <summary>All checks on one leg.</summary>
+    /// <param name="leg">The leg; it may differ from the one in the week (a change that is being tried).</param>
+    /// <param name="week">The week it stands in, for what comes before it.</param>
+    /// <param name="rules">The rules.</param>
+    /// <param name="forecasts">Forecasts known; null for none.</param>
+    public static CheckedLeg CheckLeg(LegPlan leg, PlannedWeek week, RuleSet rules, Forecasts? forecasts = null) =>
+        Check(leg, new WeekUnderCheck(week), rules, forecasts ?? Forecasts.None);
+
+    private static CheckedLeg Check(LegPlan leg, WeekUnderCheck week, RuleSet rules, Forecasts forecasts) => new()
+    {
+        Plan = leg,
+        Findings = leg switch
+        {
+            LegPlan.Planned planned => [.. AllChecks.List
+                .SelectMany(check => Look(check, new LegUnderCheck(planned, week, forecasts), rules))
+                .OrderByDescending(finding => finding.Verdict)
+                .ThenBy(finding => finding.Check, StringComparer.Ordinal)],
+            LegPlan.Unplanned unplanned => [DataIntegrity.Unplanned(unplanned)],
+            _ => throw new System.Diagnostics.UnreachableException(),
+        },
+    };
+
+    /// <summary>The answers of one check, with what is to be said about the operator's setting of it.</summary>
+    internal static IEnumerable<Finding> Look(ICheck check, LegUnderCheck leg, RuleSet rules)
+    {
+        var named = rules.ByCheck[check.Id].ToImmutableArray();
+        var held = named.Where(rule => rule.When.HoldsFor(leg.Facts) == Holds.Yes).ToImmutableArray();
+        var unsure = named.Where(rule => rule.When.HoldsFor(leg.Facts) == Holds.Unknown).ToImmutableArray();
+        var own = new OwnSetting(leg.Week.Setting(check.Id));
+        if (held.IsEmpty && unsure.IsEmpty)
+        {
+            return [None(check, $"{rules.Title} asks nothing of this kind of leg here.", named)];
+        }
+
+        var ruling = new Ruling(check, held.IsEmpty ? unsure : held, own);
+        var cell = leg.Week.Setting(check.Id)?.Origin.ToString() ?? "";
+        var notes = own.Notes(check, held.IsEmpty ? unsure : held).Select(note => ruling.Note(note, cell));
+        if (own.IsOff)
+        {
+            return notes;
+        }
+
+        var missing = unsure.SelectMany(rule => rule.When.Missing(leg.Facts)).Distinct(StringComparer.Ordinal).ToImmutableArray();
+        var doubts = missing.IsEmpty
+            ? []
+            : new[] { new Ruling(check, unsure, own).NotChecked($"whether {RuleAmount.Cited(unsure)} applies depends on the {Words.List(missing)}, which the book does not give", leg.TypeCell("")) };
+        return (held.IsEmpty ? [] : check.Look(leg, ruling)).Concat(doubts).Concat(notes);
+    }
+
+    private static Finding None(ICheck check, string text, ImmutableArray<Rule> named) => new()
+    {
+        Check = check.Id,
+        Title = check.Title,
+        Verdict = Verdict.NotApplicable,
+        Text = text,
+        Citation = named.IsEmpty ? "no rule" : RuleAmount.Cited(named),
+        Actor = check.Actor,
+    };
+}

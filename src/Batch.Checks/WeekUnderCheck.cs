@@ -1,0 +1,72 @@
+using Batch.Flight.Fleet;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+
+namespace Batch.Checks;
+
+/// <summary>A planned week made ready for looking things up, once for all legs.</summary>
+internal sealed class WeekUnderCheck
+{
+    private readonly Dictionary<LegKey, LegPlan> _legs = [];
+    private readonly Dictionary<string, AircraftWeek> _aircraft = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, CrewWeek> _crew = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, CheckSetting> _settings = new(StringComparer.OrdinalIgnoreCase);
+    private readonly ILookup<string, LoggedDuty> _logged;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="plan">The week.</param>
+    public WeekUnderCheck(PlannedWeek plan)
+    {
+        Plan = plan;
+        foreach (var leg in plan.Legs)
+        {
+            _legs.TryAdd(leg.Key, leg);
+        }
+
+        foreach (var aircraft in plan.Aircraft)
+        {
+            _aircraft.TryAdd(aircraft.Registration, aircraft);
+        }
+
+        foreach (var crew in plan.Crew)
+        {
+            _crew.TryAdd(crew.Code, crew);
+        }
+
+        foreach (var setting in plan.Input.CheckSettings)
+        {
+            _settings.TryAdd(setting.Check, setting);
+        }
+
+        _logged = plan.Input.Logged.ToLookup(row => row.Crew, StringComparer.OrdinalIgnoreCase);
+    }
+
+    /// <summary>The week.</summary>
+    public PlannedWeek Plan { get; }
+
+    /// <summary>The plan of a leg; null where the week has none.</summary>
+    /// <param name="key">Its key.</param>
+    public LegPlan? Leg(LegKey key) => _legs.GetValueOrDefault(key);
+
+    /// <summary>What an aircraft does; null where the week does not know it.</summary>
+    /// <param name="registration">Registration.</param>
+    public AircraftWeek? Aircraft(string registration) => _aircraft.GetValueOrDefault(registration);
+
+    /// <summary>What a person does; null where the week does not know the code.</summary>
+    /// <param name="code">Code.</param>
+    public CrewWeek? Crew(string code) => _crew.GetValueOrDefault(code);
+
+    /// <summary>The operator's setting of a check; null where there is none.</summary>
+    /// <param name="check">Check id.</param>
+    public CheckSetting? Setting(string check) => _settings.GetValueOrDefault(check);
+
+    /// <summary>What is logged for a person, in date order.</summary>
+    /// <param name="code">Code.</param>
+    public ImmutableArray<LoggedDuty> Logged(string code) => [.. _logged[code].OrderBy(row => row.Date)];
+
+    /// <summary>Notices about a subject that hold at an instant.</summary>
+    /// <param name="subject">Airport, runway such as <c>XAND 09</c>, or registration.</param>
+    /// <param name="at">The instant.</param>
+    public IEnumerable<Notice> Notices(string subject, Instant at) =>
+        Plan.Input.Notices.Where(notice => string.Equals(notice.Subject.Trim(), subject, StringComparison.OrdinalIgnoreCase) && notice.HoldsAt(at));
+}
