@@ -44,7 +44,7 @@ public sealed class RuleSet
     public static RuleSet Load(string name)
     {
         var known = Names.FirstOrDefault(candidate => string.Equals(candidate, name.Trim(), StringComparison.OrdinalIgnoreCase))
-            ?? throw new UnknownRuleSetException(name, [.. NearNames.Of(name, Names)]);
+            ?? throw new UnknownRuleSetException(name, [.. Names.OrderBy(candidate => NearWords.Distance(candidate, name.Trim().ToLowerInvariant())).ThenBy(candidate => candidate, StringComparer.Ordinal)]);
         using var json = typeof(RuleSet).Assembly.GetManifestResourceStream(known + ".json")
             ?? throw new InvalidOperationException($"The program was built without its rule file {known}.json");
         return new RuleSet(RuleFile.Read(json));

@@ -38,6 +38,7 @@ internal sealed class WeekUnderCheck
             _settings.TryAdd(setting.Check, setting);
         }
 
+        Board = new NoticeBoard(plan.Input.Notices);
         _logged = plan.Input.Logged.ToLookup(row => row.Crew, StringComparer.OrdinalIgnoreCase);
     }
 
@@ -64,9 +65,20 @@ internal sealed class WeekUnderCheck
     /// <param name="code">Code.</param>
     public ImmutableArray<LoggedDuty> Logged(string code) => [.. _logged[code].OrderBy(row => row.Date)];
 
-    /// <summary>Notices about a subject that hold at an instant.</summary>
-    /// <param name="subject">Airport, runway such as <c>XAND 09</c>, or registration.</param>
+    /// <summary>The notices.</summary>
+    public NoticeBoard Board { get; }
+
+    /// <summary>Notices about exactly a subject that hold at an instant.</summary>
+    /// <param name="subject">Airport, fix, airway or registration; runways of an airport are left out.</param>
     /// <param name="at">The instant.</param>
-    public IEnumerable<Notice> Notices(string subject, Instant at) =>
-        Plan.Input.Notices.Where(notice => string.Equals(notice.Subject.Trim(), subject, StringComparison.OrdinalIgnoreCase) && notice.HoldsAt(at));
+    public IEnumerable<Notice> Notices(string subject, Instant at) => Board.About(subject, at, at).Where(notice => notice.HoldsAt(at) && IsAbout(notice, subject));
+
+    /// <summary>Notices about a runway that hold at an instant: <c>XAND 09</c>, or both directions as <c>XAND 09/27</c>.</summary>
+    /// <param name="airport">Airport.</param>
+    /// <param name="runway">Designator.</param>
+    /// <param name="at">The instant.</param>
+    public IEnumerable<Notice> Notices(string airport, string runway, Instant at) => Board.About(airport, at, at)
+        .Where(notice => notice.HoldsAt(at) && !IsAbout(notice, airport) && notice.Subject.Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries).Skip(1).Contains(runway, StringComparer.OrdinalIgnoreCase));
+
+    private static bool IsAbout(Notice notice, string subject) => string.Equals(notice.Subject.Trim(), subject, StringComparison.OrdinalIgnoreCase);
 }

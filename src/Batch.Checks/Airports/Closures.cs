@@ -48,7 +48,7 @@ internal sealed class Closures : ICheck
             }
         }
 
-        foreach (var notice in leg.Week.Plan.Input.Notices.Where(notice => notice.HoldsAt(at) && IsAbout(notice, airport, (result as RunwayResult.Computed)?.Use.Runway.Ident)))
+        foreach (var notice in (result as RunwayResult.Computed)?.Use.Runway.Ident is { } runway ? leg.Week.Notices(airport.Ident, runway, at) : [])
         {
             yield return notice.Effect is NoticeEffect.Closed or NoticeEffect.RunwayClosed
                 ? ruling.Trips($"Runway {notice.Subject} is closed by notice at the {what}.", notice.Origin.ToString())
@@ -66,23 +66,12 @@ internal sealed class Closures : ICheck
         var names = leg.Plan.Route.Segments.SelectMany(segment => new[] { segment.Via, segment.To.Ident }).Where(name => name != "DCT" && name != leg.Plan.To.Ident).Distinct(StringComparer.OrdinalIgnoreCase);
         foreach (var name in names)
         {
-            foreach (var notice in leg.Week.Plan.Input.Notices.Where(notice =>
-                string.Equals(notice.Subject.Trim(), name, StringComparison.OrdinalIgnoreCase) && (notice.HoldsAt(leg.Plan.Times.Takeoff) || notice.HoldsAt(leg.Plan.Times.Landing))))
+            foreach (var notice in leg.Week.Board.About(name, leg.Plan.Times.Takeoff, leg.Plan.Times.Landing))
             {
                 yield return notice.Effect == NoticeEffect.Closed
                     ? ruling.Trips($"{name} on the route is closed by notice.", notice.Origin.ToString(), leg.Cell(nameof(Leg.Route)))
                     : ruling.Note($"Notice for {name} on the route: {notice.Text}", notice.Origin.ToString());
             }
         }
-    }
-
-    /// <summary>Whether a notice is about the runway used: <c>XAND 09</c>, or both directions as <c>XAND 09/27</c>.</summary>
-    private static bool IsAbout(Notice notice, Airport airport, string? runway)
-    {
-        var words = notice.Subject.Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries);
-        return runway is not null
-            && words.Length > 1
-            && string.Equals(words[0], airport.Ident, StringComparison.OrdinalIgnoreCase)
-            && words.Skip(1).Contains(runway, StringComparer.OrdinalIgnoreCase);
     }
 }

@@ -41,16 +41,9 @@ internal static class FinalReserve
     /// <summary>Whether the night reserve holds: takeoff, landing, or landing plus the day's reserve in the night. The rule does not say which moment counts; the strictest is taken.</summary>
     /// <param name="plan">The leg.</param>
     public static bool IsByNight(LegPlan.Planned plan) =>
-        plan.Daylight.IsNightTakeoff || plan.Daylight.IsNightLanding || IsNight(plan.Daylight.Destination, plan.Times.Landing + plan.Planning.Fuel.FinalReserveDay);
+        plan.Daylight.IsNightTakeoff || plan.Daylight.IsNightLanding || Sun.IsNight(plan.Times.Landing + plan.Planning.Fuel.FinalReserveDay, plan.To.Position);
 
     /// <summary>Cells on which the fuel of a leg depends.</summary>
     /// <param name="leg">The leg.</param>
     public static string[] Cells(LegUnderCheck leg) => [leg.Cell(nameof(Leg.FuelPlan)), leg.Cell(nameof(Leg.FuelAboard))];
-
-    private static bool IsNight(SunDay day, Instant at) => day.CivilState switch
-    {
-        SunState.PolarDay => false,
-        SunState.PolarNight => true,
-        SunState.Normal => at < day.CivilDawn || at >= day.CivilDusk,
-    };
 }

@@ -45,7 +45,7 @@ internal sealed class NightLights : ICheck
         var runway = (result as RunwayResult.Computed)?.Use.Runway;
         var place = runway is null ? airport.Ident : $"{airport.Ident} {runway.Ident}";
         var cell = airport.Origin.Cell(nameof(Airport.Lighting));
-        if (leg.Week.Notices(airport.Ident, at).Concat(leg.Week.Notices(place, at)).FirstOrDefault(notice => notice.Effect == NoticeEffect.NoLights) is { } notice)
+        if (leg.Week.Notices(airport.Ident, at).Concat(runway is null ? [] : leg.Week.Notices(airport.Ident, runway.Ident, at)).FirstOrDefault(notice => notice.Effect == NoticeEffect.NoLights) is { } notice)
         {
             return ruling.Trips($"The {what} at {airport.Ident} is at night, and a notice says that the lights are out.", notice.Origin.ToString());
         }

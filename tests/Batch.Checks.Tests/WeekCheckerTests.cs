@@ -1,0 +1,44 @@
+using Batch.Testing;
+
+namespace Batch.Checks.Tests;
+
+public sealed class WeekCheckerTests
+{
+    [Theory]
+    [InlineData("us-charter")]
+    [InlineData("us-general")]
+    [InlineData("icao-annex-6")]
+    [InlineData("eu-commercial")]
+    public void A_good_leg_passes_and_every_check_answers(string rules)
+    {
+        var plan = SomePlans.Planned();
+        plan = plan with { Fuel = plan.Fuel with { Contingency = new Pounds(40), Aboard = new Pounds(1180), Uplift = new Pounds(680) } };
+        var leg = WeekChecker.CheckLeg(plan, SomePlans.Week(plan), RuleSet.Load(rules));
+        Assert.Empty(leg.Findings.Where(finding => finding.Verdict > Verdict.NotApplicable).Select(finding => finding.Check + ": " + finding.Text));
+        Assert.Equal(LegState.Pass, leg.State);
+        Assert.Equal(AllChecks.List.Select(check => check.Id).Order(StringComparer.Ordinal), leg.Findings.Select(finding => finding.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void The_week_is_checked_leg_by_leg_and_names_its_rules()
+    {
+        var plan = SomePlans.Planned();
+        var week = WeekChecker.Check(SomePlans.Week(plan, SomePlans.Unplanned(2, Some.Noon + Duration.FromHours(3))), RuleSet.Load("us-charter"));
+        Assert.Equal("us-charter 2026-09", week.RuleSet);
+        Assert.Equal([LegState.Pass, LegState.Unplanned], week.Legs.Select(leg => leg.State));
+        var why = Assert.Single(week.Legs[1].Findings);
+        Assert.Equal("Not planned: the route element NORA is not known (NORRA).", why.Text);
+        Assert.Equal("week.xlsx/Legs/I9", Assert.Single(why.Cells));
+    }
+
+    [Fact]
+    public void The_worst_stands_first()
+    {
+        var plan = SomePlans.Planned();
+        plan = plan with { Fuel = plan.Fuel with { Aboard = new Pounds(1000) }, Type = plan.Type with { MaximumRamp = null } };
+        var verdicts = WeekChecker.CheckLeg(plan, SomePlans.Week(plan), RuleSet.Load("us-charter")).Findings.Select(finding => finding.Verdict).ToList();
+        Assert.Equal(Verdict.Fail, verdicts[0]);
+        Assert.Contains(Verdict.NotChecked, verdicts);
+        Assert.Equal(verdicts.OrderDescending(), verdicts);
+    }
+}
