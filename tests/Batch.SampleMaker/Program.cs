@@ -1,21 +1,38 @@
+using System.Globalization;
 using Batch.SampleMaker;
 using Batch.SampleMaker.Books;
+using Batch.SampleMaker.House;
 using Batch.SampleMaker.Week;
 
-if (args.Length != 1)
+switch (args)
 {
-    Console.Error.WriteLine("usage: Batch.SampleMaker FOLDER");
-    return 2;
+    case ["big", "--legs", var legs, "--seed", var seed, var folder]:
+    {
+        var week = RandomWeek.Of(int.Parse(legs, CultureInfo.InvariantCulture), int.Parse(seed, CultureInfo.InvariantCulture));
+        Write(folder, Sample.OperatorBook(week.Fleet, week.Pilots), Sample.WeekBook(week.Trips, $"A random week of {legs} legs, seed {seed}."));
+        return 0;
+    }
+
+    case [var folder] when !folder.StartsWith('-'):
+        Write(
+            folder,
+            Sample.OperatorBook(Airframes.All, Pilots.All),
+            Sample.WeekBook(Sample.Trips(), "Some legs fail on purpose, each for another reason, and one airport is misspelt: expected-failures.csv says which."));
+        SampleReadMe.Write(Path.Combine(folder, "README.md"));
+        ExpectedFailures.Write(Path.Combine(folder, "expected-failures.csv"));
+        return 0;
+
+    default:
+        Console.Error.WriteLine("usage: Batch.SampleMaker FOLDER\n       Batch.SampleMaker big --legs N --seed S FOLDER");
+        return 2;
 }
 
-var folder = args[0];
-Directory.CreateDirectory(folder);
-foreach (var book in new[] { Sample.OperatorBook(), Sample.WeekBook(Sample.Trips()) })
+static void Write(string folder, params Book[] books)
 {
-    WorkbookWriter.Write(book, Path.Combine(folder, book.Name + ".xlsx"));
-    CsvFolderWriter.Write(book, Path.Combine(folder, "csv", book.Name));
+    Directory.CreateDirectory(folder);
+    foreach (var book in books)
+    {
+        WorkbookWriter.Write(book, Path.Combine(folder, book.Name + ".xlsx"));
+        CsvFolderWriter.Write(book, Path.Combine(folder, "csv", book.Name));
+    }
 }
-
-SampleReadMe.Write(Path.Combine(folder, "README.md"));
-ExpectedFailures.Write(Path.Combine(folder, "expected-failures.csv"));
-return 0;

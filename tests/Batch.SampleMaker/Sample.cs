@@ -11,7 +11,7 @@ namespace Batch.SampleMaker;
 /// <summary>The two books of the sample.</summary>
 public static class Sample
 {
-    public static Book OperatorBook() => new()
+    public static Book OperatorBook(IReadOnlyList<OneAircraft> fleet, IReadOnlyList<OnePilot> pilots) => new()
     {
         Name = "operator",
         ReadMe =
@@ -25,12 +25,12 @@ public static class Sample
         ],
         Sheets =
         [
-            HouseSheets.Operator(), TypeSheets.Types(), Airframes.Sheet(), TypeSheets.Stations(), TypeSheets.FuelArms(), TypeSheets.Envelope(), .. PerformanceSheets.All(TypeSheets.All),
-            AirportSheets.Airports(), AirportSheets.Runways(), Waypoints.Sheet(), AirwaySheet.Sheet(), LandSheets.Land(), LandSheets.AltitudeGrid(), Pilots.Sheet(), Pilots.Logged(), HouseSheets.Checks(),
+            HouseSheets.Operator(), TypeSheets.Types(), Airframes.Sheet(fleet), TypeSheets.Stations(), TypeSheets.FuelArms(), TypeSheets.Envelope(), .. PerformanceSheets.All(TypeSheets.All),
+            AirportSheets.Airports(), AirportSheets.Runways(), Waypoints.Sheet(), AirwaySheet.Sheet(), LandSheets.Land(), LandSheets.AltitudeGrid(), Pilots.Sheet(pilots), Pilots.Logged(pilots), HouseSheets.Checks(),
         ],
     };
 
-    public static Book WeekBook(ImmutableArray<OneTrip> trips) => new()
+    public static Book WeekBook(IReadOnlyList<OneTrip> trips, string note) => new()
     {
         Name = "week",
         ReadMe =
@@ -40,7 +40,7 @@ public static class Sample
             "Legs: one row a leg. Off blocks is local time at the departure. Times in other sheets are UTC where the header says so.",
             "Manifest and Cargo: who and what flies on which legs (all, 1, 1-3, 1,3).",
             "Winds, Bulletins, Notices: what is known of the weather and of closures.",
-            "Some legs fail on purpose, each for another reason, and one airport is misspelt: expected-failures.csv says which.",
+            note,
         ],
         Sheets = [LegSheet.Sheet(trips), ManifestSheets.Manifest(trips), ManifestSheets.Cargo(trips), WeatherSheets.Winds(), WeatherSheets.Bulletins(), WeatherSheets.Notices()],
     };

@@ -22,22 +22,22 @@ public static class Pilots
         Pilot("KAI", "Kaia Merrowdun", 150, $"{TovaneT10.Name}, {HaldenH9.Name}", Both, 3, 3020, 505),
     ];
 
-    public static SheetTable Sheet() => SheetTable.Of(
+    public static SheetTable Sheet(IEnumerable<OnePilot> pilots) => SheetTable.Of(
         "Crew",
         [
             new("Code", 7), new("Name", 20), new("Mail", 34), new("Weight [lb]", 9, CellFormat.Whole), new("Base", 8), new("Types", 24), new("Seats", 22), Date("Medical until"), Date("Competency until"),
             Date("Instrument check until"), Date("Line check until"), new("Hours [h]", 9, CellFormat.Whole), new("Hours in type [h]", 9, CellFormat.Whole), Date("Third last landing"), Date("Third last night landing"),
         ],
-        All.Select(pilot => new object?[]
+        pilots.Select(pilot => new object?[]
         {
             pilot.Code, pilot.Name, pilot.Name.ToLowerInvariant().Replace(' ', '.') + "@harrow-sound.example", pilot.WeightLb, "XAND", pilot.Types, pilot.Seats, pilot.MedicalUntil, pilot.CompetencyUntil,
             pilot.InstrumentUntil, pilot.LineCheckUntil, pilot.Hours, pilot.HoursInType, pilot.ThirdLastLanding, pilot.ThirdLastNightLanding,
         }));
 
-    public static SheetTable Logged() => SheetTable.Of(
+    public static SheetTable Logged(IEnumerable<OnePilot> pilots) => SheetTable.Of(
         "Logged",
         [new("Crew", 8), Date("Date"), new("Flight time [h]", 10, CellFormat.Tenths), new("Duty on [UTC]", 17, CellFormat.UtcDateTime), new("Duty off [UTC]", 17, CellFormat.UtcDateTime)],
-        from pilot in All.Select((pilot, index) => (pilot.Code, Index: index))
+        from pilot in pilots.Select((pilot, index) => (pilot.Code, Index: index))
         from day in Enumerable.Range(0, 20)
         where (day + pilot.Index) % 7 is 0 or 1 or 3 or 4
         let date = new LocalDate(2026, 11, 16).PlusDays(day)
@@ -45,7 +45,16 @@ public static class Pilots
         let dutyOn = date.AtMidnight().PlusHours(8 + ((day + pilot.Index) % 3)).InUtc().ToInstant()
         select new object?[] { pilot.Code, date, flight, dutyOn, dutyOn + Duration.FromMinutes(240 + Math.Round(flight * 12) * 5) });
 
-    private static OnePilot Pilot(string code, string name, int weightLb, string types, string seats, int month, int hours, int hoursInType) => new(code, name, weightLb, types, seats)
+    /// <summary>A pilot with checks that run for some months.</summary>
+    /// <param name="code">Code.</param>
+    /// <param name="name">Name.</param>
+    /// <param name="weightLb">Weight [lb].</param>
+    /// <param name="types">Types, with commas.</param>
+    /// <param name="seats">Seats, with commas.</param>
+    /// <param name="month">Month of 2027 around which the checks fall due, 3 to 6.</param>
+    /// <param name="hours">Flight hours.</param>
+    /// <param name="hoursInType">Flight hours in type.</param>
+    public static OnePilot Pilot(string code, string name, int weightLb, string types, string seats, int month, int hours, int hoursInType) => new(code, name, weightLb, types, seats)
     {
         MedicalUntil = new LocalDate(2027, month, 28),
         CompetencyUntil = new LocalDate(2027, month + 1, 30),

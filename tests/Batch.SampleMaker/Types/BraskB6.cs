@@ -21,7 +21,7 @@ public static class BraskB6
         TakeoffLb = 5800,
         LandingLb = 5600,
         ZeroFuelLb = 5300,
-        UsableFuelLb = 840,
+        UsableFuelLb = 780,
         TaxiFuelLb = 20,
         ApproachFuelLb = 15,
         ApproachMin = 5,
@@ -64,7 +64,7 @@ public static class BraskB6
             new("Nose baggage", "bags", 40, 0, 120, 1),
             new("Aft baggage", "bags", 205, 0, 200, 2),
         ],
-        FuelArms = [(0, 112), (400, 112), (840, 112.6)],
+        FuelArms = [(0, 112), (400, 112), (780, 112.6)],
         Envelope =
         [
             ("takeoff", 3800, 103), ("takeoff", 5000, 103), ("takeoff", 5800, 106.5), ("takeoff", 5800, 118), ("takeoff", 3800, 118),

@@ -16,9 +16,11 @@ public static class PeopleNames
         "Fallowden",
     ];
 
-    /// <summary>The name with a number from 0; different for the first 899 numbers.</summary>
-    public static string Of(int number) => First[number % First.Length] + " " + Last[number * 3 % Last.Length];
-
-    /// <summary>How many different names there are.</summary>
-    public static int Count => First.Length * Last.Length;
+    /// <summary>The name with a number from 0; different for all numbers below 24,000, a middle letter told from the 900th on.</summary>
+    public static string Of(int number)
+    {
+        var round = number / (First.Length * Last.Length);
+        var middle = round == 0 ? " " : " " + (char)('A' + round - 1) + ". ";
+        return First[number % First.Length] + middle + Last[number * 3 % Last.Length];
+    }
 }

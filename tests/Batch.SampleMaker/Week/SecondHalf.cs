@@ -30,14 +30,14 @@ public static class SecondHalf
             .Carries("2", "M A W")
             .Done(),
         new TripDraft("T120", Thursday, "Q-TOA", "VAR", "WEN")
-            .Leg("XAND", "XFEN", "10:00", leg => leg with { Alternate = "XBEL", Route = "AND V15 FEN", Level = "FL150", FuelPlan = "2850 lb", Remarks = "Fuel loaded for another trip" })
+            .Leg("XAND", "XFEN", "10:00", leg => leg with { Alternate = "XBEL", Route = "AND V15 FEN", Level = "FL150", FuelPlan = "2950 lb", Remarks = "Fuel loaded for another trip" })
             .Leg("XFEN", "XAND", "14:00", leg => leg with { Alternate = "XBEL", Route = "FEN V15 AND", Level = "FL140" })
             .Carries("1", "M M W A A W")
             .Carries("2", "M W")
             .Done(),
 
         new TripDraft("T121", Friday, "Q-HAA", "RIM")
-            .Leg("XAND", "XBEL", "09:00", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", Level = "FL230", FuelPlan = "2600 lb" })
+            .Leg("XAND", "XBEL", "09:00", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", Level = "FL230", FuelPlan = "2560 lb" })
             .Leg("XBEL", "XAND", "14:30", leg => leg with { Alternate = "XFEN", Route = "BEL V12 AND", Level = "FL220" })
             .Carries("1", "M198 M201 M195 M205 A192 M196 W178 M204 M199", 30)
             .Carries("2", "M W A")
@@ -64,9 +64,9 @@ public static class SecondHalf
             .Done(),
 
         new TripDraft("T125", Saturday, "Q-HAA", "RIM")
-            .Leg("XAND", "XGRA", "11:00", leg => leg with { Rules = "VFR", Level = "3500" })
+            .Leg("XAND", "XGRA", "11:00", leg => leg with { Rules = "VFR", Level = "3500", FuelPlan = "1500 lb" })
             .Leg("XGRA", "XAND", "14:00", leg => leg with { Rules = "VFR", Level = "4500" })
-            .Carries("1", "M195 M188 W150 A172 A169 M201 W149")
+            .Carries("1", "M195 M188 W150 A172 A169 M201 W149 C70")
             .Carries("2", "M W")
             .Done(),
         new TripDraft("T126", Saturday, "Q-HAB", "SOR")
