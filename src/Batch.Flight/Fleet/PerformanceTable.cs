@@ -74,6 +74,14 @@ public sealed class PerformanceTable
     /// <param name="axis">Index of the axis.</param>
     public double Highest(int axis) => _keys[axis].IsEmpty ? double.PositiveInfinity : _keys[axis][^1];
 
+    /// <summary>The name in a name with a unit: <c>weight</c> of <c>weight [lb]</c>.</summary>
+    /// <param name="nameWithUnit">A name of an axis or a value.</param>
+    public static string NameOf(string nameWithUnit)
+    {
+        ArgumentNullException.ThrowIfNull(nameWithUnit);
+        return TableFaults.Split(nameWithUnit).Name;
+    }
+
     /// <summary>Whether the table has a value at all; false where its whole column is empty, then it reads NaN.</summary>
     /// <param name="value">Index of the value.</param>
     public bool Has(int value) => !double.IsNaN(_values[value]);

@@ -47,6 +47,18 @@ public sealed record RunwayUse
     /// <summary>Distance available: takeoff distance available, or landing distance available [ft].</summary>
     public required Feet Available { get; init; }
 
+    /// <summary>Ground roll with all corrections, without the rule's factor [ft].</summary>
+    public Feet CorrectedRoll { get; init; }
+
+    /// <summary>Takeoff run available, into which the ground roll must fit as well; null for a landing.</summary>
+    public Feet? RunAvailable { get; init; }
+
+    /// <summary>What is available beyond what is required, the less of distance and takeoff run [ft]; negative when short.</summary>
+    public Feet Margin => RunAvailable is { } run ? Feet.Min(Available - Required, run - CorrectedRoll) : Available - Required;
+
+    /// <summary>Whether both the distance and the takeoff run fit.</summary>
+    public bool Fits => Margin.Value >= 0;
+
     /// <summary>Greatest weight for which the required distance fits; null where none in the table does.</summary>
     public Pounds? GreatestWeight { get; init; }
 

@@ -1,0 +1,83 @@
+using Batch.Flight.Air;
+using Batch.Flight.Fleet;
+
+namespace Batch.Flight.Plan;
+
+/// <summary>A takeoff or landing tried on one runway.</summary>
+internal static class RunwayTrial
+{
+    /// <summary>The distances on a runway with the flap that needs the least, and how much room there is.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="runwayCase">Takeoff or landing.</param>
+    /// <param name="runway">The runway.</param>
+    /// <param name="said">Sentences that hold already.</param>
+    public static RunwayResult On(RunwayRequest request, RunwayCase runwayCase, Runway runway, ImmutableArray<string> said)
+    {
+        var assumptions = said.ToBuilder();
+        var elevation = runway.ThresholdElevation ?? request.Airport.Elevation;
+        var pressureAltitude = request.AltimeterSetting is { } setting ? StandardAtmosphere.PressureAltitude(elevation, setting) : elevation;
+        if (request.AltimeterSetting is null) assumptions.Add($"no altimeter setting known at {request.Airport.Ident}: the elevation was taken as pressure altitude");
+        if (request.Air.WindAssumed) assumptions.Add($"no surface wind known at {request.Airport.Ident}: calm");
+        if (request.Air.TemperatureAssumed) assumptions.Add($"no surface temperature known at {request.Airport.Ident}: the standard atmosphere");
+
+        var angle = (request.Air.WindFrom.Value - runway.TrueBearing.Value) * Math.PI / 180;
+        var (headwindKt, crosswindKt) = (request.Air.WindSpeed.Value * Math.Cos(angle), request.Air.WindSpeed.Value * Math.Sin(angle));
+        var factors = RunwayFactors.Of(runwayCase, runway, headwindKt, request.IsWet, assumptions, out var missing);
+        if (missing is not null) return new RunwayResult.NotComputed(missing);
+
+        var (weightLb, altitudeFt, temperatureC) = (request.Weight.Value, pressureAltitude.Value, request.Air.Temperature.Value);
+        RunwayTable[] tables = [.. runwayCase.Tables.Select(flap => new RunwayTable(flap.Key, flap.Value, request.MayUseTableEdge))];
+        var readings = tables.Select(table => (Table: table, Reading: table.Read(weightLb, altitudeFt, temperatureC))).ToArray();
+        var usable = readings.Where(entry => entry.Reading.Why is null).ToArray();
+        if (usable.Length == 0) return new RunwayResult.NotComputed(readings[0].Reading.Why ?? $"no {runwayCase.Word} table can be read");
+        var (table, reading) = usable.MinBy(entry => entry.Reading.DistanceFt);
+        assumptions.AddRange(reading.Edges);
+
+        var correction = factors.Aggregate(1d, (product, factor) => product * factor.Factor);
+        var (availableFt, runFt) = runwayCase.IsTakeoff
+            ? ((runway.TakeoffDistance ?? runway.TakeoffRun).Value, (double?)runway.TakeoffRun.Value)
+            : (runway.LandingDistance.Value, null);
+        bool Fits(double rollFt, double distanceFt) =>
+            distanceFt * correction * runwayCase.RuleFactor <= availableFt && (runFt is null || rollFt * correction <= runFt);
+        return new RunwayResult.Computed(new RunwayUse
+        {
+            Runway = runway,
+            IsNamed = request.NamedRunway.Length > 0,
+            Flap = table.Flap,
+            Weight = request.Weight,
+            PressureAltitude = pressureAltitude,
+            Temperature = request.Air.Temperature,
+            Headwind = new Knots(headwindKt),
+            Crosswind = new Knots(crosswindKt),
+            TableDistance = new Feet(reading.DistanceFt),
+            TableRoll = new Feet(reading.RollFt),
+            Factors = factors,
+            CorrectedDistance = new Feet(reading.DistanceFt * correction),
+            CorrectedRoll = new Feet(reading.RollFt * correction),
+            Required = new Feet(reading.DistanceFt * correction * runwayCase.RuleFactor),
+            Available = new Feet(availableFt),
+            RunAvailable = runFt is { } run ? new Feet(run) : null,
+            GreatestWeight = tables.Max(each => each.GreatestWeight(altitudeFt, temperatureC, Fits)) is { } greatest ? new Pounds(greatest) : null,
+            HighestTemperature = tables.Max(each => each.HighestTemperature(weightLb, altitudeFt, Fits)) is { } highest ? new Celsius(highest) : null,
+            Speeds = Speeds(request, table.Flap, assumptions),
+            Assumptions = assumptions.ToImmutable(),
+        });
+    }
+
+    private static ImmutableArray<NamedSpeed> Speeds(RunwayRequest request, string flap, ImmutableArray<string>.Builder assumptions)
+    {
+        if (!request.Type.Tables.Speeds.TryGetValue(flap, out var table)) return [];
+        Span<double> values = stackalloc double[table.ValueNames.Length];
+        var reading = table.Read([request.Weight.Value], values);
+        if (!reading.IsInside)
+        {
+            assumptions.Add(table.Sentence(reading) + (request.MayUseTableEdge ? ": the speeds at the edge were taken" : ": no speeds"));
+            if (!request.MayUseTableEdge) return [];
+        }
+
+        var speeds = ImmutableArray.CreateBuilder<NamedSpeed>();
+        for (var i = 0; i < values.Length; i++)
+            if (table.Has(i)) speeds.Add(new NamedSpeed(PerformanceTable.NameOf(table.ValueNames[i]), new Knots(values[i])));
+        return speeds.ToImmutable();
+    }
+}
