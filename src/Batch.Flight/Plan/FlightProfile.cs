@@ -38,4 +38,7 @@ public sealed record FlightProfile
 
     /// <summary>Values taken at a table's edge, as sentences; empty when every query lay inside the tables.</summary>
     public ImmutableArray<string> TableEdges { get; init; } = [];
+
+    /// <summary>What was decided on the way, as sentences: a level asked for by the route that was not flown.</summary>
+    public ImmutableArray<string> Notes { get; init; } = [];
 }
