@@ -1,0 +1,94 @@
+using Batch.Flight.Route;
+
+namespace Batch.Flight.Plan;
+
+/// <summary>
+/// The flights from the destination to the filed alternates: the missed approach (the type's approach allowance once more), then climb, cruise and descent direct
+/// to the alternate, at the usable level that burns least. Computed in each round of the fuel iteration at that round's landing weight.
+/// </summary>
+internal sealed class AlternateFlights
+{
+    private readonly PlanningContext _context;
+    private readonly LegSetup _setup;
+    private readonly FlownRoute[] _routes;
+    private readonly Feet?[] _levels;
+
+    /// <summary>Makes the flights ready.</summary>
+    /// <param name="context">The week's context.</param>
+    /// <param name="setup">The leg.</param>
+    public AlternateFlights(PlanningContext context, LegSetup setup)
+    {
+        _context = context;
+        _setup = setup;
+        _routes =
+        [
+            .. setup.Alternates.Select(alternate => RouteReader.Resolve(context.Navigation, setup.To, alternate, "", setup.Date, null) is RouteResult.Resolved { Route: var route }
+                ? route
+                : throw new System.Diagnostics.UnreachableException("A direct route between two airports always resolves.")),
+        ];
+        _levels = new Feet?[_routes.Length];
+    }
+
+    /// <summary>The flights of the last round, in the order filed.</summary>
+    public ImmutableArray<AlternatePlan> Plans { get; private set; } = [];
+
+    /// <summary>The one that needs most fuel; null where no alternate is filed.</summary>
+    public AlternatePlan? Farthest => Plans.FirstOrDefault(plan => plan.IsFarthest);
+
+    /// <summary>Flies to every alternate.</summary>
+    /// <param name="landingWeight">Weight at the destination.</param>
+    /// <param name="at">When the missed approach begins.</param>
+    /// <param name="mayChoose">Whether levels may still be chosen anew.</param>
+    /// <returns>Why an alternate cannot be reached; null where all can.</returns>
+    public FuelOutcome.NotFlyable? Fly(Pounds landingWeight, Instant at, bool mayChoose)
+    {
+        var plans = ImmutableArray.CreateBuilder<AlternatePlan>(_routes.Length);
+        for (var i = 0; i < _routes.Length; i++)
+        {
+            var alternate = _setup.Alternates[i];
+            var missedApproach = _setup.Type.ApproachFuel ?? Pounds.Zero;
+            var request = new ProfileRequest
+            {
+                Route = _routes[i],
+                Type = _setup.Type,
+                Level = _levels[i] ?? Feet.Zero,
+                Setting = _setup.Setting,
+                TakeoffWeight = landingWeight - missedApproach,
+                Takeoff = at,
+                StartElevation = _setup.To.Elevation,
+                EndElevation = alternate.Elevation,
+                Air = _context.Air,
+                BurnBias = _setup.Aircraft.BurnBias,
+                MayUseTableEdge = _context.Week.Operator.MayUseTableEdge,
+            };
+            var flown = _levels[i] is null || mayChoose
+                ? CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling)
+                : ProfileFlyer.Fly(request);
+            if (flown is not ProfileResult.Flown { Profile: var profile })
+                return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where } ? where : "");
+            _levels[i] = profile.Level;
+            plans.Add(new AlternatePlan
+            {
+                Airport = alternate.Ident,
+                Distance = profile.Distance,
+                Level = profile.Level,
+                Time = profile.Time,
+                Fuel = profile.TripFuel + missedApproach,
+                MagneticCourse = _routes[i].Segments[0].MagneticCourse,
+                IsFarthest = false,
+            });
+        }
+
+        var most = plans.Count == 0 ? Pounds.Zero : plans.Max(plan => plan.Fuel);
+        if (plans.FirstOrDefault(plan => plan.Fuel == most) is { } farthest) plans[plans.IndexOf(farthest)] = farthest with { IsFarthest = true };
+        Plans = plans.DrainToImmutable();
+        return null;
+    }
+
+    private static string Why(ProfileResult result) => result switch
+    {
+        ProfileResult.NotFlyable notFlyable => notFlyable.Why,
+        ProfileResult.TooShort => "no level leaves two minutes of cruise on the way.",
+        _ => "",
+    };
+}

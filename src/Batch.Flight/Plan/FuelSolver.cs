@@ -1,0 +1,154 @@
+using Batch.Flight.Fleet;
+using Batch.Flight.Week;
+
+namespace Batch.Flight.Plan;
+
+/// <summary>
+/// Works out the fuel of one leg. Fuel depends on weight and weight on fuel: the flight is computed again with the fuel of the round before until the block fuel
+/// moves by no more than 1 lb. Each pound of fuel carried burns a few hundredths of a pound on a leg of this kind, so that the error shrinks some twentyfold a round.
+/// </summary>
+internal sealed class FuelSolver
+{
+    private const int MostRounds = 30;
+    private const double ToleranceLb = 1;
+
+    /// <summary>The level of an automatic choice may still change in these first rounds; after them it is held, so that two nearly equal levels cannot take turns for ever.</summary>
+    private const int RoundsOfLevelChoice = 2;
+
+    private readonly PlanningContext _context;
+    private readonly LegSetup _setup;
+    private readonly FuelSource _source;
+    private readonly LevelFlight _levels;
+    private readonly AlternateFlights _alternates;
+
+    /// <summary>Makes a solver for one leg.</summary>
+    /// <param name="context">The week's context.</param>
+    /// <param name="setup">The leg.</param>
+    /// <param name="source">The fuel it starts from.</param>
+    public FuelSolver(PlanningContext context, LegSetup setup, FuelSource source)
+    {
+        _context = context;
+        _setup = setup;
+        _source = source;
+        _levels = new LevelFlight(context, setup);
+        _alternates = new AlternateFlights(context, setup);
+    }
+
+    /// <summary>The fuel.</summary>
+    public FuelOutcome Solve()
+    {
+        var zeroFuel = _setup.Load.ZeroFuel.Weight;
+        var block = _source.IsBeforeKnown ? _source.Before : (_setup.Type.UsableFuel ?? Pounds.Zero) * 0.5;
+        for (var round = 1; ; round++)
+        {
+            var takeoffWeight = zeroFuel + Pounds.Max(block - _setup.Taxi, Pounds.Zero);
+            var flown = _levels.Fly(takeoffWeight, mayChoose: round <= RoundsOfLevelChoice);
+            if (flown is ProfileResult.NotFlyable notFlyable) return new FuelOutcome.NotFlyable(notFlyable.Why, notFlyable.Where);
+            if (flown is not ProfileResult.Flown { Profile: var profile }) return new FuelOutcome.NotFlyable("No level leaves two minutes of cruise between climb and descent.", "");
+
+            var landing = _setup.Takeoff + profile.Time;
+            var landingWeight = takeoffWeight - profile.TripFuel;
+            if (_alternates.Fly(landingWeight, landing, mayChoose: round <= RoundsOfLevelChoice) is { } alternateProblem) return alternateProblem;
+
+            var reserves = new FuelReserves(_setup, _context.Week.Operator);
+            var outcome = reserves.Of(profile, _alternates.Plans, landing, landingWeight);
+            if (outcome.Problem is { } problem) return new FuelOutcome.NotFlyable(problem, "");
+
+            var ladder = Ladder(profile, outcome, round);
+            var moved = Math.Abs(ladder.Aboard.Value - block.Value);
+            if (moved <= ToleranceLb || round == MostRounds)
+            {
+                return new FuelOutcome.Solved(
+                    profile,
+                    _alternates.Plans,
+                    ladder with { IsConverged = moved <= ToleranceLb },
+                    [.. Assumptions(ladder), .. outcome.Assumptions, .. profile.TableEdges],
+                    [.. _levels.Notes, .. Notes(ladder)]);
+            }
+
+            block = ladder.Aboard;
+        }
+    }
+
+    private FuelLadder Ladder(FlightProfile profile, ReserveAmounts reserves, int round)
+    {
+        var alternate = _alternates.Farthest?.Fuel ?? reserves.InsteadOfAlternate;
+        var ladder = new FuelLadder
+        {
+            Taxi = _setup.Taxi,
+            Trip = profile.TripFuel,
+            Contingency = reserves.Contingency,
+            Alternate = alternate,
+            FinalReserve = reserves.FinalReserve,
+            FinalReserveTime = reserves.FinalReserveTime,
+            FinalReserveFlow = reserves.FinalReserveFlow,
+            Additional = Pounds.Zero,
+            Discretionary = _setup.Leg.FuelPlan is FuelPlan.Minimum minimum ? minimum.Extra : Pounds.Zero,
+            NeededAfterLanding = _source.NeededAfterLanding,
+            Before = _source.Before,
+            IsBeforeKnown = _source.IsBeforeKnown,
+            IsSoldHere = _source.IsSoldHere,
+            Uplift = Pounds.Zero,
+            Aboard = _source.Before,
+            Most = Pounds.Zero,
+            MostBoundBy = "",
+            Rounds = round,
+            IsConverged = false,
+        };
+        var wanted = Wanted(ladder);
+        if (!_source.CanLoad) return _source.IsBeforeKnown ? ladder : ladder with { Before = wanted, Aboard = wanted };
+        var uplift = RoundedUp(wanted - _source.Before);
+        return ladder with { Uplift = uplift, Aboard = _source.Before + uplift };
+    }
+
+    private Pounds Wanted(FuelLadder ladder)
+    {
+        var least = Pounds.Max(ladder.Required + ladder.Discretionary, ladder.Taxi + ladder.Trip + ladder.Contingency + ladder.NeededAfterLanding);
+        return _setup.Leg.FuelPlan switch
+        {
+            FuelPlan.Full when _setup.Type.UsableFuel is { } usable && !_source.IsTrial => usable,
+            FuelPlan.Amount amount => amount.Block,
+            _ => least,
+        };
+    }
+
+    /// <summary>Uplift rounded up to the operator's step, but not beyond full tanks for the sake of rounding.</summary>
+    private Pounds RoundedUp(Pounds missing)
+    {
+        if (missing.Value <= 0) return Pounds.Zero;
+        if (_context.Week.Operator.UpliftRounding is not { Value: > 0 } step) return missing;
+        var rounded = new Pounds(Math.Ceiling(missing.Value / step.Value) * step.Value);
+        var room = _setup.Type.UsableFuel is { } usable ? usable - _source.Before : rounded;
+        return rounded <= room ? rounded : Pounds.Max(missing, Pounds.Min(room, rounded));
+    }
+
+    private IEnumerable<string> Assumptions(FuelLadder ladder)
+    {
+        if (_setup.Leg.FuelPlan is null) yield return "Fuel plan not said: minimum taken.";
+        if (_setup.Leg.FuelPlan is FuelPlan.Full && _setup.Type.UsableFuel is null) yield return $"Full tanks asked for, but Types has no usable fuel for {_setup.Type.Name}: minimum taken.";
+        if (!ladder.IsBeforeKnown)
+        {
+            yield return _source.CanLoad
+                ? "Fuel aboard before fuelling not known: taken as 0 lb, so the uplift shown is the whole block fuel."
+                : $"Fuel aboard not known and {_setup.From.Ident} sells none: taken as what the leg requires.";
+        }
+
+        if (_source.IsSoldHere is null) yield return $"Whether {_setup.From.Ident} sells fuel is not said: taken as yes.";
+    }
+
+    private IEnumerable<string> Notes(FuelLadder ladder)
+    {
+        if (_source.IsSoldHere == false) yield return $"{_setup.From.Ident} sells no {FuelName}: flown with what is aboard.";
+        if (ladder.NeededAfterLanding.Value > 0 && ladder.Aboard > ladder.Required)
+            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Carries fuel for a later departure: {ladder.NeededAfterLanding.Value:0} lb needed after landing.");
+        if (_setup.Leg.FuelPlan is FuelPlan.Amount amount && ladder.Before > amount.Block)
+            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"More fuel is aboard than planned: {ladder.Before.Value:0} lb stand in the tanks, {amount.Block.Value:0} lb were asked for.");
+    }
+
+    private string FuelName => _setup.Type.Fuel switch
+    {
+        FuelKind.JetA1 => "Jet A-1",
+        FuelKind.Avgas => "Avgas",
+        null => "fuel",
+    };
+}

@@ -1,0 +1,48 @@
+using Batch.Flight.Fleet;
+
+namespace Batch.Flight.Plan;
+
+/// <summary>Working of the fuel ladder.</summary>
+internal static class FuelWorking
+{
+    /// <summary>The steps.</summary>
+    /// <param name="plan">The leg.</param>
+    public static IEnumerable<WorkingStep> Of(LegPlan.Planned plan)
+    {
+        var fuel = plan.Fuel;
+        var rules = plan.Planning.Fuel;
+        yield return Step("taxi fuel", "as the type says", fuel.Taxi, "", new WorkingInput("taxi fuel", fuel.Taxi.Value, "lb", plan.Type.Origin.Cell(nameof(AircraftType.TaxiFuel))));
+        yield return Step("trip fuel", "climb + cruise + descent + approach", fuel.Trip, "", [.. Phases(plan)]);
+        yield return Step("contingency", "the greater of fraction × trip fuel and the holding floor", fuel.Contingency, rules.ContingencyCitation,
+            new WorkingInput("fraction", rules.ContingencyFraction, ""),
+            new WorkingInput("trip fuel", fuel.Trip.Value, "lb"),
+            new WorkingInput("holding floor", rules.ContingencyFloor.TotalMinutes, "min"));
+        yield return Step("alternate", plan.Alternates.IsEmpty ? "holding where no alternate is filed" : "the farthest filed alternate, missed approach included", fuel.Alternate,
+            plan.Alternates.IsEmpty ? rules.WithoutAlternateCitation : rules.AlternateCitation,
+            [.. plan.Alternates.Select(alternate => new WorkingInput(alternate.Airport, alternate.Fuel.Value, "lb"))]);
+        yield return Step("final reserve", rules.FinalReserveBasis == ReserveBasis.Cruise ? "cruise flow × time" : "holding flow × time", fuel.FinalReserve, rules.FinalReserveCitation,
+            new WorkingInput("flow", fuel.FinalReserveFlow.Value, "lb/h"),
+            new WorkingInput("time", fuel.FinalReserveTime.TotalMinutes, "min"));
+        yield return Step("fuel required", "taxi + trip + contingency + alternate + final reserve + additional", fuel.Required, plan.Planning.Name,
+            new WorkingInput("taxi", fuel.Taxi.Value, "lb"),
+            new WorkingInput("trip", fuel.Trip.Value, "lb"),
+            new WorkingInput("contingency", fuel.Contingency.Value, "lb"),
+            new WorkingInput("alternate", fuel.Alternate.Value, "lb"),
+            new WorkingInput("final reserve", fuel.FinalReserve.Value, "lb"),
+            new WorkingInput("additional", fuel.Additional.Value, "lb"));
+        yield return Step("fuel aboard", "before + uplift", fuel.Aboard, "",
+            new WorkingInput("before", fuel.Before.Value, "lb", plan.Leg.FuelAboard is null ? "" : plan.Leg.Origin.Cell(nameof(plan.Leg.FuelAboard))),
+            new WorkingInput("uplift", fuel.Uplift.Value, "lb", plan.Leg.Origin.Cell(nameof(plan.Leg.FuelPlan))));
+        yield return Step("fuel at takeoff", "aboard − taxi", fuel.Takeoff, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("taxi", fuel.Taxi.Value, "lb"));
+        yield return Step("fuel on landing", "takeoff − trip", fuel.Landing, "", new WorkingInput("takeoff", fuel.Takeoff.Value, "lb"), new WorkingInput("trip", fuel.Trip.Value, "lb"));
+        yield return Step("fuel margin", "aboard − required", fuel.Margin, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("required", fuel.Required.Value, "lb"));
+        yield return Step("most fuel", $"the least of the limits; {fuel.MostBoundBy} binds", fuel.Most, "");
+    }
+
+    private static IEnumerable<WorkingInput> Phases(LegPlan.Planned plan) =>
+        plan.Profile.Slices.GroupBy(slice => slice.Phase).OrderBy(group => group.Key)
+            .Select(group => new WorkingInput(group.Key.ToString().ToLowerInvariant(), group.Sum(slice => slice.BurnLb), "lb"));
+
+    private static WorkingStep Step(string name, string formula, Pounds value, string source, params ImmutableArray<WorkingInput> inputs) =>
+        new() { Part = "fuel", Name = name, Formula = formula, Value = value.Value, Unit = "lb", Source = source, Inputs = inputs };
+}

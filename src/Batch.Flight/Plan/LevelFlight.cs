@@ -1,0 +1,48 @@
+using System.Globalization;
+
+namespace Batch.Flight.Plan;
+
+/// <summary>
+/// The flight of a leg at its level: the level the dispatcher wrote, lowered where the leg is too short for it; or, for <c>auto</c>, the usable level that burns
+/// least.
+/// </summary>
+/// <param name="context">The week's context.</param>
+/// <param name="setup">The leg.</param>
+internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
+{
+    private Feet? _level;
+    private string _note = "";
+
+    /// <summary>What was decided about the level, as sentences.</summary>
+    public IEnumerable<string> Notes => _note.Length > 0 ? [_note] : [];
+
+    /// <summary>The flight.</summary>
+    /// <param name="takeoffWeight">Weight at takeoff.</param>
+    /// <param name="mayChoose">Whether the level may still be chosen anew; else the one of the round before is kept.</param>
+    public ProfileResult Fly(Pounds takeoffWeight, bool mayChoose)
+    {
+        if (_level is { } kept && !mayChoose) return ProfileFlyer.Fly(Request(kept, takeoffWeight));
+        var result = setup.Leg.Level is { } level
+            ? LevelFinder.FlyHighest(Request(level, takeoffWeight), setup.Rules, out _note)
+            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight), setup.Rules, setup.Ceiling);
+        if (result is not ProfileResult.Flown { Profile: var profile }) return result;
+        _level = profile.Level;
+        if (setup.Leg.Level is null) _note = string.Create(CultureInfo.InvariantCulture, $"Level auto: {profile.Level.Value:0} ft burns least of the usable levels.");
+        return result;
+    }
+
+    private ProfileRequest Request(Feet level, Pounds takeoffWeight) => new()
+    {
+        Route = setup.Route,
+        Type = setup.Type,
+        Level = level,
+        Setting = setup.Setting,
+        TakeoffWeight = takeoffWeight,
+        Takeoff = setup.Takeoff,
+        StartElevation = setup.From.Elevation,
+        EndElevation = setup.To.Elevation,
+        Air = context.Air,
+        BurnBias = setup.Aircraft.BurnBias,
+        MayUseTableEdge = context.Week.Operator.MayUseTableEdge,
+    };
+}

@@ -1,0 +1,82 @@
+namespace Batch.Flight.Plan;
+
+/// <summary>Working of the flight itself: every slice of climb, cruise and descent, then the sums by phase.</summary>
+internal static class ProfileWorking
+{
+    /// <summary>The steps.</summary>
+    /// <param name="plan">The leg.</param>
+    public static IEnumerable<WorkingStep> Of(LegPlan.Planned plan)
+    {
+        foreach (var slice in plan.Profile.Slices)
+        {
+            var segment = plan.Route.Segments[slice.Segment];
+            var name = $"{Phase(slice.Phase)} {segment.From.Ident}-{segment.To.Ident}";
+            if (slice.Phase != FlightPhase.Approach)
+            {
+                yield return new WorkingStep
+                {
+                    Part = "profile",
+                    Name = name + ", ground speed",
+                    Formula = "wind triangle of course, true airspeed and wind",
+                    Value = slice.GroundSpeedKt,
+                    Unit = "kt",
+                    Inputs =
+                    [
+                        new("true course", slice.TrueCourseDeg, "deg"),
+                        new("true airspeed", slice.TrueAirspeedKt, "kt"),
+                        new("wind from", slice.Air.WindFrom.Value, "deg true"),
+                        new("wind speed", slice.Air.WindSpeed.Value, "kt"),
+                    ],
+                };
+            }
+
+            yield return new WorkingStep
+            {
+                Part = "profile",
+                Name = name + ", burn",
+                Formula = slice.Phase == FlightPhase.Cruise ? "fuel flow × time × (1 + burn bias)" : "table difference × (1 + burn bias)",
+                Value = slice.BurnLb,
+                Unit = "lb",
+                Inputs =
+                [
+                    new("from altitude", slice.StartFt, "ft"),
+                    new("to altitude", slice.EndFt, "ft"),
+                    new("from distance", slice.StartNm, "NM"),
+                    new("to distance", slice.EndNm, "NM"),
+                    new("temperature", slice.Air.Temperature.Value, "°C"),
+                    new("time", slice.Hours * 60, "min"),
+                    new("burn bias", plan.Aircraft.BurnBias, "", plan.Aircraft.Origin.Cell(nameof(plan.Aircraft.BurnBias))),
+                ],
+                Source = Table(slice.Phase, plan),
+            };
+        }
+
+        foreach (var phase in Enum.GetValues<FlightPhase>())
+        {
+            var slices = plan.Profile.Slices.Where(slice => slice.Phase == phase).ToImmutableArray();
+            if (slices.IsEmpty) continue;
+            yield return Sum(phase, "distance", slices.Sum(slice => slice.GroundNm), "NM");
+            yield return Sum(phase, "time", slices.Sum(slice => slice.Hours) * 60, "min");
+            yield return Sum(phase, "burn", slices.Sum(slice => slice.BurnLb), "lb");
+        }
+    }
+
+    private static WorkingStep Sum(FlightPhase phase, string what, double value, string unit) =>
+        new() { Part = "profile", Name = $"{Phase(phase)} {what}", Formula = "sum of the slices", Value = value, Unit = unit };
+
+    private static string Table(FlightPhase phase, LegPlan.Planned plan) => phase switch
+    {
+        FlightPhase.Climb => plan.Type.Tables.Climb?.Name ?? "",
+        FlightPhase.Cruise => plan.Type.Tables.Cruise.GetValueOrDefault(plan.Profile.Setting)?.Name ?? "",
+        FlightPhase.Descent => plan.Type.Tables.Descent?.Name ?? "",
+        FlightPhase.Approach => "approach allowance of the type",
+    };
+
+    private static string Phase(FlightPhase phase) => phase switch
+    {
+        FlightPhase.Climb => "climb",
+        FlightPhase.Cruise => "cruise",
+        FlightPhase.Descent => "descent",
+        FlightPhase.Approach => "approach",
+    };
+}
