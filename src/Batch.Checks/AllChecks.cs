@@ -1,4 +1,3 @@
-using Batch.Checks.Airframe;
 using Batch.Checks.Airports;
 using Batch.Checks.Alternates;
 using Batch.Checks.Crews;
@@ -45,11 +44,9 @@ internal static class AllChecks
         new LevelLimits(),
         new CruisingLevel(),
         new CrewComposition(),
-        new CrewContinuity(),
+        new CrewAndAircraft(),
         new CrewQualified(),
-        new AircraftContinuity(),
-        new OpeningHours(),
-        new QuietHours(),
+        new AirportHours(),
         new Closures(),
         new DataIntegrity(),
         new FiguresAtRest(),

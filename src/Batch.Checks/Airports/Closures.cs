@@ -9,7 +9,7 @@ namespace Batch.Checks.Airports;
 internal sealed class Closures : ICheck
 {
     /// <inheritdoc/>
-    public string Id => "APT-03";
+    public string Id => "ADM-07";
 
     /// <inheritdoc/>
     public string Title => "Closures and notices";

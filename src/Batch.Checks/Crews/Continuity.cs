@@ -9,11 +9,12 @@ internal static class Continuity
 {
     /// <summary>The answers.</summary>
     /// <param name="leg">The leg.</param>
-    /// <param name="ruling">The ruling; its parts are <c>place</c>, <c>overlap</c> and <c>turnaround</c>.</param>
+    /// <param name="ruling">The ruling; its parts are the place, <c>overlap</c> and <c>turnaround</c>.</param>
     /// <param name="who">Subject of the sentences.</param>
+    /// <param name="place">Name of the part for the place.</param>
     /// <param name="steps">Steps of the chain.</param>
     /// <param name="cell">Cell of the aircraft or the person.</param>
-    public static IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling, string who, ImmutableArray<ChainStep> steps, string cell)
+    public static IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling, string who, string place, ImmutableArray<ChainStep> steps, string cell)
     {
         if (steps.FirstOrDefault(candidate => candidate.Leg == leg.Plan.Key) is not { } step)
         {
@@ -27,7 +28,7 @@ internal static class Continuity
         }
 
         var answers = new List<Finding>(overlaps);
-        answers.AddRange(Place(leg, ruling, who, step, cell));
+        answers.AddRange(Place(leg, ruling, who, place, step, cell));
         if (overlaps.IsEmpty)
         {
             answers.AddRange(Turnaround(leg, ruling, who, step, cell));
@@ -49,7 +50,7 @@ internal static class Continuity
         }
     }
 
-    private static IEnumerable<Finding> Place(LegUnderCheck leg, Ruling ruling, string who, ChainStep step, string cell)
+    private static IEnumerable<Finding> Place(LegUnderCheck leg, Ruling ruling, string who, string place, ChainStep step, string cell)
     {
         var from = leg.Plan.From.Ident;
         if (string.Equals(step.StandsAt, from, StringComparison.OrdinalIgnoreCase))
@@ -67,7 +68,7 @@ internal static class Continuity
         }
         else
         {
-            yield return ruling.Trips(ruling.Condition("place"), $"{Words.Capital(who)} is at {step.StandsAt} after leg {step.Before}, and this leg starts at {from}.", cell, leg.Cell(nameof(Leg.From)));
+            yield return ruling.Trips(ruling.Condition(place), $"{Words.Capital(who)} is at {step.StandsAt} after leg {step.Before}, and this leg starts at {from}.", cell, leg.Cell(nameof(Leg.From)));
         }
     }
 
