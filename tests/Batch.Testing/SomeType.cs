@@ -99,6 +99,9 @@ public static partial class Some
                     yield return new TableRow([lb, kelvin, feet], values(lb, kelvin, feet), Origin.None);
     }
 
+    /// <summary>Reports of one wind everywhere at all heights, standard temperature.</summary>
+    public static IEnumerable<AirReport> Reports(double fromDeg, double knots) => [Report(0, fromDeg, knots, 0), Report(36_000, fromDeg, knots, 0)];
+
     private static AirReport Report(double altitudeFt, double fromDeg, double knots, double deviationK) => new()
     {
         Altitude = new Feet(altitudeFt),

@@ -32,6 +32,9 @@ internal sealed class AlternateFlights
     /// <summary>The flights of the last round, in the order filed.</summary>
     public ImmutableArray<AlternatePlan> Plans { get; private set; } = [];
 
+    /// <summary>Values taken at a table's edge in the last round, as sentences.</summary>
+    public ImmutableArray<string> TableEdges { get; private set; } = [];
+
     /// <summary>The one that needs most fuel; null where no alternate is filed.</summary>
     public AlternatePlan? Farthest => Plans.FirstOrDefault(plan => plan.IsFarthest);
 
@@ -39,9 +42,11 @@ internal sealed class AlternateFlights
     /// <param name="landingWeight">Weight at the destination.</param>
     /// <param name="at">When the missed approach begins.</param>
     /// <param name="mayChoose">Whether levels may still be chosen anew.</param>
+    /// <param name="mayUseTableEdge">Whether a query outside a table is answered at its edge.</param>
     /// <returns>Why an alternate cannot be reached; null where all can.</returns>
-    public FuelOutcome.NotFlyable? Fly(Pounds landingWeight, Instant at, bool mayChoose)
+    public FuelOutcome.NotFlyable? Fly(Pounds landingWeight, Instant at, bool mayChoose, bool mayUseTableEdge)
     {
+        var edges = ImmutableArray.CreateBuilder<string>();
         var plans = ImmutableArray.CreateBuilder<AlternatePlan>(_routes.Length);
         for (var i = 0; i < _routes.Length; i++)
         {
@@ -59,7 +64,7 @@ internal sealed class AlternateFlights
                 EndElevation = alternate.Elevation,
                 Air = _context.Air,
                 BurnBias = _setup.Aircraft.BurnBias,
-                MayUseTableEdge = _context.Week.Operator.MayUseTableEdge,
+                MayUseTableEdge = mayUseTableEdge,
             };
             var flown = _levels[i] is null || mayChoose
                 ? CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling)
@@ -67,6 +72,7 @@ internal sealed class AlternateFlights
             if (flown is not ProfileResult.Flown { Profile: var profile })
                 return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where } ? where : "");
             _levels[i] = profile.Level;
+            edges.AddRange(profile.TableEdges);
             plans.Add(new AlternatePlan
             {
                 Airport = alternate.Ident,
@@ -82,6 +88,7 @@ internal sealed class AlternateFlights
         var most = plans.Count == 0 ? Pounds.Zero : plans.Max(plan => plan.Fuel);
         if (plans.FirstOrDefault(plan => plan.Fuel == most) is { } farthest) plans[plans.IndexOf(farthest)] = farthest with { IsFarthest = true };
         Plans = plans.DrainToImmutable();
+        TableEdges = edges.ToImmutable();
         return null;
     }
 

@@ -5,8 +5,7 @@ namespace Batch.Flight.Plan;
 
 /// <summary>Turns the reserve times of the rules into fuel.</summary>
 /// <param name="setup">The leg.</param>
-/// <param name="company">The operator.</param>
-internal sealed class FuelReserves(LegSetup setup, Operator company)
+internal sealed class FuelReserves(LegSetup setup)
 {
     /// <summary>Height above the airport at which holding fuel is computed [ft]; ICAO Annex 6 Part I 4.3.6.3 (450 m).</summary>
     private const double HoldingHeightFt = 1500;
@@ -20,7 +19,7 @@ internal sealed class FuelReserves(LegSetup setup, Operator company)
     {
         var rules = setup.Planning.Fuel;
         var assumptions = ImmutableArray.CreateBuilder<string>();
-        string? problem = null;
+        var edges = ImmutableArray.CreateBuilder<string>();
 
         PoundsPerHour Flow(ReserveBasis basis, Airport at, Pounds weight)
         {
@@ -38,8 +37,7 @@ internal sealed class FuelReserves(LegSetup setup, Operator company)
                 var text = string.Create(
                     System.Globalization.CultureInfo.InvariantCulture,
                     $"{holding.Name} ends at {holding.AxisNames[reading.Axis]} {reading.Edge:0}; {reading.Asked:0} was needed.");
-                if (company.MayUseTableEdge) assumptions.Add(text + " The edge was taken.");
-                else problem = text;
+                edges.Add(text + " The edge was taken.");
             }
 
             return new PoundsPerHour(flow[0] * (1 + setup.Aircraft.BurnBias));
@@ -59,7 +57,7 @@ internal sealed class FuelReserves(LegSetup setup, Operator company)
 
         var reserveTime = IsNight(landing) ? rules.FinalReserveNight : rules.FinalReserveDay;
         var reserveFlow = Flow(rules.FinalReserveBasis, endsAt, endWeight);
-        return new ReserveAmounts(contingency, instead, reserveFlow * reserveTime, reserveTime, reserveFlow, assumptions.DrainToImmutable(), problem);
+        return new ReserveAmounts(contingency, instead, reserveFlow * reserveTime, reserveTime, reserveFlow, assumptions.DrainToImmutable(), edges.DrainToImmutable());
     }
 
     /// <summary>Whether takeoff, landing, or landing and the day's reserve after it falls in the night; the rule does not say which moment counts, so any does.</summary>

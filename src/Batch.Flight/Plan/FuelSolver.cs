@@ -38,36 +38,56 @@ internal sealed class FuelSolver
     public FuelOutcome Solve()
     {
         var zeroFuel = _setup.Load.ZeroFuel.Weight;
-        var block = _source.IsBeforeKnown ? _source.Before : (_setup.Type.UsableFuel ?? Pounds.Zero) * 0.5;
+        var block = FirstGuess();
+        // Rounds on the way may leave the tables although the last one does not, so they may take a table's edge; the last one is held to what the operator allows.
+        var mayUseTableEdge = true;
         for (var round = 1; ; round++)
         {
             var takeoffWeight = zeroFuel + Pounds.Max(block - _setup.Taxi, Pounds.Zero);
-            var flown = _levels.Fly(takeoffWeight, mayChoose: round <= RoundsOfLevelChoice);
+            var flown = _levels.Fly(takeoffWeight, mayChoose: round <= RoundsOfLevelChoice, mayUseTableEdge);
             if (flown is ProfileResult.NotFlyable notFlyable) return new FuelOutcome.NotFlyable(notFlyable.Why, notFlyable.Where);
             if (flown is not ProfileResult.Flown { Profile: var profile }) return new FuelOutcome.NotFlyable("No level leaves two minutes of cruise between climb and descent.", "");
 
             var landing = _setup.Takeoff + profile.Time;
             var landingWeight = takeoffWeight - profile.TripFuel;
-            if (_alternates.Fly(landingWeight, landing, mayChoose: round <= RoundsOfLevelChoice) is { } alternateProblem) return alternateProblem;
+            if (_alternates.Fly(landingWeight, landing, mayChoose: round <= RoundsOfLevelChoice, mayUseTableEdge) is { } alternateProblem) return alternateProblem;
 
-            var reserves = new FuelReserves(_setup, _context.Week.Operator);
-            var outcome = reserves.Of(profile, _alternates.Plans, landing, landingWeight);
-            if (outcome.Problem is { } problem) return new FuelOutcome.NotFlyable(problem, "");
+            var outcome = new FuelReserves(_setup).Of(profile, _alternates.Plans, landing, landingWeight);
 
             var ladder = Ladder(profile, outcome, round);
             var moved = Math.Abs(ladder.Aboard.Value - block.Value);
-            if (moved <= ToleranceLb || round == MostRounds)
+            if (moved <= ToleranceLb || round >= MostRounds)
             {
+                ImmutableArray<string> edges = [.. profile.TableEdges, .. _alternates.TableEdges, .. outcome.TableEdges];
+                if (!edges.IsEmpty && !_context.Week.Operator.MayUseTableEdge)
+                {
+                    if (!outcome.TableEdges.IsEmpty || !mayUseTableEdge) return new FuelOutcome.NotFlyable(edges[0], "");
+                    mayUseTableEdge = false;
+                    continue;
+                }
+
                 return new FuelOutcome.Solved(
                     profile,
                     _alternates.Plans,
                     ladder with { IsConverged = moved <= ToleranceLb },
-                    [.. Assumptions(ladder), .. outcome.Assumptions, .. profile.TableEdges],
+                    [.. Assumptions(ladder), .. outcome.Assumptions, .. edges],
                     [.. _levels.Notes, .. Notes(ladder)]);
             }
 
             block = ladder.Aboard;
         }
+    }
+
+    /// <summary>What the dispatcher asks for, else half the tanks: any guess will do, a near one saves rounds.</summary>
+    private Pounds FirstGuess()
+    {
+        var half = (_setup.Type.UsableFuel ?? Pounds.Zero) * 0.5;
+        return _setup.Leg.FuelPlan switch
+        {
+            FuelPlan.Amount amount => amount.Block,
+            FuelPlan.Full => _setup.Type.UsableFuel ?? half,
+            _ => _source.IsBeforeKnown ? Pounds.Max(_source.Before, half) : half,
+        };
     }
 
     private FuelLadder Ladder(FlightProfile profile, ReserveAmounts reserves, int round)

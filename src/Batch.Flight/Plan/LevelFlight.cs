@@ -19,19 +19,20 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
     /// <summary>The flight.</summary>
     /// <param name="takeoffWeight">Weight at takeoff.</param>
     /// <param name="mayChoose">Whether the level may still be chosen anew; else the one of the round before is kept.</param>
-    public ProfileResult Fly(Pounds takeoffWeight, bool mayChoose)
+    /// <param name="mayUseTableEdge">Whether a query outside a table is answered at its edge.</param>
+    public ProfileResult Fly(Pounds takeoffWeight, bool mayChoose, bool mayUseTableEdge)
     {
-        if (_level is { } kept && !mayChoose) return ProfileFlyer.Fly(Request(kept, takeoffWeight));
+        if (_level is { } kept && !mayChoose) return ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge));
         var result = setup.Leg.Level is { } level
-            ? LevelFinder.FlyHighest(Request(level, takeoffWeight), setup.Rules, out _note)
-            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight), setup.Rules, setup.Ceiling);
+            ? LevelFinder.FlyHighest(Request(level, takeoffWeight, mayUseTableEdge), setup.Rules, out _note)
+            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, setup.Ceiling);
         if (result is not ProfileResult.Flown { Profile: var profile }) return result;
         _level = profile.Level;
         if (setup.Leg.Level is null) _note = string.Create(CultureInfo.InvariantCulture, $"Level auto: {profile.Level.Value:0} ft burns least of the usable levels.");
         return result;
     }
 
-    private ProfileRequest Request(Feet level, Pounds takeoffWeight) => new()
+    private ProfileRequest Request(Feet level, Pounds takeoffWeight, bool mayUseTableEdge) => new()
     {
         Route = setup.Route,
         Type = setup.Type,
@@ -43,6 +44,6 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
         EndElevation = setup.To.Elevation,
         Air = context.Air,
         BurnBias = setup.Aircraft.BurnBias,
-        MayUseTableEdge = context.Week.Operator.MayUseTableEdge,
+        MayUseTableEdge = mayUseTableEdge,
     };
 }

@@ -7,7 +7,7 @@ namespace Batch.Flight.Plan;
 /// <param name="FinalReserveTime">Its time.</param>
 /// <param name="FinalReserveFlow">Its flow [lb/h].</param>
 /// <param name="Assumptions">Assumptions made.</param>
-/// <param name="Problem">Why the amounts cannot be had; null where they can.</param>
+/// <param name="TableEdges">Values taken at a table's edge, as sentences.</param>
 internal sealed record ReserveAmounts(
     Pounds Contingency,
     Pounds InsteadOfAlternate,
@@ -15,4 +15,4 @@ internal sealed record ReserveAmounts(
     Duration FinalReserveTime,
     PoundsPerHour FinalReserveFlow,
     ImmutableArray<string> Assumptions,
-    string? Problem);
+    ImmutableArray<string> TableEdges);
