@@ -46,7 +46,7 @@ public static class HouseSheets
         [new("Check", 11), new("On", 7), new("State", 10), new("Value", 10), new("Reason", 70)],
         [
             ["CREW-11", "yes", "fail", "", "The chief pilot wants no leg released whose crew is somewhere else"],
-            ["APT-01", "yes", "fail", "", "No movements outside the hours of an airport; the exception is arranged before the leg is entered"],
+            ["ADM-04", "yes", "fail", "", "No movements outside the hours of an airport; the exception is arranged before the leg is entered"],
             ["PERF-07", "yes", "caution", "18 kt", "Captains here are checked to 18 kt of crosswind each year"],
         ]);
 }

@@ -19,12 +19,12 @@ public static class ExpectedFailures
         new("T123", 1, "WB-01", "Zero-fuel weight above the maximum"),
         new("T124", 1, "ENR-03", "Filed level below the minimum altitude of the airway"),
         new("T125", 1, "PERF-03", "Grass strip too short for the landing"),
-        new("T126", 1, "APT-02", "Arrives in the quiet hours"),
+        new("T126", 1, "ADM-04", "Arrives in the quiet hours"),
         new("T127", 1, "FUEL-06", "Needs more fuel than the tanks hold"),
         new("T130", 1, "CREW-11", "Captain is still on another aircraft"),
         new("T131", 1, "PERF-08", "Passengers at night to a strip without lights"),
         new("T131", 2, "ADM-05", "Misspelt airport"),
-        new("T132", 1, "ACFT-05", "Aircraft stands somewhere else"),
+        new("T132", 1, "CREW-11", "Aircraft stands somewhere else"),
     ];
 
     public static void Write(string path)
