@@ -1,3 +1,4 @@
+using Batch.Checks.Airframe;
 using Batch.Checks.Airports;
 using Batch.Checks.Alternates;
 using Batch.Checks.Crews;
@@ -43,9 +44,19 @@ internal static class AllChecks
         new MinimumAltitude(),
         new LevelLimits(),
         new CruisingLevel(),
+        new FlightTimeInDay(),
+        new Rest(),
+        new FlightTimeInYear(),
+        new PilotHours(),
+        new CrewChecks(),
+        new Recency(),
+        new Medical(),
         new CrewComposition(),
         new CrewAndAircraft(),
         new CrewQualified(),
+        new Inspections(),
+        new DatedTests(),
+        new Serviceable(),
         new AirportHours(),
         new Closures(),
         new DataIntegrity(),

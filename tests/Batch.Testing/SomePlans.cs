@@ -415,6 +415,7 @@ public static class SomePlans
             Fleet = ImmutableSortedDictionary<string, Aircraft>.Empty.Add("X-ABCD", Aircraft()),
             Airports = ImmutableSortedDictionary<string, Airport>.Empty.Add("XAND", Airport(Some.Xand)).Add("XBEL", Airport(Some.Xbel)),
             Crew = ImmutableSortedDictionary<string, CrewMember>.Empty.Add("ABC", Pilot()),
+            Logged = [Logged("ABC", new LocalDate(2026, 1, 1), 2)],
         },
         Legs = [.. legs],
         Aircraft = [.. legs.GroupBy(leg => LegOf(leg).Aircraft, StringComparer.Ordinal).Select(group => new AircraftWeek
@@ -428,6 +429,17 @@ public static class SomePlans
             Burned = Pounds.Zero,
         })],
         Crew = [.. legs.SelectMany(leg => new[] { LegOf(leg).Captain, LegOf(leg).SecondPilot }).Where(code => code.Length > 0).Distinct(StringComparer.Ordinal).Select(code => Crew(code, legs))],
+    };
+
+    /// <summary>A logged day with a duty from 08:00 to 16:00 UTC.</summary>
+    public static LoggedDuty Logged(string code, LocalDate date, double hours) => new()
+    {
+        Crew = code,
+        Date = date,
+        FlightTime = Duration.FromHours(hours),
+        DutyOn = date.At(new LocalTime(8, 0)).InUtc().ToInstant(),
+        DutyOff = date.At(new LocalTime(16, 0)).InUtc().ToInstant(),
+        Origin = Row("operator.xlsx/Logged", 2),
     };
 
     private static CrewWeek Crew(string code, LegPlan[] legs)

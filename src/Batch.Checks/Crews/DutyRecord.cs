@@ -1,0 +1,95 @@
+using Batch.Flight.Fleet;
+using Batch.Flight.Plan;
+
+namespace Batch.Checks.Crews;
+
+/// <summary>
+/// What is known of one pilot's flying and duty: the planned legs and duties of the week and the Logged sheet. A logged row on a day whose planned duty it overlaps is the
+/// same flying and is not counted twice.
+/// </summary>
+internal sealed class DutyRecord
+{
+    private readonly ImmutableArray<LegPlan.Planned> _legs;
+    private readonly ImmutableArray<ChainStep> _unplanned;
+    private readonly ImmutableArray<DutyDay> _duties;
+    private readonly ImmutableArray<Logged> _logged;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="leg">The leg that is looked at; its own times stand for those in the week.</param>
+    /// <param name="code">Code of the pilot.</param>
+    public DutyRecord(LegUnderCheck leg, string code)
+    {
+        var week = leg.Week.Crew(code);
+        var steps = week?.Steps ?? [];
+        _legs = [.. steps.Select(step => step.Leg == leg.Plan.Key ? leg.Plan : leg.Week.Leg(step.Leg)).OfType<LegPlan.Planned>()];
+        _unplanned = [.. steps.Where(step => leg.Week.Leg(step.Leg) is LegPlan.Unplanned)];
+        _duties = week?.Duties ?? [];
+        _logged = [.. leg.Week.Logged(code).Select(row => Logged.Of(row, leg.Plan.From.Zone)).Where(row => !_duties.Any(duty => row.From < duty.Release && row.To > duty.Report))];
+        KnownFrom = leg.Week.Logged(code) is [var first, ..] ? first.Date : null;
+    }
+
+    /// <summary>The first logged date; null where nothing is logged.</summary>
+    public LocalDate? KnownFrom { get; }
+
+    /// <summary>Start of what is known: the first logged day, else the first report of the week.</summary>
+    public Instant? KnownSince => _logged.Select(row => (Instant?)row.From).Concat(_duties.Select(duty => (Instant?)duty.Report)).Min();
+
+    /// <summary>Unplanned legs that may fly in a time.</summary>
+    /// <param name="from">Start.</param>
+    /// <param name="to">End.</param>
+    public ChainStep? Unplanned(Instant from, Instant to) => _unplanned.FirstOrDefault(step => step.OffBlocks >= from && step.OffBlocks < to);
+
+    /// <summary>Flight time in a time; a leg or logged day that lies in it in part counts with what can be in it.</summary>
+    /// <param name="from">Start.</param>
+    /// <param name="to">End.</param>
+    public Duration FlightTime(Instant from, Instant to) => Sum(
+        _legs.Select(leg => Overlap(leg.Times.OffBlocks, leg.Times.OnBlocks, from, to))
+            .Concat(_logged.Select(row => Duration.Min(row.FlightTime, Overlap(row.From, row.To, from, to)))));
+
+    /// <summary>Flight time on days, both included, up to the end of a leg; a leg counts on its day at the departure.</summary>
+    /// <param name="from">First day.</param>
+    /// <param name="until">End of the leg.</param>
+    /// <param name="day">Its day.</param>
+    public Duration FlightTime(LocalDate from, Instant until, LocalDate day) => Sum(
+        _legs.Where(leg => leg.Times.OnBlocks <= until && leg.Times.OffBlocks.InZone(leg.From.Zone).Date >= from).Select(leg => leg.Times.Block)
+            .Concat(_logged.Where(row => row.Date >= from && row.Date <= day).Select(row => row.FlightTime)));
+
+    /// <summary>The duty that a leg belongs to; null where the week has none.</summary>
+    /// <param name="leg">The leg.</param>
+    public DutyDay? DutyOf(LegPlan.Planned leg) => _duties.FirstOrDefault(duty => duty.Legs.Contains(leg.Key));
+
+    /// <summary>The longest time free of duty in a time, with and without what is not known counted as duty.</summary>
+    /// <param name="from">Start.</param>
+    /// <param name="to">End.</param>
+    public (Duration AtBest, Duration Known) LongestRest(Instant from, Instant to)
+    {
+        var known = _duties.Select(duty => (duty.Report, duty.Release)).Concat(_logged.Where(row => row.IsTimed).Select(row => (row.From, row.To))).ToImmutableArray();
+        var unsure = known.Concat(_logged.Where(row => !row.IsTimed).Select(row => (row.From, row.To))).Append((from, Instant.Min(Instant.Max(KnownSince ?? to, from), to)));
+        return (Gap(known, from, to), Gap(unsure, from, to));
+    }
+
+    private static Duration Gap(IEnumerable<(Instant From, Instant To)> busy, Instant from, Instant to)
+    {
+        var longest = Duration.Zero;
+        var free = from;
+        foreach (var (start, end) in busy.Where(time => time.To > from && time.From < to).OrderBy(time => time.From))
+        {
+            longest = Duration.Max(longest, start - free);
+            free = Instant.Max(free, end);
+        }
+
+        return Duration.Max(longest, to - free);
+    }
+
+    private static Duration Overlap(Instant from, Instant to, Instant start, Instant end) => Duration.Max(Instant.Min(to, end) - Instant.Max(from, start), Duration.Zero);
+
+    private static Duration Sum(IEnumerable<Duration> times) => times.Aggregate(Duration.Zero, (sum, time) => sum + time);
+
+    private sealed record Logged(LocalDate Date, Instant From, Instant To, Duration FlightTime, bool IsTimed)
+    {
+        /// <summary>A row whose duty times are not said may lie anywhere in its day.</summary>
+        public static Logged Of(LoggedDuty row, DateTimeZone zone) => row is { DutyOn: { } on, DutyOff: { } off } && off > on
+            ? new Logged(row.Date, on, off, row.FlightTime, IsTimed: true)
+            : new Logged(row.Date, row.Date.AtStartOfDayInZone(zone).ToInstant(), row.Date.PlusDays(1).AtStartOfDayInZone(zone).ToInstant(), row.FlightTime, IsTimed: false);
+    }
+}
