@@ -1,0 +1,97 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Batch.Books.Cells;
+
+/// <summary>Reads dates written as text.</summary>
+internal static partial class DateText
+{
+    /// <summary>What is understood, for messages.</summary>
+    public const string Expected = "a date such as 2026-12-07, 7 Dec 2026 or 7.12.2026";
+
+    private static readonly string[] Months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+    private static readonly string[] LongMonths = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
+
+    /// <summary>The date a text means.</summary>
+    public static Reading<LocalDate> Read(string text)
+    {
+        var plain = text.Trim();
+        if (plain.Length > 60) return Reading<LocalDate>.Bad("is not a date", Expected);
+        var weekday = IsoDayOfWeek.None;
+        if (Weekday().Match(plain) is { Success: true } day)
+        {
+            weekday = (IsoDayOfWeek)(1 + Array.IndexOf(WeekdayStarts, day.Groups["day"].Value[..3].ToUpperInvariant()));
+            plain = plain[day.Length..].TrimStart();
+        }
+
+        var reading = ReadDate(plain);
+        if (!reading.IsGood || weekday == IsoDayOfWeek.None || reading.Value.DayOfWeek == weekday) return reading;
+        return Reading<LocalDate>.Bad("names a weekday that is not the day of that date", $"{reading.Value.DayOfWeek} for {Iso(reading.Value)}");
+    }
+
+    /// <summary>ISO 8601.</summary>
+    public static string Iso(LocalDate date) => date.ToString("uuuu'-'MM'-'dd", CultureInfo.InvariantCulture);
+
+    private static Reading<LocalDate> ReadDate(string text)
+    {
+        if (YearFirst().Match(text) is { Success: true } iso) return Of(iso.Groups["a"].Value, iso.Groups["b"].Value, iso.Groups["c"].Value);
+        if (Compact().Match(text) is { Success: true } compact) return Of(compact.Groups["a"].Value, compact.Groups["b"].Value, compact.Groups["c"].Value);
+        if (Dotted().Match(text) is { Success: true } dotted) return Of(dotted.Groups["c"].Value, dotted.Groups["b"].Value, dotted.Groups["a"].Value);
+        if (DayMonthName().Match(text) is { Success: true } dmy) return OfName(dmy.Groups["c"].Value, dmy.Groups["b"].Value, dmy.Groups["a"].Value);
+        if (MonthNameDay().Match(text) is { Success: true } mdy) return OfName(mdy.Groups["c"].Value, mdy.Groups["a"].Value, mdy.Groups["b"].Value);
+        if (Slashed().Match(text) is { Success: true } slashed) return OfSlashed(slashed);
+        return Reading<LocalDate>.Bad("is not a date", Expected);
+    }
+
+    private static Reading<LocalDate> OfSlashed(Match match)
+    {
+        var (first, second, year) = (match.Groups["a"].Value, match.Groups["b"].Value, match.Groups["c"].Value);
+        var dayFirst = Of(year, second, first);
+        var monthFirst = Of(year, first, second);
+        if (!dayFirst.IsGood) return monthFirst;
+        if (!monthFirst.IsGood || dayFirst.Value == monthFirst.Value) return dayFirst;
+        return Reading<LocalDate>.Bad("could be two different dates", Iso(dayFirst.Value) + " or " + Iso(monthFirst.Value));
+    }
+
+    private static Reading<LocalDate> OfName(string year, string month, string day)
+    {
+        var word = month.TrimEnd('.');
+        var index = Array.FindIndex(Months, name => string.Equals(name, word, StringComparison.OrdinalIgnoreCase));
+        if (index < 0) index = Array.FindIndex(LongMonths, name => string.Equals(name, word, StringComparison.OrdinalIgnoreCase));
+        if (index < 0 && string.Equals(word, "sept", StringComparison.OrdinalIgnoreCase)) index = 8;
+        return index < 0 ? Reading<LocalDate>.Bad("is not a date", Expected) : Of(year, (index + 1).ToString(CultureInfo.InvariantCulture), day);
+    }
+
+    private static Reading<LocalDate> Of(string year, string month, string day)
+    {
+        var (y, m, d) = (Number(year), Number(month), Number(day));
+        return y is >= 1950 and <= 2100 && m is >= 1 and <= 12 && d >= 1 && d <= CalendarSystem.Iso.GetDaysInMonth(y, m)
+            ? Reading<LocalDate>.Good(new LocalDate(y, m, d))
+            : Reading<LocalDate>.Bad("is not a date of the calendar", Expected);
+    }
+
+    private static int Number(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
+
+    private static readonly string[] WeekdayStarts = ["MON", "TUE", "WED", "THU", "FRI", "SAT", "SUN"];
+
+    [GeneratedRegex(@"^(?<day>mon|tue|wed|thu|fri|sat|sun)(day|sday|nesday|rsday|urday)?\.?,?\s+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Weekday();
+
+    [GeneratedRegex(@"^(?<a>[0-9]{4})[-/](?<b>[0-9]{1,2})[-/](?<c>[0-9]{1,2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex YearFirst();
+
+    [GeneratedRegex("^(?<a>[0-9]{4})(?<b>[0-9]{2})(?<c>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Compact();
+
+    [GeneratedRegex(@"^(?<a>[0-9]{1,2})\. ?(?<b>[0-9]{1,2})\. ?(?<c>[0-9]{4})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Dotted();
+
+    [GeneratedRegex(@"^(?<a>[0-9]{1,2})[ -]?(?<b>[a-z]{3,9}\.?)[ -]?(?<c>[0-9]{4})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex DayMonthName();
+
+    [GeneratedRegex(@"^(?<a>[a-z]{3,9}\.?) ?(?<b>[0-9]{1,2}),? (?<c>[0-9]{4})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex MonthNameDay();
+
+    [GeneratedRegex("^(?<a>[0-9]{1,2})/(?<b>[0-9]{1,2})/(?<c>[0-9]{4})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Slashed();
+}

@@ -1,0 +1,80 @@
+using System.Security.Cryptography;
+using System.Xml;
+using Batch.Books.Cells;
+using DocumentFormat.OpenXml.Packaging;
+using DocumentFormat.OpenXml.Spreadsheet;
+
+namespace Batch.Books.Excel;
+
+/// <summary>Reads a workbook file, also while it is open in a spreadsheet program.</summary>
+internal static class WorkbookFile
+{
+    /// <summary>Most bytes of a workbook file [B].</summary>
+    public const long GreatestFile = 100L * 1024 * 1024;
+
+    private static ReadOnlySpan<byte> CompoundFileMark => [0xD0, 0xCF, 0x11, 0xE0];
+
+    /// <summary>The book.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <param name="index">Number of the book in the order given.</param>
+    /// <exception cref="BookException">The file is not a workbook, or is protected, or too large.</exception>
+    public static RawBook Read(string path, int index)
+    {
+        var name = Path.GetFileName(path);
+        var bytes = Bytes(path, name);
+        if (bytes.AsSpan().StartsWith(CompoundFileMark))
+        {
+            throw new BookException($"{name} is protected with a password or in the old .xls format; save it as .xlsx without a password");
+        }
+
+        try
+        {
+            using var document = SpreadsheetDocument.Open(new MemoryStream(bytes, writable: false), isEditable: false);
+            return new RawBook(name, Convert.ToHexStringLower(SHA256.HashData(bytes)), Sheets(document, name, index));
+        }
+        catch (Exception thrown) when (thrown is OpenXmlPackageException or InvalidDataException or FileFormatException or XmlException or IOException or ArgumentException
+            or FormatException or NotSupportedException or InvalidOperationException or KeyNotFoundException or UriFormatException or NullReferenceException or InvalidCastException or IndexOutOfRangeException)
+        {
+            throw new BookException($"{name} is not a workbook that can be read ({thrown.Message.TrimEnd('.')}); open it in a spreadsheet program and save it as .xlsx", thrown);
+        }
+    }
+
+    private static ImmutableArray<RawSheet> Sheets(SpreadsheetDocument document, string name, int index)
+    {
+        var workbook = document.WorkbookPart ?? throw new InvalidDataException("it has no workbook part");
+        var from1904 = workbook.Workbook?.WorkbookProperties?.Date1904?.Value ?? false;
+        var texts = SharedTexts.Of(workbook, name);
+        var looks = NumberFormats.Looks(workbook);
+        var sheets = ImmutableArray.CreateBuilder<RawSheet>();
+        foreach (var sheet in workbook.Workbook?.Sheets?.Elements<Sheet>() ?? [])
+        {
+            var title = sheet.Name?.Value ?? "";
+            if (sheet.Id?.Value is not { } id || !workbook.TryGetPartById(id, out var part) || part is not WorksheetPart worksheet) continue;
+            sheets.Add(new RawSheet
+            {
+                Place = new CellRef(index, sheets.Count, name + "/" + title),
+                Name = title,
+                Rows = new SheetXml(texts, looks, from1904, name).Rows(worksheet),
+                Hidden = sheet.State is { } state && state.Value != SheetStateValues.Visible,
+            });
+        }
+
+        return sheets.ToImmutable();
+    }
+
+    private static byte[] Bytes(string path, string name)
+    {
+        try
+        {
+            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            if (file.Length > GreatestFile) throw new BookException($"{name} is too large to be a week's book");
+            using var copy = new MemoryStream((int)file.Length);
+            file.CopyTo(copy);
+            return copy.ToArray();
+        }
+        catch (Exception thrown) when (thrown is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"{name} cannot be opened: {thrown.Message}", thrown);
+        }
+    }
+}

@@ -1,0 +1,153 @@
+using System.Collections.Frozen;
+using Batch.Books.Cells;
+using Batch.Books.Units;
+
+namespace Batch.Books.Headers;
+
+/// <summary>The header row of one sheet: where the declared columns stand and which columns are not declared.</summary>
+internal sealed class HeaderMatch
+{
+    /// <summary>Rows in which the header row is sought.</summary>
+    public const int RowsSearched = 50;
+
+    private HeaderMatch(RawSheet sheet, SheetPlan plan) => (Sheet, Plan) = (sheet, plan);
+
+    /// <summary>The sheet.</summary>
+    public RawSheet Sheet { get; }
+
+    /// <summary>What it is matched with.</summary>
+    public SheetPlan Plan { get; }
+
+    /// <summary>Row of the headers.</summary>
+    public int Row { get; private init; }
+
+    /// <summary>Places of the declared columns that are there.</summary>
+    public FrozenDictionary<Column, PlacedColumn> Placed { get; private set; } = FrozenDictionary<Column, PlacedColumn>.Empty;
+
+    /// <summary>The complaints about starred columns that are not there.</summary>
+    public Dictionary<Column, Problem> Missing { get; } = [];
+
+    /// <summary>Columns that are not declared: number, header as written.</summary>
+    public ImmutableArray<(int Column, string Header)> Others { get; private set; } = [];
+
+    /// <summary>Column letters by property name, shared by the origins of all rows.</summary>
+    public ImmutableDictionary<string, string> Letters { get; private set; } = ImmutableDictionary<string, string>.Empty;
+
+    /// <summary>Finds the header row, places the columns and complains of what is missing, doubled, near or unknown; null where there is no header row.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="plan">What it is matched with.</param>
+    /// <param name="defaults">The book's default units.</param>
+    /// <param name="complaints">Where complaints go.</param>
+    public static HeaderMatch? Find(RawSheet sheet, SheetPlan plan, UnitDefaults defaults, Complaints complaints)
+    {
+        var known = new Dictionary<string, Column>(StringComparer.Ordinal);
+        foreach (var column in plan.Columns)
+        {
+            known.TryAdd(HeaderText.Plain(column.Name), column);
+            foreach (var alias in column.Aliases) known.TryAdd(HeaderText.Plain(alias), column);
+        }
+
+        var best = (Row: (RawRow?)null, Score: 0);
+        foreach (var row in sheet.Rows.Take(RowsSearched))
+        {
+            var score = row.Cells.Where(cell => cell.Kind == CellKind.Text).Select(cell => known.GetValueOrDefault(HeaderText.Of(cell.Text).Name)).OfType<Column>().Distinct().Count();
+            if (score > best.Score) best = (row, score);
+        }
+
+        if (best.Row is not { } headers || best.Score * 4 < plan.Columns.Count(column => column.IsRequired))
+        {
+            if (sheet.Rows.Count == 0) return null;
+            complaints.Add(
+                sheet.Place,
+                State.Fail,
+                $"{plan.Name} has no header row in its first {RowsSearched} rows; its rows could not be read",
+                expected: string.Join(", ", plan.Columns.Where(column => column.IsRequired).Select(column => column.Name)));
+            return null;
+        }
+
+        var match = new HeaderMatch(sheet, plan) { Row = headers.Number };
+        match.Place(headers, known, defaults, complaints);
+        return match;
+    }
+
+    private void Place(RawRow headers, Dictionary<string, Column> known, UnitDefaults defaults, Complaints complaints)
+    {
+        var placed = new Dictionary<Column, PlacedColumn>();
+        var others = ImmutableArray.CreateBuilder<(int Column, string Header)>();
+        for (var number = 1; number <= headers.Cells.Length; number++)
+        {
+            var cell = headers[number];
+            if (cell.IsBlank) continue;
+            var at = Sheet.Place.At(Row, number);
+            var text = HeaderText.Of(cell.Text);
+            if (!known.TryGetValue(text.Name, out var column))
+            {
+                others.Add((number, cell.Text));
+            }
+            else if (placed.TryGetValue(column, out var first))
+            {
+                complaints.Add(at, State.Caution, $"{column.Name} stands twice in the header row; column {CellRef.Letters(first.Column)} is read, this one is not", cell.Text);
+            }
+            else
+            {
+                placed.Add(column, new PlacedColumn(number, new CellSetting(Unit(column, text, defaults, out var isUnknown), Sheet.DecimalComma), isUnknown ? UnknownUnit(column, text, at, cell.Text, complaints) : null));
+            }
+        }
+
+        Placed = placed.ToFrozenDictionary();
+        Others = others.ToImmutable();
+        Letters = placed.ToImmutableDictionary(pair => pair.Key.Field, pair => CellRef.Letters(pair.Value.Column), StringComparer.Ordinal);
+        ComplainOfOthers(complaints);
+        ComplainOfMissing(complaints);
+    }
+
+    private static UnitWord? Unit(Column column, HeaderText text, UnitDefaults defaults, out bool isUnknown)
+    {
+        isUnknown = false;
+        if (column.Quantity is not { } quantity) return null;
+        if (text.Aside.Length > 0 && text.Unit.Length == 0 && quantity.Find(text.Aside) is { } aside) return aside;
+        if (text.Unit.Length == 0) return defaults.Of(quantity);
+        var unit = quantity.Find(text.Unit);
+        isUnknown = unit is null;
+        return unit;
+    }
+
+    private static Problem UnknownUnit(Column column, HeaderText text, CellRef at, string read, Complaints complaints) => complaints.Add(
+        at, State.Fail, $"[{text.Unit}] is not a unit known for {column.Name}; the column could not be read", read, column.Quantity?.KnownUnits ?? "");
+
+    private void ComplainOfOthers(Complaints complaints)
+    {
+        var free = Plan.Columns.Where(column => !Placed.ContainsKey(column)).ToArray();
+        var plain = new List<string>();
+        foreach (var (number, header) in Others)
+        {
+            var near = NearWords.Nearest(HeaderText.Of(header).Name, free.Select(column => HeaderText.Plain(column.Name)), 1);
+            if (near.Length > 0 && HeaderText.Of(header).Name.Length > 2 && Array.Find(free, column => HeaderText.Plain(column.Name) == near[0]) is { } meant)
+            {
+                complaints.Add(Sheet.Place.At(Row, number), State.Caution, $"{header} is not a column of {Plan.Name}; did you mean {meant.Name}?", header, meant.Name);
+            }
+            else if (!Plan.IsOpen)
+            {
+                plain.Add($"{header} ({CellRef.Letters(number)})");
+            }
+        }
+
+        if (plain.Count == 0) return;
+        var kept = Plan.Name == "Legs" ? "kept for the templates" : "not used";
+        complaints.Add(Sheet.Place.At(Row), State.Note, $"columns that are not known here are {kept}: {string.Join(", ", plain)}");
+    }
+
+    private void ComplainOfMissing(Complaints complaints)
+    {
+        foreach (var column in Plan.Columns.Where(column => column.IsRequired && !Placed.ContainsKey(column)))
+        {
+            var headers = Others.Select(other => other.Header).ToArray();
+            var near = NearWords.Nearest(column.Name, headers, 1);
+            Missing.Add(column, complaints.Add(
+                Sheet.Place.At(Row),
+                State.Fail,
+                $"{Plan.Name} has no column {column.Name}, which every row needs" + (near.Length > 0 ? $"; is it the one called {near[0]}?" : ""),
+                expected: column.Name));
+        }
+    }
+}

@@ -1,0 +1,37 @@
+using System.Text;
+
+namespace Batch.Books.Headers;
+
+/// <summary>A header cell taken apart.</summary>
+/// <param name="Name">The name without case, spacing and punctuation, for comparing.</param>
+/// <param name="Unit">What stands in square brackets; empty for nothing.</param>
+/// <param name="Aside">What stands in round brackets; empty for nothing. It is the unit where it is one, else an explanation.</param>
+internal readonly record struct HeaderText(string Name, string Unit, string Aside)
+{
+    /// <summary>Takes a header apart.</summary>
+    public static HeaderText Of(string header)
+    {
+        var (rest, unit) = Bracketed(header, '[', ']');
+        var (name, aside) = Bracketed(rest, '(', ')');
+        return new HeaderText(Plain(name.Replace("*", "", StringComparison.Ordinal)), unit, aside);
+    }
+
+    /// <summary>Letters and digits only, lower case.</summary>
+    public static string Plain(string text)
+    {
+        var plain = new StringBuilder(text.Length);
+        foreach (var letter in text)
+        {
+            if (char.IsLetterOrDigit(letter)) plain.Append(char.ToLowerInvariant(letter));
+        }
+
+        return plain.ToString();
+    }
+
+    private static (string Outside, string Inside) Bracketed(string text, char open, char close)
+    {
+        var start = text.IndexOf(open, StringComparison.Ordinal);
+        var end = start < 0 ? -1 : text.IndexOf(close, start);
+        return end < 0 ? (text, "") : (text[..start] + " " + text[(end + 1)..], text[(start + 1)..end].Trim());
+    }
+}

@@ -1,0 +1,75 @@
+using Batch.Books.Cells;
+using Batch.Books.Units;
+
+namespace Batch.Books.Headers;
+
+/// <summary>All sheets of all books, ready to give the rows of a declared sheet.</summary>
+internal sealed class Shelf
+{
+    private readonly ImmutableArray<RawBook> _books;
+    private readonly ILookup<string, RawSheet> _sheets;
+
+    /// <summary>Makes the shelf and remarks on how the files were read.</summary>
+    public Shelf(ImmutableArray<RawBook> books, Complaints complaints)
+    {
+        _books = books;
+        Complaints = complaints;
+        _sheets = books.SelectMany(book => book.Sheets).ToLookup(sheet => HeaderText.Plain(sheet.Name), StringComparer.Ordinal);
+        foreach (var (at, state, text) in books.SelectMany(book => book.Sheets).SelectMany(sheet => sheet.Remarks)) complaints.Add(at, state, text);
+    }
+
+    /// <summary>Where complaints go.</summary>
+    public Complaints Complaints { get; }
+
+    /// <summary>Default units by book number; those of any book fill the gaps.</summary>
+    public Func<int, UnitDefaults> Defaults { get; set; } = _ => UnitDefaults.None;
+
+    /// <summary>Whether any book has the sheet.</summary>
+    public bool Has(SheetPlan plan) => _sheets.Contains(HeaderText.Plain(plan.Name));
+
+    /// <summary>The rows of a declared sheet in all books, in book order.</summary>
+    public IEnumerable<Row> Rows(SheetPlan plan)
+    {
+        foreach (var sheet in _sheets[HeaderText.Plain(plan.Name)])
+        {
+            if (HeaderMatch.Find(sheet, plan, Defaults(sheet.Place.Book), Complaints) is not { } header) continue;
+            RemarkOnHidden(sheet, header);
+            foreach (var raw in sheet.Rows)
+            {
+                if (raw.Number > header.Row) yield return new Row(header, raw, Complaints);
+            }
+        }
+    }
+
+    /// <summary>Notes the sheets that no declared sheet is named like; hidden ones are helpers of the book's own and are left alone.</summary>
+    public void RemarkOnOthers(IReadOnlyList<SheetPlan> plans)
+    {
+        var known = plans.Select(plan => HeaderText.Plain(plan.Name)).ToHashSet(StringComparer.Ordinal);
+        foreach (var sheet in _books.SelectMany(book => book.Sheets).Where(sheet => !sheet.Hidden && !known.Contains(HeaderText.Plain(sheet.Name))))
+        {
+            var free = plans.Where(plan => !Has(plan)).Select(plan => plan.Name).ToArray();
+            var near = NearWords.Nearest(sheet.Name, free, 1);
+            if (near.Length > 0) Complaints.Add(sheet.Place, State.Caution, $"{sheet.Name} is not a sheet that is known, and was not read; did you mean {near[0]}?", sheet.Name, near[0]);
+            else if (sheet.Rows.Count > 0) Complaints.Add(sheet.Place, State.Note, $"{sheet.Name} is not a sheet that is known, and was not read", sheet.Name);
+        }
+    }
+
+    private void RemarkOnHidden(RawSheet sheet, HeaderMatch header)
+    {
+        if (sheet.Hidden) Complaints.Add(sheet.Place, State.Note, $"the sheet {sheet.Name} is hidden; it was read");
+        var hidden = sheet.Rows.Where(row => row.Hidden && row.Number > header.Row).Select(row => row.Number).ToArray();
+        if (hidden.Length == 0) return;
+        var listed = string.Join(", ", Ranges(hidden).Take(12));
+        Complaints.Add(sheet.Place, State.Note, $"hidden or filtered rows were read: {listed}" + (Ranges(hidden).Skip(12).Any() ? " and more" : ""));
+    }
+
+    private static IEnumerable<string> Ranges(int[] numbers)
+    {
+        for (var i = 0; i < numbers.Length; i++)
+        {
+            var first = numbers[i];
+            while (i + 1 < numbers.Length && numbers[i + 1] == numbers[i] + 1) i++;
+            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{first}") + (numbers[i] > first ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"-{numbers[i]}") : "");
+        }
+    }
+}

@@ -1,0 +1,19 @@
+using Batch.Books.Headers;
+using Batch.Flight.Fleet;
+
+namespace Batch.Books.Links;
+
+/// <summary>Resolves codes of pilots without ever repeating what was written in the text: somebody may have typed a name.</summary>
+internal static class CrewLinks
+{
+    /// <summary>The pilot a cell refers to; complains at the cell where there is none.</summary>
+    public static CrewMember? Resolve(Register<CrewMember> crew, Row row, Column column, string code)
+    {
+        if (code.Length == 0) return null;
+        if (crew.Find(code) is { } pilot) return pilot;
+        var named = crew.Names.Where(name => string.Equals(crew.Find(name)?.Name, code, StringComparison.OrdinalIgnoreCase)).ToImmutableArray();
+        var near = named.Length > 0 ? named : NearWords.Nearest(code, crew.Names);
+        row.Fail(column, $"{column.Name} is not a code of Crew" + Register<CrewMember>.Meant(near), near.Length > 0 ? string.Join(", ", near) : "a code of Crew");
+        return null;
+    }
+}

@@ -1,0 +1,97 @@
+using Batch.Books.Cells;
+using Batch.Books.Headers;
+using Batch.Books.Sheets;
+using Batch.Flight.Fleet;
+using Batch.Flight.Week;
+
+namespace Batch.Books.Links;
+
+/// <summary>Puts the week together: reads each sheet once what it refers to is read, then passes doubts on to the legs they touch.</summary>
+internal static class Week
+{
+    /// <summary>The week the books hold.</summary>
+    /// <exception cref="BookException">No book has a Legs sheet.</exception>
+    public static OperatorWeek Of(ImmutableArray<RawBook> books)
+    {
+        var complaints = new Complaints();
+        var shelf = new Shelf(books, complaints);
+        if (!shelf.Has(LegsSheet.Plan)) throw new BookException(NoLegs(books));
+        var settings = OperatorSheet.Read(shelf);
+        var types = Types(shelf);
+        var fleet = AircraftSheet.Read(shelf, types);
+        var airports = AirportsSheet.Read(shelf);
+        var runways = RunwaysSheet.Read(shelf, airports);
+        airports.Complete(airport => airport with { Runways = [.. runways[airport.Ident]] });
+        var fixes = FixesSheet.Read(shelf);
+        var points = fixes.Select(fix => fix.Ident).Concat(airports.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var airways = AirwaysSheet.Read(shelf, points);
+        var crew = CrewSheet.Read(shelf, types);
+        var logged = LoggedSheet.Read(shelf, crew);
+        var reference = new Reference(types, fleet, airports, crew);
+        var drafts = LegsSheet.Read(shelf, reference);
+        var trips = new Trips(drafts);
+        var manifest = ManifestSheet.Read(shelf, trips);
+        var cargo = CargoSheet.Read(shelf, trips);
+        var subjects = points.Concat(airways.Keys).Concat(fleet.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var draft in drafts) PassOnDoubts(draft, reference);
+        var week = new OperatorWeek
+        {
+            Inputs = [.. books.Select(book => new InputBook(book.Name, book.Sha256))],
+            Operator = settings,
+            Types = types.Sorted(),
+            Fleet = fleet.Sorted(),
+            Airports = airports.Sorted(),
+            Fixes = fixes,
+            Airways = airways,
+            Land = LandSheet.Read(shelf),
+            AltitudeGrid = AltitudeGridSheet.Read(shelf),
+            Crew = crew.Sorted(),
+            Logged = logged,
+            CheckSettings = ChecksSheet.Read(shelf),
+            Legs = [.. drafts.Select(draft => draft.Whole).OfType<Leg>()],
+            BrokenLegs = [.. drafts.Where(draft => draft.Whole is null).Select(draft => draft.Broken)],
+            Manifest = manifest,
+            Cargo = cargo,
+            Winds = WindsSheet.Read(shelf, airports.Find, fixes.ToLookup(fix => fix.Ident, StringComparer.OrdinalIgnoreCase), points),
+            Bulletins = BulletinsSheet.Read(shelf),
+            Notices = NoticesSheet.Read(shelf, subjects),
+        };
+        shelf.RemarkOnOthers(AllSheets.Plans);
+        return week with { Problems = complaints.InOrder() };
+    }
+
+    private static Register<AircraftType> Types(Shelf shelf)
+    {
+        var types = TypesSheet.Read(shelf);
+        var stations = StationsSheet.Read(shelf, types);
+        var fuelMoments = FuelArmsSheet.Read(shelf, types);
+        var envelopes = EnvelopeSheet.Read(shelf, types);
+        var tables = TableSheets.Read(shelf, types);
+        types.Complete(type => type with
+        {
+            Stations = [.. stations[type.Name]],
+            FuelMoments = [.. fuelMoments[type.Name]],
+            Envelopes = [.. envelopes[type.Name]],
+            Tables = tables(type.Name),
+        });
+        return types;
+    }
+
+    // What could not be read of an aircraft, its type, its airports or its pilots makes the leg's figures doubtful: a limit that is not known is not a limit that holds.
+    private static void PassOnDoubts(LegDraft draft, Reference reference)
+    {
+        if (draft.Leg is not { } leg) return;
+        draft.Doubt(reference.Fleet.DoubtsOf(leg.Aircraft));
+        if (reference.Fleet.Find(leg.Aircraft) is { } aircraft) draft.Doubt(reference.Types.DoubtsOf(aircraft.Type));
+        foreach (var ident in new[] { leg.From, leg.To, leg.Alternate, leg.SecondAlternate }) draft.Doubt(reference.Airports.DoubtsOf(ident));
+        draft.Doubt(reference.Crew.DoubtsOf(leg.Captain));
+        draft.Doubt(reference.Crew.DoubtsOf(leg.SecondPilot));
+    }
+
+    private static string NoLegs(ImmutableArray<RawBook> books)
+    {
+        var names = books.SelectMany(book => book.Sheets).Select(sheet => sheet.Name).ToArray();
+        var near = NearWords.Nearest("Legs", names, 1);
+        return $"no book has a sheet Legs ({string.Join(", ", books.Select(book => book.Name))})" + (near.Length > 0 ? $"; is it the one called {near[0]}?" : "");
+    }
+}

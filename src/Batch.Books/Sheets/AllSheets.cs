@@ -1,0 +1,17 @@
+using Batch.Books.Headers;
+
+namespace Batch.Books.Sheets;
+
+/// <summary>Every declared sheet, in the order in which they are offered.</summary>
+internal static class AllSheets
+{
+    /// <summary>The sheets.</summary>
+    public static readonly ImmutableArray<SheetPlan> Plans =
+    [
+        LegsSheet.Plan, ManifestSheet.Plan, CargoSheet.Plan, WindsSheet.Plan, BulletinsSheet.Plan, NoticesSheet.Plan,
+        OperatorSheet.Plan, TypesSheet.Plan, AircraftSheet.Plan, StationsSheet.Plan, FuelArmsSheet.Plan, EnvelopeSheet.Plan,
+        TableSheets.Climb, TableSheets.Cruise, TableSheets.Descent, TableSheets.Holding, TableSheets.Takeoff, TableSheets.Landing, SpeedsSheet.Plan,
+        AirportsSheet.Plan, RunwaysSheet.Plan, FixesSheet.Plan, AirwaysSheet.Plan, LandSheet.Plan, AltitudeGridSheet.Plan,
+        CrewSheet.Plan, LoggedSheet.Plan, ChecksSheet.Plan,
+    ];
+}

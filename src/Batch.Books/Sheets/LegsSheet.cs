@@ -1,0 +1,159 @@
+using System.Globalization;
+using Batch.Books.Cells;
+using Batch.Books.Headers;
+using Batch.Books.Links;
+using Batch.Books.Units;
+using Batch.Flight.Fleet;
+using Batch.Flight.Week;
+
+namespace Batch.Books.Sheets;
+
+/// <summary>The Legs sheet: one leg a row.</summary>
+internal static class LegsSheet
+{
+    /// <summary>The declared columns.</summary>
+    public static readonly SheetPlan Plan = new("Legs", "week", "The week's legs, one a row.");
+
+    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Ident("Trip", nameof(LegKey.Trip), "Name of the trip.", ColumnKinds.Starred));
+    private static readonly Column<int> Number = Plan.Add(ColumnKinds.Whole("Leg", nameof(LegKey.Number), "Number of the leg in its trip, from 1.", 1, 9999, ColumnKinds.Starred, "Leg number", "Leg no"));
+    private static readonly Column<LocalDate> Date = Plan.Add(ColumnKinds.Date("Date", "Date", "Date of off blocks, at the departure airport (UTC where the time is UTC).", ColumnKinds.Starred));
+    private static readonly Column<WrittenTime> OffBlocks = Plan.Add(ColumnKinds.Clock("Off blocks", nameof(Leg.OffBlocks), "Off blocks, local to the departure airport unless marked Z.", ColumnKinds.Starred, "Off block", "Off-block time", "Departure time"));
+    private static readonly Column<string> AircraftColumn = Plan.Add(ColumnKinds.Ident("Aircraft", nameof(Leg.Aircraft), "Registration as in Aircraft.", ColumnKinds.Starred, "Registration", "Tail"));
+    private static readonly Column<string> From = Plan.Add(ColumnKinds.Ident("From", nameof(Leg.From), "Ident of the departure airport.", ColumnKinds.Starred, "Departure"));
+    private static readonly Column<string> To = Plan.Add(ColumnKinds.Ident("To", nameof(Leg.To), "Ident of the destination.", ColumnKinds.Starred, "Destination"));
+    private static readonly Column<string> Alternate = Plan.Add(ColumnKinds.Ident("Alternate", nameof(Leg.Alternate), "Ident of the alternate.", false, "Alternate 1"));
+    private static readonly Column<string> SecondAlternate = Plan.Add(ColumnKinds.Ident("Second alternate", nameof(Leg.SecondAlternate), "Ident of the second alternate.", false, "Alternate 2"));
+    private static readonly Column<string> Route = Plan.Add(ColumnKinds.Text("Route", nameof(Leg.Route), "Route between the airports; empty for direct."));
+    private static readonly Column<string> BackupRoute = Plan.Add(ColumnKinds.Text("Backup route", nameof(Leg.BackupRoute), "Another route to have ready."));
+    private static readonly Column<WrittenLevel> Level = Plan.Add(ColumnKinds.Of("Level", nameof(Leg.Level), "Cruise level: feet, FL160, or auto.", false, ["Cruise level", "Altitude"], Quantity.Altitude, WrittenLevel.Read));
+    private static readonly Column<string> Setting = Plan.Add(ColumnKinds.Text("Setting", nameof(Leg.Setting), "Cruise setting as in Cruise, or auto.", false, "Cruise setting", "Power setting"));
+    private static readonly Column<FlightRules> Rules = Plan.Add(ColumnKinds.Word("Rules", nameof(Leg.Rules), "IFR or VFR.", [("IFR", FlightRules.Ifr), ("VFR", FlightRules.Vfr)], false, "Flight rules"));
+    private static readonly Column<LegPurpose> Purpose = Plan.Add(ColumnKinds.Word("Purpose", nameof(Leg.Purpose), "Why it is flown.", [("charter", LegPurpose.Charter), ("ferry", LegPurpose.Ferry), ("training", LegPurpose.Training), ("positioning", LegPurpose.Ferry)]));
+    private static readonly Column<string> Captain = Plan.Add(ColumnKinds.Ident("Captain", nameof(Leg.Captain), "Code of the captain.", ColumnKinds.Starred, "PIC"));
+    private static readonly Column<string> SecondPilot = Plan.Add(ColumnKinds.Ident("Second pilot", nameof(Leg.SecondPilot), "Code of the second pilot.", false, "SIC", "Copilot", "First officer"));
+    private static readonly Column<WrittenFuelPlan> FuelPlanColumn = Plan.Add(ColumnKinds.Of("Fuel plan", nameof(Leg.FuelPlan), "minimum, minimum+200, full, carry, or an amount.", false, [], Quantity.Fuel, WrittenFuelPlan.Read));
+    private static readonly Column<FuelAmount> FuelAboard = Plan.Add(ColumnKinds.Fuel("Fuel aboard", nameof(Leg.FuelAboard), "Fuel aboard before fuelling, on the first leg of an aircraft in the week.", false, "Fuel on board"));
+    private static readonly Column<double> Taxi = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Taxi", nameof(Leg.Taxi), "Time from off blocks to takeoff.", false, "Taxi time", "Taxi out"));
+    private static readonly Column<string> DepartureRunway = Plan.Add(ColumnKinds.Runway("Departure runway", nameof(Leg.DepartureRunway), "Departure runway; empty for the best into the wind."));
+    private static readonly Column<string> ArrivalRunway = Plan.Add(ColumnKinds.Runway("Arrival runway", nameof(Leg.ArrivalRunway), "Arrival runway; empty for the best into the wind."));
+    private static readonly Column<string> Remarks = Plan.Add(ColumnKinds.Text("Remarks", nameof(Leg.Remarks), "Remarks."));
+
+    /// <summary>Reads the legs in book order.</summary>
+    public static List<LegDraft> Read(Shelf shelf, Reference reference)
+    {
+        var drafts = new List<LegDraft>();
+        foreach (var row in shelf.Rows(Plan)) drafts.Add(Draft(row, reference));
+        LegOrder.Look(drafts, Trip, Number);
+        return drafts;
+    }
+
+    private static LegDraft Draft(Row row, Reference reference)
+    {
+        var trip = row.NeededText(Trip);
+        var number = row.Needed(Number);
+        var date = row.Needed(Date);
+        var dateIsKnown = !row.IsLost || date != default;
+        var written = row.Needed(OffBlocks);
+        var registration = row.NeededText(AircraftColumn);
+        var from = row.NeededText(From);
+        var to = row.NeededText(To);
+        var captain = row.NeededText(Captain);
+        var secondPilot = row.Text(SecondPilot);
+        var key = new LegKey(trip.Length > 0 ? trip : "row " + row.Place.Row.ToString(CultureInfo.InvariantCulture), number);
+        var shell = new BrokenLeg
+        {
+            Key = key,
+            Aircraft = row.Raw(AircraftColumn).Text,
+            From = row.Raw(From).Text,
+            To = row.Raw(To).Text,
+            Date = dateIsKnown && date != default ? date : null,
+            Captain = row.Raw(Captain).Text,
+            SecondPilot = row.Raw(SecondPilot).Text,
+            Problems = [],
+            Origin = row.Origin,
+        };
+
+        var aircraft = reference.Fleet.Resolve(row, AircraftColumn, registration);
+        var departure = reference.Airports.Resolve(row, From, from);
+        var destination = reference.Airports.Resolve(row, To, to);
+        if (aircraft is null || departure is null || destination is null) row.Lose();
+        var leg = Rest(row, reference, aircraft, departure, destination);
+        CrewLinks.Resolve(reference.Crew, row, Captain, captain);
+        CrewLinks.Resolve(reference.Crew, row, SecondPilot, secondPilot);
+        if (departure is null || date == default || row.IsLost) return new LegDraft(row, key, null, shell);
+        if (LegTime.Of(row, Date, OffBlocks, date, written, departure.Zone) is not { } time) return new LegDraft(row, key, null, shell);
+        return new LegDraft(
+            row,
+            key,
+            leg with { Key = key, OffBlocksLocal = time.Written, OffBlocks = time.At, Aircraft = registration, From = from, To = to, Captain = captain, SecondPilot = secondPilot },
+            shell);
+    }
+
+    // The cells that a leg can do without; read also for a leg that is lost already, so that all complaints come in one pass.
+    private static Leg Rest(Row row, Reference reference, Aircraft? aircraft, Airport? departure, Airport? destination)
+    {
+        var type = aircraft is null ? null : reference.Types.Find(aircraft.Type);
+        var level = row.Optional(Level);
+        var leg = new Leg
+        {
+            Key = default,
+            OffBlocksLocal = default,
+            OffBlocks = default,
+            Aircraft = "",
+            From = "",
+            To = "",
+            Captain = "",
+            Alternate = row.Text(Alternate),
+            SecondAlternate = row.Text(SecondAlternate),
+            Route = row.Text(Route),
+            BackupRoute = row.Text(BackupRoute),
+            Level = level?.Altitude,
+            Setting = row.Text(Setting) is var setting && setting.Equals("auto", StringComparison.OrdinalIgnoreCase) ? "" : setting,
+            Rules = row.Optional(Rules),
+            Purpose = row.Optional(Purpose),
+            FuelPlan = FuelPlanOf(row, type),
+            FuelAboard = type is null ? null : row.Fuel(FuelAboard, type.Name, type.FuelDensity),
+            Taxi = row.Minutes(Taxi),
+            DepartureRunway = row.Text(DepartureRunway),
+            ArrivalRunway = row.Text(ArrivalRunway),
+            Remarks = row.Text(Remarks),
+            Extra = Extra(row),
+            Origin = row.Origin,
+        };
+        if (type is not null && leg.FuelAboard is { } aboard) Plausible.Fuel(row, FuelAboard, aboard, type.UsableFuel);
+        if (type is not null && leg.FuelPlan is FuelPlan.Amount { Block: var block }) Plausible.Fuel(row, FuelPlanColumn, block, type.UsableFuel);
+        reference.Airports.Resolve(row, Alternate, leg.Alternate);
+        reference.Airports.Resolve(row, SecondAlternate, leg.SecondAlternate);
+        Known(row, DepartureRunway, leg.DepartureRunway, departure?.Runways.Select(runway => runway.Ident), departure?.Ident);
+        Known(row, ArrivalRunway, leg.ArrivalRunway, destination?.Runways.Select(runway => runway.Ident), destination?.Ident);
+        Known(row, Setting, leg.Setting, type?.Tables.CruiseSettings, "Cruise of " + type?.Name);
+        return leg;
+    }
+
+    private static FuelPlan? FuelPlanOf(Row row, AircraftType? type)
+    {
+        if (row.Optional(FuelPlanColumn) is not { } written || type is null) return null;
+        return row.Pounds(FuelPlanColumn, written.Amount, type.Name, type.FuelDensity) is null ? null : written.ByWeight(type.FuelDensity);
+    }
+
+    private static void Known(Row row, Column column, string word, IEnumerable<string>? known, string? where)
+    {
+        if (word.Length == 0 || known is null) return;
+        var words = known.ToArray();
+        if (words.Contains(word, StringComparer.OrdinalIgnoreCase)) return;
+        var near = NearWords.Nearest(word, words);
+        row.Fail(column, $"{column.Name} {word} is not one of {where}" + Register<Leg>.Meant(near), words.Length > 0 ? string.Join(", ", words) : "none is given there");
+    }
+
+    private static ImmutableSortedDictionary<string, string> Extra(Row row)
+    {
+        if (row.Others.IsEmpty) return ImmutableSortedDictionary<string, string>.Empty;
+        var extra = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (var (column, header) in row.Others)
+        {
+            if (!row.Raw(column).IsBlank) extra[header] = row.Raw(column).Text;
+        }
+
+        return extra.ToImmutable();
+    }
+}

@@ -1,0 +1,69 @@
+using Batch.Books.Headers;
+using Batch.Books.Links;
+using Batch.Books.Units;
+using Batch.Flight.Week;
+
+namespace Batch.Books.Sheets;
+
+/// <summary>The Manifest sheet: one passenger a row. No complaint names the passenger.</summary>
+internal static class ManifestSheet
+{
+    /// <summary>The declared columns.</summary>
+    public static readonly SheetPlan Plan = new("Manifest", "week", "Passengers with their bags, one a row.");
+
+    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Ident("Trip", nameof(ManifestLine.Trip), "Trip as in Legs.", ColumnKinds.Starred));
+    private static readonly Column<LegSelection> Legs = Plan.Add(ColumnKinds.Of("Legs", nameof(ManifestLine.Legs), "Legs of the trip: all, 1, 1-3 or 1,3; empty for all.", false, ["Leg"], null, (cell, _) => LegsReading.Read(cell)));
+    private static readonly Column<string> Name = Plan.Add(ColumnKinds.Text("Name", nameof(ManifestLine.Name), "Name of the passenger.", ColumnKinds.Starred, "Passenger"));
+    private static readonly Column<PersonCategory> Category = Plan.Add(ColumnKinds.Word(
+        "Category",
+        nameof(ManifestLine.Category),
+        "Category, which gives the standard weight where none is stated.",
+        [("adult", PersonCategory.Adult), ("man", PersonCategory.Man), ("woman", PersonCategory.Woman), ("child", PersonCategory.Child), ("infant", PersonCategory.Infant), ("male", PersonCategory.Man), ("female", PersonCategory.Woman)]));
+    private static readonly Column<double> Weight = Plan.Add(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(ManifestLine.Weight), "Weight with what is carried on the person."));
+    private static readonly Column<double> Bags = Plan.Add(ColumnKinds.NotNegative(Quantity.Weight, "Bags", nameof(ManifestLine.Bags), "Weight of the checked bags.", false, "Bag weight", "Baggage"));
+    private static readonly Column<int> BagCount = Plan.Add(ColumnKinds.Whole("Bag count", nameof(ManifestLine.BagCount), "Number of bags.", 0, 1000));
+    private static readonly Column<string> Seat = Plan.Add(ColumnKinds.Text("Seat", nameof(ManifestLine.Seat), "Seat or station asked for."));
+    private static readonly Column<string> Notes = Plan.Add(ColumnKinds.Text("Notes", nameof(ManifestLine.Notes), "Notes."));
+
+    /// <summary>Reads the passengers in book order and passes doubts on to their legs.</summary>
+    public static ImmutableArray<ManifestLine> Read(Shelf shelf, Trips trips)
+    {
+        var lines = ImmutableArray.CreateBuilder<ManifestLine>();
+        foreach (var row in shelf.Rows(Plan))
+        {
+            var trip = row.NeededText(Trip);
+            var legs = row.Take(Legs, LegSelection.All);
+            var line = new ManifestLine
+            {
+                Trip = trip,
+                Legs = legs ?? LegSelection.All,
+                Name = row.NeededText(Name),
+                Category = row.Optional(Category),
+                Weight = row.Pounds(Weight),
+                Bags = row.Pounds(Bags),
+                BagCount = row.Optional(BagCount),
+                Seat = row.Text(Seat),
+                Notes = row.Text(Notes),
+                Origin = row.Origin,
+            };
+            LookPlausible(row, line);
+            var isKnown = trips.Resolve(row, Trip, trip);
+            if (isKnown) trips.LookAtLegs(row, Legs, trip, legs);
+            trips.Doubt(row, trip, legs);
+            if (!row.IsLost && legs is not null && isKnown) lines.Add(line);
+        }
+
+        return lines.ToImmutable();
+    }
+
+    private static void LookPlausible(Row row, ManifestLine line)
+    {
+        if (line.Weight is { Value: var weight })
+        {
+            if (line.Category is PersonCategory.Child or PersonCategory.Infant) Plausible.Young(row, Weight, weight, line.Category is PersonCategory.Infant);
+            else Plausible.Adult(row, Weight, weight);
+        }
+
+        if (line.Bags is { Value: > 300 } bags) row.Complain(State.Caution, Bags, $"Bags of {bags} are much for one person", "a weight in the unit of the header, or with its unit");
+    }
+}

@@ -1,0 +1,122 @@
+using Batch.Books.Headers;
+using Batch.Books.Units;
+using Batch.Flight.Fleet;
+
+namespace Batch.Books.Sheets;
+
+/// <summary>The Operator sheet: one item a row.</summary>
+internal static class OperatorSheet
+{
+    /// <summary>The declared columns and items.</summary>
+    public static readonly SheetPlan Plan = new("Operator", "operator", "The operator's own settings, one item a row.");
+
+    private static readonly Column<string> Item = Plan.Add(ColumnKinds.Text("Item", "Item", "What is set.", ColumnKinds.Starred));
+    private static readonly Column<string> Value = Plan.Add(ColumnKinds.Text("Value", "Value", "Its value; a unit may stand behind a number or in the item's name.", ColumnKinds.Starred));
+
+    private static readonly Column<string> Name = Plan.AddItem(ColumnKinds.Text("Name", nameof(Operator.Name), "Name of the operator.", false, "Operator", "Operator name"));
+    private static readonly Column<string> HomeBase = Plan.AddItem(ColumnKinds.Ident("Home base", nameof(Operator.HomeBase), "Ident of the home base.", false, "Base"));
+    private static readonly Column<string> RuleSet = Plan.AddItem(ColumnKinds.Word(
+        "Rule set",
+        nameof(Operator.RuleSet),
+        "The rules that the legs are checked against.",
+        [("us-charter", "us-charter"), ("us-general", "us-general"), ("icao-annex-6", "icao-annex-6"), ("eu-commercial", "eu-commercial")]));
+
+    private static readonly Column<double> Report = Minutes("Report", nameof(Operator.Report), "Time from report to the first off blocks of a duty.", "Report time");
+    private static readonly Column<double> Release = Minutes("Release", nameof(Operator.Release), "Time from the last on blocks of a duty to release.", "Release time");
+    private static readonly Column<double> Turnaround = Minutes("Turnaround", nameof(Operator.Turnaround), "Least time between on blocks and the next off blocks of an aircraft.", "Turnaround time");
+    private static readonly Column<double> TaxiOut = Minutes("Taxi out", nameof(Operator.TaxiOut), "Usual time from off blocks to takeoff.");
+    private static readonly Column<double> TaxiIn = Minutes("Taxi in", nameof(Operator.TaxiIn), "Usual time from landing to on blocks.");
+    private static readonly Column<double> Contingency = Plan.AddItem(ColumnKinds.NotNegative(Quantity.Percent, "Contingency", nameof(Operator.Contingency), "Contingency fuel as a percentage of trip fuel.", false, "Contingency fuel"));
+    private static readonly Column<double> LandingFuel = Minutes("Least landing fuel", nameof(Operator.LandingFuel), "Least fuel on landing, as time.", "Minimum landing fuel");
+    private static readonly Column<double> UpliftRounding = Weight("Uplift rounding", nameof(Operator.UpliftRounding), "Amount to which uplift is rounded up.");
+    private static readonly Column<bool> OutsideTables = Plan.AddItem(ColumnKinds.Word(
+        "Outside tables", nameof(Operator.MayUseTableEdge), "What to do outside a performance table: stop, or take the value at its edge and say so.", [("stop", false), ("edge", true)]));
+
+    private static readonly ImmutableArray<(string Category, Column<double> Item)> Standard =
+    [
+        .. new[] { "adult", "man", "woman", "child", "infant", "pilot", "bag" }.Select(category =>
+            (category, Weight(char.ToUpperInvariant(category[0]) + category[1..] + " weight", nameof(Operator.StandardWeights), $"Standard weight of one {category} where none is stated.", "Standard weight " + category))),
+    ];
+
+    private static readonly Column<string> Contact = Plan.AddItem(ColumnKinds.Text("Contact", nameof(Operator.Contact), "Contact line for the sheets."));
+    private static readonly Column<string> MailFrom = Plan.AddItem(ColumnKinds.Text("Mail from", nameof(Operator.MailFrom), "Sender address of mail."));
+    private static readonly Column<string> Language = Plan.AddItem(ColumnKinds.Text("Sheet language", nameof(Operator.Language), "Language of the sheets, such as en.", false, "Language"));
+    private static readonly Column<string> Currency = Plan.AddItem(ColumnKinds.Text("Currency", nameof(Operator.Currency), "Currency of fuel prices."));
+
+    private static readonly ImmutableArray<(UnitRole Role, Quantity Quantity, Column<string> Item)> Units =
+    [
+        Unit("Weight unit", UnitRole.Weight, Quantity.Weight), Unit("Fuel unit", UnitRole.Fuel, Quantity.Fuel), Unit("Distance unit", UnitRole.Distance, Quantity.Distance),
+        Unit("Runway unit", UnitRole.Runway, Quantity.RunwayLength), Unit("Altitude unit", UnitRole.Altitude, Quantity.Altitude),
+        Unit("Temperature unit", UnitRole.Temperature, Quantity.Temperature), Unit("Speed unit", UnitRole.Speed, Quantity.Speed),
+    ];
+
+    /// <summary>Reads the items of all books. Sets the default units of each book on the shelf first, since weights among the items follow them.</summary>
+    public static Operator Read(Shelf shelf)
+    {
+        var known = new Dictionary<string, Column>(StringComparer.Ordinal);
+        foreach (var item in Plan.Items)
+        {
+            known.TryAdd(HeaderText.Plain(item.Name), item);
+            foreach (var alias in item.Aliases) known.TryAdd(HeaderText.Plain(alias), item);
+        }
+
+        var read = new ItemRows(known);
+        foreach (var row in shelf.Rows(Plan)) read.Take(row, Item, Value);
+        shelf.Defaults = Defaults(read);
+        return new Operator
+        {
+            Name = read.Text(Name),
+            HomeBase = read.Text(HomeBase),
+            RuleSet = read.Text(RuleSet),
+            Report = Span(read.Number(Report)),
+            Release = Span(read.Number(Release)),
+            Turnaround = Span(read.Number(Turnaround)),
+            TaxiOut = Span(read.Number(TaxiOut)),
+            TaxiIn = Span(read.Number(TaxiIn)),
+            Contingency = read.Number(Contingency) / 100,
+            LandingFuel = Span(read.Number(LandingFuel)),
+            UpliftRounding = Pounds(read, UpliftRounding, shelf),
+            MayUseTableEdge = read.Value(OutsideTables, UnitDefaults.None) ?? false,
+            StandardWeights = Standard
+                .Select(pair => (pair.Category, Weight: Pounds(read, pair.Item, shelf)))
+                .Where(pair => pair.Weight is not null)
+                .ToImmutableSortedDictionary(pair => pair.Category, pair => pair.Weight.GetValueOrDefault(), StringComparer.OrdinalIgnoreCase),
+            Contact = read.Text(Contact),
+            MailFrom = read.Text(MailFrom),
+            Language = read.Text(Language),
+            Currency = read.Text(Currency),
+            Items = read.Items(),
+            Cells = read.Cells(),
+        };
+    }
+
+    private static Pounds? Pounds(ItemRows read, Column<double> item, Shelf shelf) => read.Value(item, shelf.Defaults(read.BookOf(item))) is { } weight ? new Pounds(weight) : null;
+
+    private static Func<int, UnitDefaults> Defaults(ItemRows read)
+    {
+        var byBook = new Dictionary<int, UnitDefaults>();
+        var all = UnitDefaults.None;
+        foreach (var (role, quantity, item) in Units)
+        {
+            foreach (var (book, word) in read.UnitWords(item, quantity))
+            {
+                var own = new UnitDefaults(ImmutableDictionary<UnitRole, string>.Empty.Add(role, word));
+                byBook[book] = byBook.GetValueOrDefault(book, UnitDefaults.None).Or(own);
+                all = all.Or(own);
+            }
+        }
+
+        return book => byBook.GetValueOrDefault(book, UnitDefaults.None).Or(all);
+    }
+
+    private static Duration? Span(double? minutes) => minutes is { } value ? Spans.OfMinutes(value) : null;
+
+    private static Column<double> Minutes(string name, string field, string meaning, params string[] aliases) =>
+        Plan.AddItem(ColumnKinds.Span(Quantity.Minutes, name, field, meaning, false, aliases));
+
+    private static Column<double> Weight(string name, string field, string meaning, params string[] aliases) =>
+        Plan.AddItem(ColumnKinds.AboveZero(Quantity.Weight, name, field, meaning, false, aliases));
+
+    private static (UnitRole Role, Quantity Quantity, Column<string> Item) Unit(string name, UnitRole role, Quantity quantity) =>
+        (role, quantity, Plan.AddItem(ColumnKinds.Text(name, name, $"Unit of {quantity.Name} where a header names none: {quantity.KnownUnits}.")));
+}
