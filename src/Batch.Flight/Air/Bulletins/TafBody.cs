@@ -1,0 +1,128 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Batch.Flight.Air.Bulletins;
+
+/// <summary>Reads the groups of a forecast behind its head.</summary>
+internal sealed partial class TafBody
+{
+    private readonly Instant _near;
+    private readonly Instant? _validTo;
+    private readonly List<UnreadGroup> _unread;
+
+    /// <summary>Prepares reading.</summary>
+    /// <param name="near">Start of validity, else when it was received.</param>
+    /// <param name="validTo">End of validity.</param>
+    /// <param name="unread">Takes what cannot be read.</param>
+    public TafBody(Instant near, Instant? validTo, List<UnreadGroup> unread) => (_near, _validTo, _unread) = (near, validTo, unread);
+
+    /// <summary>The groups read.</summary>
+    public List<TafGroup> Groups { get; } = [];
+
+    /// <summary>The temperatures read.</summary>
+    public List<TafTemperature> Temperatures { get; } = [];
+
+    /// <summary>Reads from a place to the end.</summary>
+    public void Read(List<string> groups, int at, Instant? validFrom)
+    {
+        var head = new TafGroup { Kind = TafGroupKind.Base, From = validFrom, To = _validTo, Conditions = new WeatherConditions() };
+        while (true)
+        {
+            ReadOne(head, groups, ref at);
+            if (at >= groups.Count) return;
+            head = Head(groups, ref at, validFrom);
+        }
+    }
+
+    // A group begins with FM241000, BECMG, TEMPO, INTER, PROB30 or PROB30 TEMPO.
+    private static bool IsHead(string group) => group is "BECMG" or "TEMPO" or "INTER" || FromTime().IsMatch(group) || Probability().IsMatch(group);
+
+    private TafGroup Head(List<string> groups, ref int at, Instant? validFrom)
+    {
+        var word = groups[at++];
+        if (FromTime().Match(word) is { Success: true } match)
+        {
+            var from = BulletinTime.OfDigits(match.Groups["time"].Value, _near);
+            if (from is null) _unread.Add(new UnreadGroup(word, "no such day and time"));
+            return new TafGroup { Kind = TafGroupKind.From, From = from, Conditions = new WeatherConditions() };
+        }
+
+        int? percent = null;
+        var kind = KindOf(word);
+        if (Probability().Match(word) is { Success: true } probability)
+        {
+            percent = int.Parse(probability.Groups["percent"].Value, CultureInfo.InvariantCulture);
+            kind = TafGroupKind.Probable;
+            if (at < groups.Count && groups[at] is "TEMPO" or "INTER") kind = KindOf(groups[at++]);
+        }
+
+        var (start, end) = (validFrom, _validTo);
+        if (at < groups.Count && TafReport.Period().IsMatch(groups[at]))
+        {
+            (start, end) = TafReport.PeriodOf(groups[at], _near);
+            if (start is null || end is null || end < start) _unread.Add(new UnreadGroup(groups[at], "no such period"));
+            at++;
+        }
+        else
+        {
+            _unread.Add(new UnreadGroup(word, "a period such as 2806/2812 was expected behind it; the whole validity is taken"));
+        }
+
+        return new TafGroup { Kind = kind, ProbabilityPercent = percent, From = start, To = end, Conditions = new WeatherConditions() };
+    }
+
+    private void ReadOne(TafGroup head, List<string> groups, ref int at)
+    {
+        var common = new WeatherGroups();
+        LowLevelWindShear? shear = null;
+        var other = new List<string>();
+        while (at < groups.Count && !IsHead(groups[at]))
+        {
+            if (common.TryTake(groups, ref at)) continue;
+            var group = groups[at++];
+            if (TafReport.Temperature().Match(group) is { Success: true } temperature)
+            {
+                Temperatures.Add(new TafTemperature(
+                    temperature.Groups["kind"].Value == "X",
+                    TafReport.Degrees(temperature.Groups["degrees"].Value),
+                    BulletinTime.OfDigits(temperature.Groups["time"].Value, _near)));
+            }
+            else if (shear is null && Shear().Match(group) is { Success: true } match)
+            {
+                shear = new LowLevelWindShear(new Feet(Number(match, "height") * 100), Number(match, "direction"), new Knots(Number(match, "speed")));
+            }
+            else
+            {
+                other.Add(group);
+                if (!Ignored().IsMatch(group)) _unread.Add(new UnreadGroup(group, "no group of a TAF"));
+            }
+        }
+
+        Groups.Add(head with { Conditions = common.Conditions, WindShear = shear, AltimeterInches = common.SettingInches, OtherGroups = [.. other] });
+    }
+
+    private static TafGroupKind KindOf(string word) => word switch
+    {
+        "BECMG" => TafGroupKind.Becoming,
+        "TEMPO" => TafGroupKind.Temporary,
+        "INTER" => TafGroupKind.Intermittent,
+        _ => TafGroupKind.Probable,
+    };
+
+    private static int Number(Match match, string name) => int.Parse(match.Groups[name].Value, CultureInfo.InvariantCulture);
+
+    private const RegexOptions Options = RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant;
+
+    [GeneratedRegex("^FM(?<time>[0-9]{6})Z?$", Options, 1000)]
+    private static partial Regex FromTime();
+
+    [GeneratedRegex("^PROB(?<percent>[0-9]{2})$", Options, 1000)]
+    private static partial Regex Probability();
+
+    [GeneratedRegex("^WS(?<height>[0-9]{3})/(?<direction>[0-9]{3})(?<speed>[0-9]{2,3})KT$", Options, 1000)]
+    private static partial Regex Shear();
+
+    // Icing (6) and turbulence (5) of military forecasts, and wind shear without values: known, and not needed for planning.
+    [GeneratedRegex("^([56][0-9]{5}|WSCONDS)$", Options, 1000)]
+    private static partial Regex Ignored();
+}

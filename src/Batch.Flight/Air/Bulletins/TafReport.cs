@@ -1,0 +1,126 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Batch.Flight.Air.Bulletins;
+
+/// <summary>
+/// A forecast for an aerodrome (WMO-No. 306, FM 51 TAF; in the United States with statute miles).
+/// A group that cannot be read is named in <see cref="Unread"/> and the rest is used.
+/// </summary>
+public sealed partial record TafReport
+{
+    /// <summary>The station; empty where it could not be read.</summary>
+    public string Station { get; private init; } = "";
+
+    /// <summary>Amends (AMD) or corrects (COR) an earlier one; empty else.</summary>
+    public string Amendment { get; private init; } = "";
+
+    /// <summary>When it was issued; null where not given.</summary>
+    public Instant? Issued { get; private init; }
+
+    /// <summary>Valid from; null where it could not be read.</summary>
+    public Instant? ValidFrom { get; private init; }
+
+    /// <summary>Valid to, exclusive; null where it could not be read.</summary>
+    public Instant? ValidTo { get; private init; }
+
+    /// <summary>It was cancelled (CNL) or not made (NIL).</summary>
+    public bool IsCancelled { get; private init; }
+
+    /// <summary>The groups in their order; the first is the base.</summary>
+    public ImmutableArray<TafGroup> Groups { get; private init; } = [];
+
+    /// <summary>Highest and lowest temperatures, in their order.</summary>
+    public ImmutableArray<TafTemperature> Temperatures { get; private init; } = [];
+
+    /// <summary>The remarks, as written.</summary>
+    public string Remarks { get; private init; } = "";
+
+    /// <summary>Groups that could not be read.</summary>
+    public ImmutableArray<UnreadGroup> Unread { get; private init; } = [];
+
+    /// <summary>
+    /// What it says of a moment; null outside its validity. FM replaces everything from its time on; BECMG replaces the elements it gives from the end of its
+    /// period on (WMO-No. 306, FM 51, 51.8 and 51.9), whatever the order in which they are written.
+    /// </summary>
+    /// <param name="moment">The moment.</param>
+    public TafConditions? At(Instant moment)
+    {
+        if (IsCancelled || Groups.IsEmpty || moment < ValidFrom || moment >= ValidTo) return null;
+        var changes = Groups.Skip(1)
+            .Where(g => g.Kind == TafGroupKind.From ? g.From <= moment : g.Kind == TafGroupKind.Becoming && g.To <= moment)
+            .OrderBy(g => g.Kind == TafGroupKind.From ? g.From : g.To);
+        var prevailing = changes.Aggregate(
+            Groups[0].Conditions.Weather is ["NSW"] ? Groups[0].Conditions with { Weather = [] } : Groups[0].Conditions,
+            (conditions, change) => change.Kind == TafGroupKind.From ? new WeatherConditions().ChangedBy(change.Conditions) : conditions.ChangedBy(change.Conditions));
+        return new TafConditions(
+            prevailing,
+            [.. Groups.Where(g => g.Kind is not (TafGroupKind.Base or TafGroupKind.From) && g.From <= moment && moment < g.To)]);
+    }
+
+    /// <summary>Reads a forecast.</summary>
+    /// <param name="text">The forecast; line ends and a closing equals sign do not matter.</param>
+    /// <param name="received">When it was received, within two weeks: it tells the month.</param>
+    public static TafReport Parse(string text, Instant received)
+    {
+        var groups = BulletinText.Groups(text);
+        var remarksAt = groups.IndexOf("RMK");
+        var report = new TafReport { Remarks = remarksAt < 0 ? "" : BulletinText.AsWritten(text, remarksAt + 1) };
+        if (remarksAt >= 0) groups = groups[..remarksAt];
+        var unread = new List<UnreadGroup>();
+
+        var at = 0;
+        for (; at < groups.Count && groups[at] is "TAF" or "AMD" or "COR"; at++)
+        {
+            if (groups[at] != "TAF") report = report with { Amendment = groups[at] };
+        }
+
+        if (at < groups.Count && BulletinText.Station().IsMatch(groups[at])) report = report with { Station = groups[at++] };
+        else unread.Add(new UnreadGroup(at < groups.Count ? groups[at] : "", "a station of four letters or digits was expected"));
+        for (; at < groups.Count && groups[at] is "AMD" or "COR"; at++) report = report with { Amendment = groups[at] };
+        if (at < groups.Count && BulletinText.IssueTime().IsMatch(groups[at]))
+        {
+            report = report with { Issued = BulletinTime.OfDigits(groups[at], received) };
+            if (report.Issued is null) unread.Add(new UnreadGroup(groups[at], "no such day and time"));
+            at++;
+        }
+
+        if (at < groups.Count && groups[at] == "NIL") return report with { IsCancelled = true, Unread = [.. unread] };
+        if (at < groups.Count && Period().IsMatch(groups[at]))
+        {
+            var near = report.Issued ?? received;
+            var (from, to) = PeriodOf(groups[at], near);
+            report = report with { ValidFrom = from, ValidTo = to };
+            if (from is null || to is null || to <= from) unread.Add(new UnreadGroup(groups[at], "no such period"));
+            at++;
+        }
+        else
+        {
+            unread.Add(new UnreadGroup(at < groups.Count ? groups[at] : "", "a period of validity such as 2806/2912 was expected"));
+        }
+
+        if (at < groups.Count && groups[at] == "CNL") return report with { IsCancelled = true, Unread = [.. unread] };
+        var body = new TafBody(report.ValidFrom ?? received, report.ValidTo, unread);
+        body.Read(groups, at, report.ValidFrom);
+        return report with { Groups = [.. body.Groups], Temperatures = [.. body.Temperatures], Unread = [.. unread] };
+    }
+
+    /// <summary>Start and end of a period such as 2806/2912; the end is the first such moment after the start.</summary>
+    internal static (Instant? From, Instant? To) PeriodOf(string group, Instant near)
+    {
+        var from = BulletinTime.OfDigits(group[..4], near);
+        return (from, BulletinTime.OfDigits(group[5..9], from ?? near));
+    }
+
+    /// <summary>A period such as 2806/2912.</summary>
+    [GeneratedRegex("^[0-9]{4}/[0-9]{4}$", RegexOptions.CultureInvariant, 1000)]
+    internal static partial Regex Period();
+
+    /// <summary>Forecast temperature such as TXM01/2407Z.</summary>
+    [GeneratedRegex("^T(?<kind>[XN])(?<degrees>M?[0-9]{2})/(?<time>[0-9]{4})Z$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    internal static partial Regex Temperature();
+
+    /// <summary>The number of a temperature with M for minus.</summary>
+    internal static Celsius Degrees(string text) =>
+        new(text[0] == 'M' ? 0 - int.Parse(text[1..], CultureInfo.InvariantCulture) : int.Parse(text, CultureInfo.InvariantCulture));
+}

@@ -1,0 +1,233 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Batch.Flight.Air.Bulletins;
+
+/// <summary>Reads the groups that METAR, SPECI and TAF have in common (WMO-No. 306, volume I.1, FM 15, 16 and 51; FMH-1 for statute miles and inches).</summary>
+internal sealed partial class WeatherGroups
+{
+    private const RegexOptions Options = RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant;
+    private const int Limit = 1000; // milliseconds
+
+    private SurfaceWind? _wind;
+    private bool _isCavok;
+    private Visibility? _visibility;
+    private Hectopascals? _setting;
+    private readonly List<string> _weather = [];
+    private readonly List<CloudLayer> _clouds = [];
+
+    /// <summary>What was read so far.</summary>
+    public WeatherConditions Conditions => new()
+    {
+        Wind = _wind,
+        IsCavok = _isCavok,
+        Visibility = _visibility,
+        Weather = [.. _weather],
+        Clouds = [.. _clouds],
+        AltimeterSetting = _setting,
+    };
+
+    /// <summary>The visibility group was there but held no value (////).</summary>
+    public bool IsVisibilityMissing { get; private set; }
+
+    /// <summary>The altimeter setting in inches of mercury [inHg], where it was given so.</summary>
+    public double? SettingInches { get; private set; }
+
+    /// <summary>Takes the group at a place, or the two groups of a mixed fraction; moves the place behind them.</summary>
+    /// <returns>Whether the group was one of the common ones.</returns>
+    public bool TryTake(IReadOnlyList<string> groups, ref int at)
+    {
+        var group = groups[at];
+        if (at + 1 < groups.Count && WholeMiles().IsMatch(group) && FractionOfMile().Match(groups[at + 1]) is { Success: true } fraction
+            && _visibility is null && fraction.Groups["limit"].Length == 0)
+        {
+            if (!Miles($"{group} {groups[at + 1]}", int.Parse(group, CultureInfo.InvariantCulture), fraction)) return false;
+            at += 2;
+            return true;
+        }
+
+        if (!TryWind(group) && !TryVisibility(group) && !TryCloud(group) && !TrySetting(group) && !TryWeather(group)) return false;
+        at++;
+        return true;
+    }
+
+    private bool TryWind(string group)
+    {
+        if (_wind is { VariesFromDeg: null } wind && Variation().Match(group) is { Success: true } varies)
+        {
+            var (from, to) = (Number(varies, "from"), Number(varies, "to"));
+            if (from > 360 || to > 360) return false;
+            _wind = wind with { VariesFromDeg = from, VariesToDeg = to };
+            return true;
+        }
+
+        if (_wind is not null || Wind().Match(group) is not { Success: true } match) return false;
+        if (match.Groups["speed"].Value is "//") return true; // not observed
+        var direction = match.Groups["direction"].Value;
+        int? directionDeg = direction is "VRB" or "///" ? null : int.Parse(direction, CultureInfo.InvariantCulture);
+        if (directionDeg > 360) return false;
+        _wind = new SurfaceWind
+        {
+            DirectionDeg = directionDeg,
+            IsVariable = direction == "VRB",
+            ReportedSpeed = Number(match, "speed"),
+            ReportedGust = match.Groups["gust"].Success ? Number(match, "gust") : null,
+            SpeedAtLeast = match.Groups["above"].Length > 0,
+            Unit = match.Groups["unit"].Value,
+        };
+        return true;
+    }
+
+    private bool TryVisibility(string group)
+    {
+        if (group == "CAVOK")
+        {
+            _isCavok = true;
+            return true;
+        }
+
+        if (_visibility is not null) return false;
+        if (group is "////" or "////NDV" or "////SM")
+        {
+            IsVisibilityMissing = true;
+            return true;
+        }
+
+        if (MetreVisibility().Match(group) is { Success: true } metric)
+        {
+            var metres = Number(metric, "metres");
+            _visibility = new Visibility
+            {
+                Text = group,
+                Metres = metres == 9999 ? 10000 : metres,
+                Limit = metres == 9999 ? VisibilityLimit.AtLeast : VisibilityLimit.Exact,
+                NoDirectionalVariation = metric.Groups["ndv"].Success,
+            };
+            return true;
+        }
+
+        if (KilometreVisibility().Match(group) is { Success: true } kilometres)
+        {
+            _visibility = new Visibility { Text = group, Metres = Number(kilometres, "km") * 1000.0 };
+            return true;
+        }
+
+        if (FractionOfMile().Match(group) is { Success: true } fraction) return Miles(group, 0, fraction);
+        if (MileVisibility().Match(group) is not { Success: true } miles) return false;
+        _visibility = new Visibility
+        {
+            Text = group,
+            Metres = Number(miles, "miles") * Visibility.MetresPerStatuteMile,
+            IsInMiles = true,
+            Limit = LimitOf(miles.Groups["limit"].Value),
+        };
+        return true;
+    }
+
+    private bool Miles(string text, int whole, Match fraction)
+    {
+        var below = Number(fraction, "below");
+        if (below == 0) return false;
+        _visibility = new Visibility
+        {
+            Text = text,
+            Metres = (whole + (double)Number(fraction, "above") / below) * Visibility.MetresPerStatuteMile,
+            IsInMiles = true,
+            Limit = LimitOf(fraction.Groups["limit"].Value),
+        };
+        return true;
+    }
+
+    private bool TryCloud(string group)
+    {
+        CloudAmount? word = group switch
+        {
+            "SKC" => CloudAmount.SkyClear,
+            "CLR" => CloudAmount.Clear,
+            "NSC" => CloudAmount.NoneSignificant,
+            "NCD" => CloudAmount.NoneDetected,
+            _ => null,
+        };
+        if (word is { } whole)
+        {
+            _clouds.Add(new CloudLayer(whole, null, ""));
+            return true;
+        }
+
+        if (Cloud().Match(group) is not { Success: true } match || group.Trim('/').Length == 0) return false;
+        var amount = match.Groups["amount"].Value switch
+        {
+            "FEW" => CloudAmount.Few,
+            "SCT" => CloudAmount.Scattered,
+            "BKN" => CloudAmount.Broken,
+            "OVC" => CloudAmount.Overcast,
+            "VV" => CloudAmount.VerticalVisibility,
+            _ => CloudAmount.Unknown,
+        };
+        Feet? height = match.Groups["height"].Value == "///" ? null : new Feet(Number(match, "height") * 100);
+        _clouds.Add(new CloudLayer(amount, height, match.Groups["kind"].Value.Trim('/')));
+        return true;
+    }
+
+    private bool TrySetting(string group)
+    {
+        if (Setting().Match(group) is not { Success: true } match) return false;
+        if (match.Groups["hpa"].Success)
+        {
+            if (match.Groups["hpa"].Value != "////") _setting = new Hectopascals(Number(match, "hpa"));
+        }
+        else if (match.Groups["inches"].Value != "////")
+        {
+            SettingInches = Number(match, "inches") / 100.0;
+            _setting ??= new Hectopascals(SettingInches.Value * Hectopascals.HectopascalsPerInchOfMercury);
+        }
+
+        return true;
+    }
+
+    private bool TryWeather(string group)
+    {
+        if (group != "NSW" && !Weather().IsMatch(group)) return false;
+        _weather.Add(group);
+        return true;
+    }
+
+    private static int Number(Match match, string name) => int.Parse(match.Groups[name].Value, CultureInfo.InvariantCulture);
+
+    private static VisibilityLimit LimitOf(string letter) => letter switch
+    {
+        "P" => VisibilityLimit.MoreThan,
+        "M" => VisibilityLimit.LessThan,
+        _ => VisibilityLimit.Exact,
+    };
+
+    [GeneratedRegex("^(?<direction>[0-9]{3}|VRB|///)(?<above>P|ABV)?(?<speed>[0-9]{2,3}|//)(G(P|ABV)?(?<gust>[0-9]{2,3}))?(?<unit>KT|MPS|KMH)$", Options, Limit)]
+    private static partial Regex Wind();
+
+    [GeneratedRegex("^(?<from>[0-9]{3})V(?<to>[0-9]{3})$", Options, Limit)]
+    private static partial Regex Variation();
+
+    [GeneratedRegex("^(?<metres>[0-9]{4})(?<ndv>NDV)?$", Options, Limit)]
+    private static partial Regex MetreVisibility();
+
+    [GeneratedRegex("^(?<km>[0-9]{1,2})KM$", Options, Limit)]
+    private static partial Regex KilometreVisibility();
+
+    [GeneratedRegex("^(?<limit>[PM])?(?<miles>[0-9]{1,3})SM$", Options, Limit)]
+    private static partial Regex MileVisibility();
+
+    [GeneratedRegex("^(?<limit>[PM])?(?<above>[0-9]{1,2})/(?<below>[0-9]{1,2})SM$", Options, Limit)]
+    private static partial Regex FractionOfMile();
+
+    [GeneratedRegex("^[0-9]{1,2}$", Options, Limit)]
+    private static partial Regex WholeMiles();
+
+    [GeneratedRegex("^(?<amount>FEW|SCT|BKN|OVC|VV|///)(?<height>[0-9]{3}|///)(?<kind>CB|TCU|///)?$", Options, Limit)]
+    private static partial Regex Cloud();
+
+    [GeneratedRegex("^(Q(?<hpa>[0-9]{4}|////)|A(?<inches>[0-9]{4}|////)|QNH(?<inches>[0-9]{4})INS)$", Options, Limit)]
+    private static partial Regex Setting();
+
+    [GeneratedRegex("^([+-]|VC|[+-]VC)?((MI|PR|BC|DR|BL|SH|TS|FZ)+(DZ|RA|SN|SG|IC|PL|GR|GS|UP|BR|FG|FU|VA|DU|SA|HZ|PY|PO|SQ|FC|SS|DS)*|(DZ|RA|SN|SG|IC|PL|GR|GS|UP|BR|FG|FU|VA|DU|SA|HZ|PY|PO|SQ|FC|SS|DS)+)$", Options, Limit)]
+    private static partial Regex Weather();
+}

@@ -1,0 +1,179 @@
+using System.Globalization;
+using Batch.Flight.Air.Bulletins;
+using Batch.Testing;
+
+namespace Batch.Flight.Tests.Air.Bulletins;
+
+public sealed class TafReportTests
+{
+    private static readonly CheckFile Groups = CheckFile.Read("taf-groups.csv");
+    private static readonly CheckFile Moments = CheckFile.Read("taf-at-time.csv");
+
+    public static IEnumerable<object[]> GroupIds => Groups.Ids();
+
+    public static IEnumerable<object[]> MomentIds => Moments.Ids();
+
+    [Theory]
+    [MemberData(nameof(GroupIds))]
+    public void A_group_decodes_as_outside(string id)
+    {
+        var row = Groups[id];
+        var received = At(row["issue_day"], row["issue_time"], 1);
+        var report = TafReport.Parse(Groups[row["taf_id"] + "-0"]["raw"], received);
+        Assert.Empty(report.Unread);
+        Assert.Equal(row["amend"], report.Amendment);
+        Assert.Equal(row["station"], report.Station);
+        Assert.Equal(received, report.Issued);
+        Assert.Equal(Validity(row, "valid_from"), report.ValidFrom);
+        Assert.Equal(Validity(row, "valid_to"), report.ValidTo);
+
+        var group = report.Groups[(int)row.Number("group_no")];
+        var (conditions, wind, visibility) = (group.Conditions, group.Conditions.Wind, group.Conditions.Visibility);
+        if (row.Has("from_day")) Assert.Equal(At(row["from_day"], row["from_time"], MonthOf(row, "from_day")), group.From);
+        if (row.Has("to_day")) Assert.Equal(At(row["to_day"], row["to_time"], MonthOf(row, "to_day")), group.To);
+        else Assert.Null(group.To);
+        var shear = group.WindShear is { } s
+            ? $"{Decoded.Number(s.Height.Value)}ft:{s.DirectionDeg.ToString("000", CultureInfo.InvariantCulture)}/{Decoded.Number(s.Speed.Value)}kt"
+            : "";
+        var temperatures = row["group_no"] == "0" ? report.Temperatures.Select(Temperature) : [];
+        var found = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["group_type"] = group.Kind == TafGroupKind.Probable ? "PROB" : group.Words.Split(' ')[^1],
+            ["prob"] = Decoded.Number(group.ProbabilityPercent),
+            ["wind_dir"] = Decoded.Direction(wind),
+            ["wind_speed"] = Decoded.Number(wind?.ReportedSpeed),
+            ["wind_gust"] = Decoded.Number(wind?.ReportedGust),
+            ["wind_unit"] = wind?.Unit ?? "",
+            ["wind_calm"] = Decoded.Flag(wind is { IsCalm: true }),
+            ["cavok"] = Decoded.Flag(conditions.IsCavok),
+            ["vis_raw"] = visibility?.Text ?? "",
+            ["vis_m"] = Decoded.Metres(visibility),
+            ["vis_qual"] = Decoded.Limit(visibility),
+            ["weather"] = string.Join(';', conditions.Weather),
+            ["sky"] = Decoded.Sky(conditions),
+            ["ceiling_ft"] = Decoded.Number(conditions.Ceiling?.Value),
+            ["windshear"] = shear,
+            ["qnh_inhg"] = group.AltimeterInches?.ToString("0.00", CultureInfo.InvariantCulture) ?? "",
+            ["temps"] = string.Join(';', temperatures),
+            ["other_groups"] = string.Join(' ', group.OtherGroups),
+        };
+        Assert.Equal(found.Select(f => $"{f.Key}={row[f.Key]}"), found.Select(f => $"{f.Key}={f.Value}"));
+        Assert.Equal(row.NumberOrNothing("vis_sm"), visibility is { IsInMiles: true } ? visibility.StatuteMiles : null);
+        var rows = Groups.Rows.Where(r => r["taf_id"] == row["taf_id"]).Max(r => r.Number("group_no"));
+        Assert.InRange(report.Groups.Length, (int)rows + 1, int.MaxValue);
+    }
+
+    [Theory]
+    [MemberData(nameof(MomentIds))]
+    public void The_conditions_of_a_moment_are_those_of_the_rules(string id)
+    {
+        var row = Moments[id];
+        var first = Groups.Rows.First(r => r["taf_id"] == row["taf_id"]);
+        var report = TafReport.Parse(row["raw"], At(first["issue_day"], first["issue_time"], 1));
+        var day = int.Parse(row["at_day"], CultureInfo.InvariantCulture);
+        var moment = At(row["at_day"], row["at_time"], day < int.Parse(first["issue_day"], CultureInfo.InvariantCulture) ? 2 : 1);
+        var conditions = report.At(moment);
+        Assert.NotNull(conditions);
+        var (prevailing, wind, visibility) = (conditions.Prevailing, conditions.Prevailing.Wind, conditions.Prevailing.Visibility);
+        var found = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["wind_dir"] = Decoded.Direction(wind),
+            ["wind_speed"] = Decoded.Number(wind?.ReportedSpeed),
+            ["wind_gust"] = Decoded.Number(wind?.ReportedGust),
+            ["wind_unit"] = wind?.Unit ?? "",
+            ["cavok"] = Decoded.Flag(prevailing.IsCavok),
+            ["vis_raw"] = visibility?.Text ?? "",
+            ["vis_m"] = Decoded.Metres(visibility),
+            ["vis_qual"] = Decoded.Limit(visibility),
+            ["weather"] = string.Join(';', prevailing.Weather),
+            ["sky"] = Decoded.Sky(prevailing),
+            ["ceiling_ft"] = Decoded.Number(prevailing.Ceiling?.Value),
+            ["temporary_groups"] = string.Join(';', conditions.Temporary.Select(g => $"{report.Groups.IndexOf(g).ToString(CultureInfo.InvariantCulture)}:{g.Words}")),
+        };
+        Assert.Equal(found.Select(f => $"{f.Key}={row[f.Key]}"), found.Select(f => $"{f.Key}={f.Value}"));
+    }
+
+    [Fact]
+    public void While_a_change_is_under_way_the_old_conditions_prevail_and_the_new_are_possible()
+    {
+        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT 9999 SCT030 BECMG 1214/1216 3000 BR BKN006", Instant.FromUtc(2026, 5, 12, 11, 0));
+        var under = report.At(Instant.FromUtc(2026, 5, 12, 15, 0));
+        Assert.Equal(10000, under?.Prevailing.Visibility?.Metres);
+        Assert.Equal([TafGroupKind.Becoming], under?.Temporary.Select(g => g.Kind));
+        var after = report.At(Instant.FromUtc(2026, 5, 12, 16, 0));
+        Assert.Equal(600, after?.Prevailing.Ceiling?.Value);
+        Assert.Empty(after?.Temporary ?? throw new InvalidOperationException("not covered"));
+    }
+
+    [Fact]
+    public void Outside_its_validity_it_says_nothing()
+    {
+        var report = TafReport.Parse("TAF XAND 121100Z 1212/1224 18010KT CAVOK", Instant.FromUtc(2026, 5, 12, 11, 0));
+        Assert.Null(report.At(Instant.FromUtc(2026, 5, 12, 11, 59)));
+        Assert.NotNull(report.At(Instant.FromUtc(2026, 5, 12, 12, 0)));
+        Assert.NotNull(report.At(Instant.FromUtc(2026, 5, 12, 23, 59)));
+        Assert.Null(report.At(Instant.FromUtc(2026, 5, 13, 0, 0)));
+        Assert.Null(TafReport.Parse("TAF XAND 121100Z 1212/1224 CNL", Instant.FromUtc(2026, 5, 12, 11, 0)).At(Instant.FromUtc(2026, 5, 12, 13, 0)));
+    }
+
+    [Fact]
+    public void A_validity_runs_over_the_end_of_the_month()
+    {
+        var report = TafReport.Parse("XAND 281730Z 2818/0118 18010KT P6SM SKC FM010200 20012KT P6SM BKN015", Instant.FromUtc(2026, 2, 28, 17, 40));
+        Assert.Equal(Instant.FromUtc(2026, 3, 1, 18, 0), report.ValidTo);
+        Assert.Equal(1500, report.At(Instant.FromUtc(2026, 3, 1, 2, 0))?.Prevailing.Ceiling?.Value);
+        Assert.Null(report.At(Instant.FromUtc(2026, 3, 1, 1, 59))?.Prevailing.Ceiling);
+    }
+
+    [Fact]
+    public void Good_visibility_ends_when_a_change_gives_another()
+    {
+        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT CAVOK BECMG 1214/1215 5000 HZ BECMG 1218/1219 20005KT", Instant.FromUtc(2026, 5, 12, 11, 0));
+        var changed = report.At(Instant.FromUtc(2026, 5, 12, 20, 0))?.Prevailing;
+        Assert.False(changed?.IsCavok);
+        Assert.Equal(("5000", 200), (changed?.Visibility?.Text, changed?.Wind?.DirectionDeg));
+        Assert.Equal("HZ", string.Join(' ', changed?.Weather ?? []));
+        Assert.True(report.At(Instant.FromUtc(2026, 5, 12, 13, 0))?.Prevailing.IsCavok);
+    }
+
+    [Fact]
+    public void A_group_that_cannot_be_read_is_named_and_the_rest_is_used()
+    {
+        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18O10KT 9999 SCT030 TEMPO 3000 BR FM1225ZZ 20010KT", Instant.FromUtc(2026, 5, 12, 11, 0));
+        Assert.Equal(["18O10KT", "TEMPO", "FM1225ZZ"], report.Unread.Select(u => u.Group));
+        Assert.Equal(2, report.Groups.Length);
+        Assert.Equal(report.ValidTo, report.Groups[1].To);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("TAF")]
+    [InlineData("TAF XAND")]
+    [InlineData("TAF XAND 121100Z 1240/1312 18010KT")]
+    [InlineData("TAF XAND 121100Z 1212/1212 18010KT")]
+    [InlineData("good weather all day")]
+    public void Text_that_is_no_forecast_is_said_to_be_none(string text) =>
+        Assert.NotEmpty(TafReport.Parse(text, Instant.FromUtc(2026, 5, 12, 11, 0)).Unread);
+
+    private static string Temperature(TafTemperature t)
+    {
+        var at = t.At?.InUtc();
+        return $"{(t.IsHighest ? "TX" : "TN")}:{Decoded.Number(t.Temperature.Value)}@{at?.ToString("dd", CultureInfo.InvariantCulture)}T{at?.ToString("HH", CultureInfo.InvariantCulture)}Z";
+    }
+
+    private static Instant? Validity(CheckRow row, string column)
+    {
+        var parts = row[column].Split('T');
+        return At(parts[0], parts[1] + ":00", int.Parse(parts[0], CultureInfo.InvariantCulture) < row.Number("issue_day") ? 2 : 1);
+    }
+
+    private static int MonthOf(CheckRow row, string column) => row.Number(column) < row.Number("issue_day") ? 2 : 1;
+
+    // January 2026 has 31 days; a day before the day of issue lies in February.
+    private static Instant At(string day, string time, int month)
+    {
+        var clock = time.Split(':');
+        return Instant.FromUtc(2026, month, int.Parse(day, CultureInfo.InvariantCulture), 0, 0)
+            + Duration.FromMinutes(int.Parse(clock[0], CultureInfo.InvariantCulture) * 60 + int.Parse(clock[1], CultureInfo.InvariantCulture));
+    }
+}
