@@ -19,8 +19,8 @@ internal sealed class LoadAssumptions(string source)
         Count(one, many, $" at standard weight ({(label.Length > 0 ? label + " " : "")}{each}, {source})", count);
 
     /// <summary>Counts things, such as <c>no bag weight stated for 2 passengers: taken as 0 lb</c>.</summary>
-    /// <param name="one">Words for one.</param>
-    /// <param name="many">Words for several, the number put in place of <c>#</c>, else before them.</param>
+    /// <param name="one">Words for one, the number put in place of <c>#</c>, else before them.</param>
+    /// <param name="many">Words for several, likewise.</param>
     /// <param name="ending">Rest of the sentence.</param>
     /// <param name="count">How many.</param>
     public void Count(string one, string many, string ending, int count = 1)

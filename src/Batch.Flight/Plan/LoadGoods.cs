@@ -6,8 +6,8 @@ namespace Batch.Flight.Plan;
 /// <summary>Stows bags and cargo.</summary>
 internal sealed class LoadGoods
 {
-    // Below a thousandth of a pound nothing is left over: the rounding of sums.
-    private const double NothingLb = 1e-6;
+    // Less than this is the rounding of sums, not a bag [lb].
+    private const double NothingLb = 1e-9;
 
     private readonly LoadRequest _request;
     private readonly LoadStations _stations;
@@ -52,7 +52,7 @@ internal sealed class LoadGoods
         var weight = line.Bags ?? _request.Weights.Bag * (line.BagCount ?? 0);
         if (isAssumed) _assumptions.Standard("bag", "bags", "", _request.Weights.Bag, line.BagCount ?? 0);
         if (line.Bags is null && line.BagCount is null)
-            _assumptions.Count("no bag weight stated for 1 passenger", "no bag weight stated for # passengers", ": taken as 0 lb");
+            _assumptions.Count("no bag weight stated for # passenger", "no bag weight stated for # passengers", ": taken as 0 lb");
         if (weight.Value <= 0) return;
         var item = new LoadItem
         {

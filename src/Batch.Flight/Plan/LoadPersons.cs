@@ -6,6 +6,8 @@ namespace Batch.Flight.Plan;
 /// <summary>Seats the pilots who are not counted in the empty weight, and the passengers.</summary>
 internal sealed class LoadPersons
 {
+    private const string Infant = "infant";
+
     private readonly LoadRequest _request;
     private readonly LoadStations _stations;
     private readonly LoadAssumptions _assumptions;
@@ -23,7 +25,7 @@ internal sealed class LoadPersons
     {
         public required LoadItem Item { get; init; }
 
-        public bool IsOnLap { get; init; }
+        public bool IsOnLap { get; set; }
 
         public int Named { get; init; } = LoadStations.None;
 
@@ -47,7 +49,7 @@ internal sealed class LoadPersons
         persons.PutOnLaps();
         withoutSeat = persons._pilots.Concat(persons._passengers).Count(person => !person.IsOnLap && person.Station == LoadStations.None);
         if (withoutSeat > 0 && stations.Last(StationKind.Seat) is var last && last != LoadStations.None)
-            assumptions.Count("no seat left for 1 person", "no seat left for # persons", $": the weight is taken at {stations[last].Name}", withoutSeat);
+            assumptions.Count("no seat left for # person", "no seat left for # persons", $": the weight is taken at {stations[last].Name}", withoutSeat);
         return [.. persons._pilots.Concat(persons._passengers).Select(persons.Finish)];
     }
 
@@ -84,10 +86,10 @@ internal sealed class LoadPersons
             PersonCategory.Man => ("man", _request.Weights.Man),
             PersonCategory.Woman => ("woman", _request.Weights.Woman),
             PersonCategory.Child => ("child", _request.Weights.Child),
-            PersonCategory.Infant => ("infant", _request.Weights.Infant),
+            PersonCategory.Infant => (Infant, _request.Weights.Infant),
         };
         if (line.Weight is null) _assumptions.Standard("passenger", "passengers", label, standard);
-        if (line.Category is null) _assumptions.Count("no category stated for 1 passenger", "no category stated for # passengers", ": taken as adult");
+        if (line.Category is null) _assumptions.Count("no category stated for # passenger", "no category stated for # passengers", ": taken as adult");
         var named = line.Seat.Length == 0 ? LoadStations.None : _stations.Named(line.Seat);
         if (line.Seat.Length > 0 && (named == LoadStations.None || _stations[named].Kind == StationKind.Bags))
         {
@@ -108,6 +110,7 @@ internal sealed class LoadPersons
         if (_stations.FreeSeats(person.Named) <= 0)
         {
             _assumptions.Say($"more persons ask for {_stations[person.Named].Name} than it has seats: the later ones are seated by the fill order");
+            person.IsOnLap = person.Item.Category == Infant;
             return;
         }
 
