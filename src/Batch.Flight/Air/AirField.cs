@@ -44,16 +44,26 @@ public sealed class AirField
     /// <summary>Number of reports.</summary>
     public int Count { get; }
 
+    /// <summary>Whether any report begins or ends to hold after one moment up to and with another; where none does, every place has the same air at both.</summary>
+    /// <param name="earlier">The earlier moment.</param>
+    /// <param name="later">The later moment.</param>
+    public bool ChangesBetween(Instant earlier, Instant later) => SliceAt(earlier) != SliceAt(later);
+
     /// <summary>Wind and temperature at a point and time. Cheap: no memory is taken once a time slice has been used.</summary>
     /// <param name="place">The place.</param>
     /// <param name="altitude">Altitude [ft], -2,000 to 65,000.</param>
     /// <param name="time">The moment.</param>
     public AirSample At(GeoPoint place, Feet altitude, Instant time)
     {
-        var at = Array.BinarySearch(_boundaries, time);
-        var index = at >= 0 ? at + 1 : ~at;
+        var index = SliceAt(time);
         var slice = Volatile.Read(ref _slices[index]) ?? Prepare(index);
         return slice.At(place, altitude.Value);
+    }
+
+    private int SliceAt(Instant time)
+    {
+        var at = Array.BinarySearch(_boundaries, time);
+        return at >= 0 ? at + 1 : ~at;
     }
 
     // Slice i reaches from boundary i-1 up to boundary i. Two threads may prepare the same slice; both make the same.
