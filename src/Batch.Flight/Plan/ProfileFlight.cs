@@ -52,6 +52,8 @@ internal sealed class ProfileFlight
     private void FindSteps()
     {
         var levelFt = _request.Level.Value;
+        if (_track.Segments[0].LevelFromHere is { } first && first.Value != levelFt)
+            _notes.Add($"{ProfileTrack.Altitude(first.Value)} from {_track.Segments[0].From.Ident} was not flown; the level planned is {ProfileTrack.Altitude(levelFt)}.");
         for (var segment = 1; segment <= _track.Last; segment++)
         {
             if (_track.Segments[segment].LevelFromHere is not { } asked) continue;
@@ -92,7 +94,11 @@ internal sealed class ProfileFlight
                 if (cruiseHours * 60 < ProfileFlyer.LeastCruiseMinutes) return new ProfileResult.TooShort(cruiseHours * 60);
             }
 
-            endHours = state.Hours + Hours(_downward);
+            // The second round finds the same descent where the air is the same at both arrivals.
+            var downHours = Hours(_downward);
+            var foundHours = state.Hours + downHours;
+            if (!_track.AirChangesBetween(Math.Max(0, Math.Min(endHours, foundHours) - downHours), Math.Max(endHours, foundHours))) break;
+            endHours = foundHours;
         }
 
         if (_cruise.FlowAt(state, LastLevelFt, out var flow) is { } noFlow)

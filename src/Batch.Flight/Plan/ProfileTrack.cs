@@ -36,6 +36,10 @@ internal sealed class ProfileTrack(FlownRoute route, AirField air, Instant takeo
     /// <summary>Wind and temperature.</summary>
     public AirSample Air(GeoPoint point, double altitudeFt, double hours) => air.At(point, new Feet(altitudeFt), takeoff + Duration.FromHours(hours));
 
+    /// <summary>Whether the air changes between two times since takeoff [h].</summary>
+    public bool AirChangesBetween(double earlierHours, double laterHours) =>
+        air.ChangesBetween(takeoff + Duration.FromHours(earlierHours), takeoff + Duration.FromHours(laterHours));
+
     /// <summary>
     /// The wind triangle of a step whose air and course are set, filled in; a step without airspeed stays over its place.
     /// </summary>

@@ -1,6 +1,7 @@
 using Batch.Flight.Air;
 using Batch.Flight.Earth;
 using Batch.Flight.Plan;
+using Batch.Flight.Route;
 using Batch.Testing;
 using CsCheck;
 
@@ -78,6 +79,29 @@ public sealed class NavigationLogTests
             Assert.Equal(log[index].Over - log[index - 1].Over, log[index].Time);
         }
     });
+
+    [Fact]
+    public void Anywhere_on_earth_the_log_leads_to_the_destination()
+    {
+        var place = Gen.Select(Gen.Double[-88, 88], Gen.Double[-180, 180]).Select((lat, lon) => new GeoPoint(lat, lon));
+        Gen.Select(place, Gen.Double[0, 360], Gen.Double[160, 700], Gen.Double[0, 50]).Sample(
+            (from, course, lengthNm, knots) =>
+            {
+                var to = Geodesic.Direct(from, course, lengthNm * 1852);
+                var book = new NavigationBook([Some.Airport("XONE", from.LatitudeDeg, from.LongitudeDeg, 0), Some.Airport("XTWO", to.LatitudeDeg, to.LongitudeDeg, 0)], [], [], []);
+                var route = book.Airport("XONE") is { } start && book.Airport("XTWO") is { } end
+                    ? Assert.IsType<RouteResult.Resolved>(RouteReader.Resolve(book, start, end, "", Some.Day, null)).Route
+                    : throw new InvalidOperationException("The book holds both.");
+                var request = ProfileFlyerTests.Plain(route) with { Air = Some.SteadyWind(300, knots) };
+                var log = NavigationLog.Of(ProfileFlyerTests.Flown(request), route, Some.Noon, Aboard, Some.Day);
+                var at = log[0].Position;
+                foreach (var line in log.Skip(1))
+                    at = Geodesic.Direct(at, line.TrueCourse?.Value ?? double.NaN, ((line.GroundSpeed ?? Knots.Zero) * line.Time).Metres);
+                Assert.Equal(lengthNm, log.Sum(line => line.Distance.Value), 1e-6);
+                Assert.InRange(Geodesic.Inverse(at, to).DistanceM, 0, 10);
+            },
+            iter: 200);
+    }
 
     [Fact]
     public void A_log_is_as_reckoned_by_hand()

@@ -161,6 +161,13 @@ public sealed partial class ProfileFlyerTests
         Assert.Equal("8,000 ft from MIDDL was not flown; it lies below FL100.", Assert.Single(profile.Notes));
     }
 
+    [Fact]
+    public void Another_level_asked_for_at_the_start_is_said()
+    {
+        Assert.Equal("FL160 from XAND was not flown; the level planned is FL190.", Assert.Single(Flown(Skua("N0250F160 NORRA")).Notes));
+        Assert.Empty(Flown(Skua("N0250F190 NORRA")).Notes);
+    }
+
     [Theory]
     [InlineData(86.6, true)] // 80 NM up and down, 6.6 NM = 1.98 min
     [InlineData(86.7, false)] // 6.7 NM = 2.01 min
@@ -239,6 +246,25 @@ public sealed partial class ProfileFlyerTests
         Assert.All(profile.Slices.Where(slice => slice.Phase == FlightPhase.Climb), slice => Assert.True(slice.Air.WindAssumed));
         // 10 min of descent at 240 - 60 kt.
         Assert.Equal(200 - 30, profile.TopOfDescent.Distance.Value, 1e-4);
+    }
+
+    [Fact]
+    public void A_wind_that_changes_between_the_two_arrivals_counts_from_its_own_time()
+    {
+        // Headwind of 40 kt from the start until 13:17. Climb 20 min at 80 kt to 26.7 NM. First arrival: 133.3 NM of still air at 200 kt and 10 min down, 13:10, before the
+        // change; with it the descent takes 33.3 NM and the cruise 140 NM at 160 kt, so the second arrival is 13:22:30 and the last 5.5 slices are calm.
+        // They go 4 NM instead of 3.3, which brings the top of descent 3.7 NM nearer to the departure: 1.4 min that the second arrival was late.
+        AirReport report = new() { Altitude = Feet.Zero, WindFrom = new TrueDegrees(90), WindSpeed = new Knots(40), To = Some.Noon + Duration.FromMinutes(77) };
+        var profile = Flown(Plain(EquatorRoute(200)) with { Air = new AirField([report]) });
+        var hours = 0.0;
+        foreach (var slice in profile.Slices)
+        {
+            var middle = (hours + slice.Hours / 2) * 60;
+            if (Math.Abs(middle - 77) > 2) Assert.Equal(middle < 77 ? 40 : 0, slice.Air.WindSpeed.Value, 1e-9);
+            hours += slice.Hours;
+        }
+
+        Assert.Equal(20 + 10 + (200 - 80 / 3.0 - 22 - 15) / 160 * 60, hours * 60, 0.4);
     }
 
     private static int Count(FlightProfile profile, FlightPhase phase) => profile.Slices.Count(slice => slice.Phase == phase);

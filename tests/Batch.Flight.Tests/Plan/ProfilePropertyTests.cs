@@ -28,10 +28,10 @@ public sealed class ProfilePropertyTests
 
     [Fact]
     public void A_lower_level_burns_more() =>
-        Gen.Select(Legs, Gen.Double[0, 0]).Sample((leg, calm) =>
+        Legs.Sample(leg =>
         {
-            // On the longest route, where the climb is worth it.
-            var (high, low) = (Fly(leg with { Route = "LN" }, calm), Fly(leg with { Route = "LN", LevelFt = leg.LevelFt - 1000 }, calm));
+            // In still air on the longest route, where the climb is worth it.
+            var (high, low) = (Fly(leg with { Route = "LN" }, 0), Fly(leg with { Route = "LN", LevelFt = leg.LevelFt - 1000 }, 0));
             return high is null || low is null || low.TripFuel > high.TripFuel;
         });
 
