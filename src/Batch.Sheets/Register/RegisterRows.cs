@@ -1,0 +1,51 @@
+using System.Diagnostics;
+using Batch.Checks;
+using Batch.Flight.Plan;
+
+namespace Batch.Sheets.Register;
+
+/// <summary>Turns the answers on one leg into rows of the register.</summary>
+internal static class RegisterRows
+{
+    /// <summary>Check id of the row that says why a leg could not be planned.</summary>
+    public const string PlanCheck = "PLAN";
+
+    public static IEnumerable<RegisterRow> Of(CheckedLeg leg)
+    {
+        var (aircraft, date) = Names(leg.Plan);
+        RegisterRow Row(string state, Finding finding) => new()
+        {
+            Trip = leg.Plan.Key.Trip,
+            Leg = leg.Plan.Key.Number,
+            Aircraft = aircraft,
+            Date = date,
+            State = state,
+            Finding = finding,
+        };
+        if (leg.Plan is LegPlan.Unplanned unplanned)
+            yield return Row(StateWord.Of(LegState.Unplanned), NotPlanned(unplanned));
+        foreach (var finding in leg.Findings)
+            yield return Row(StateWord.Of(finding.Verdict), finding);
+    }
+
+    private static (string Aircraft, LocalDate? Date) Names(LegPlan plan) => plan switch
+    {
+        LegPlan.Planned planned => (planned.Leg.Aircraft, planned.Leg.OffBlocksLocal.Date),
+        LegPlan.Unplanned { Leg: { } leg } => (leg.Aircraft, leg.OffBlocksLocal.Date),
+        LegPlan.Unplanned { Broken: { } broken } => (broken.Aircraft, broken.Date),
+        LegPlan.Unplanned => ("", null),
+        _ => throw new UnreachableException(),
+    };
+
+    private static Finding NotPlanned(LegPlan.Unplanned plan) => new()
+    {
+        Check = PlanCheck,
+        Title = "Leg can be planned",
+        Verdict = Verdict.Fail,
+        Text = plan.Where.Length == 0 ? plan.Why : plan.Why + " Where: " + plan.Where + ".",
+        Citation = "",
+        Cells = plan.Cells,
+        Actor = plan.IsFault ? "maker of the program" : "dispatcher",
+        Remedies = plan.Expected.Length == 0 ? [] : [new Remedy(plan.Expected, 1, ImmutableSortedDictionary<string, string>.Empty)],
+    };
+}

@@ -1,0 +1,123 @@
+using System.Diagnostics;
+using System.Text.Json;
+using Batch.Checks;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+
+namespace Batch.Sheets.Run;
+
+/// <summary>One leg in <c>run.json</c>.</summary>
+internal static class LegWriter
+{
+    public static void Members(Utf8JsonWriter json, CheckedLeg leg)
+    {
+        switch (leg.Plan)
+        {
+            case LegPlan.Planned planned:
+                PlannedMembers(json, leg, planned);
+                break;
+            case LegPlan.Unplanned unplanned:
+                UnplannedMembers(json, leg, unplanned);
+                break;
+            default:
+                throw new UnreachableException();
+        }
+    }
+
+    private static void PlannedMembers(Utf8JsonWriter json, CheckedLeg leg, LegPlan.Planned plan)
+    {
+        Names(json, plan.Leg);
+        json.WriteString("state", StateWord.Of(leg.State));
+        json.WriteString("type", plan.Type.Name);
+        json.WriteString("rules", plan.Rules == FlightRules.Ifr ? "IFR" : "VFR");
+        json.WriteString("purpose", plan.Purpose switch { LegPurpose.Charter => "charter", LegPurpose.Ferry => "ferry", LegPurpose.Training => "training" });
+        json.WriteString("fromZone", plan.From.Zone.Id);
+        json.WriteString("toZone", plan.To.Zone.Id);
+        json.At("offBlocksUtc", plan.Times.OffBlocks);
+        json.At("takeoffUtc", plan.Times.Takeoff);
+        json.At("landingUtc", plan.Times.Landing);
+        json.At("onBlocksUtc", plan.Times.OnBlocks);
+        json.Distance("distanceNm", plan.Profile.Distance);
+        json.Distance("airDistanceNm", plan.Profile.AirDistance);
+        json.Minutes("timeMin", plan.Profile.Time);
+        json.Minutes("blockMin", plan.Times.Block);
+        json.Height("levelFt", plan.Profile.Level);
+        json.WriteString("setting", plan.Profile.Setting);
+        json.WriteString("route", plan.Route.Text);
+        json.Object("topOfClimb", () => Place(json, plan.Profile.TopOfClimb));
+        json.Object("topOfDescent", () => Place(json, plan.Profile.TopOfDescent));
+        FiguresWriter.Fuel(json, plan);
+        FiguresWriter.Load(json, plan);
+        json.Object("runway", () =>
+        {
+            json.Object("departure", () => FiguresWriter.Runway(json, plan.Departure));
+            json.Object("arrival", () => FiguresWriter.Runway(json, plan.Arrival));
+        });
+        json.Objects("alternates", plan.Alternates, FiguresWriter.Alternate);
+        json.Minutes("nightMin", plan.Daylight.Night);
+        json.WriteBoolean("nightLanding", plan.Daylight.IsNightLanding);
+        json.Objects("log", plan.Log, FiguresWriter.Log);
+        json.Objects("options", plan.Options, FiguresWriter.Option);
+        Findings(json, leg);
+        json.Texts("assumptions", plan.Assumptions);
+        json.Texts("notes", plan.Notes);
+    }
+
+    private static void UnplannedMembers(Utf8JsonWriter json, CheckedLeg leg, LegPlan.Unplanned plan)
+    {
+        if (plan.Leg is { } read)
+            Names(json, read);
+        else
+            BrokenNames(json, plan.Key, plan.Broken);
+        json.WriteString("state", StateWord.Of(leg.State));
+        json.At("offBlocksUtc", plan.Leg?.OffBlocks);
+        json.WriteString("why", plan.Why);
+        json.WriteString("where", plan.Where);
+        json.WriteString("expected", plan.Expected);
+        json.Texts("cells", plan.Cells);
+        json.WriteBoolean("faultOfTheProgram", plan.IsFault);
+        Findings(json, leg);
+        json.Texts("assumptions", []);
+    }
+
+    private static void Names(Utf8JsonWriter json, Leg leg)
+    {
+        json.WriteString("trip", leg.Key.Trip);
+        json.WriteNumber("leg", leg.Key.Number);
+        json.WriteString("aircraft", leg.Aircraft);
+        json.WriteString("from", leg.From);
+        json.WriteString("to", leg.To);
+        json.TextOrNull("alternate", leg.Alternate);
+        json.TextOrNull("secondAlternate", leg.SecondAlternate);
+        json.WriteString("captain", leg.Captain);
+        json.TextOrNull("secondPilot", leg.SecondPilot);
+    }
+
+    private static void BrokenNames(Utf8JsonWriter json, LegKey key, BrokenLeg? broken)
+    {
+        json.WriteString("trip", key.Trip);
+        json.WriteNumber("leg", key.Number);
+        json.WriteString("aircraft", broken?.Aircraft ?? "");
+        json.WriteString("from", broken?.From ?? "");
+        json.WriteString("to", broken?.To ?? "");
+        json.WriteNull("alternate");
+        json.WriteNull("secondAlternate");
+        json.WriteString("captain", broken?.Captain ?? "");
+        json.TextOrNull("secondPilot", broken?.SecondPilot);
+    }
+
+    private static void Place(Utf8JsonWriter json, ProfilePoint point)
+    {
+        json.Distance("distanceNm", point.Distance);
+        json.Minutes("timeMin", point.Elapsed);
+        json.Position(point.Position);
+        json.Height("altitudeFt", point.Altitude);
+    }
+
+    private static void Findings(Utf8JsonWriter json, CheckedLeg leg)
+    {
+        json.Objects("findings", leg.Shown, FindingWriter.Members);
+        json.Texts("passed", leg.Findings.Where(finding => finding.Verdict == Verdict.Pass).Select(finding => finding.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        json.Texts("notApplicable", leg.Findings.Where(finding => finding.Verdict == Verdict.NotApplicable).Select(finding => finding.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+    }
+}

@@ -1,0 +1,64 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Unicode;
+using Batch.Checks;
+
+namespace Batch.Sheets.Run;
+
+/// <summary>Writes <c>run.json</c>.</summary>
+internal static class RunWriter
+{
+    private static readonly JsonWriterOptions Options = new()
+    {
+        Indented = true,
+        IndentSize = 2,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
+    };
+
+    public static byte[] Write(CheckedWeek week, RunFacts facts)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, Options))
+        {
+            json.WriteStartObject();
+            Head(json, week, facts);
+            json.Objects("legs", week.Legs, LegWriter.Members);
+            json.Objects("crew", week.Plan.Crew, (to, person) => ChainWriter.Crew(to, week, person));
+            json.Objects("aircraft", week.Plan.Aircraft, (to, aircraft) => ChainWriter.Aircraft(to, week, aircraft));
+            json.WriteEndObject();
+        }
+        buffer.WriteByte((byte)'\n');
+        return buffer.ToArray();
+    }
+
+    private static void Head(Utf8JsonWriter json, CheckedWeek week, RunFacts facts)
+    {
+        json.WriteString("schema", RunRecord.SchemaName);
+        json.At("madeAt", facts.MadeAt);
+        json.WriteString("toolVersion", facts.ToolVersion);
+        json.WriteString("ruleSet", week.RuleSet);
+        json.TextOrNull("operator", week.Plan.Input.Operator.Name);
+        json.Objects("inputs", week.Plan.Input.Inputs, (to, book) =>
+        {
+            to.WriteString("book", book.Name);
+            to.WriteString("sha256", book.Sha256);
+        });
+        json.Objects("problems", week.Plan.Input.Problems, Problem);
+        json.Object("counts", () =>
+        {
+            json.WriteNumber("legs", week.Legs.Length);
+            foreach (var state in Enum.GetValues<LegState>())
+                json.WriteNumber(StateWord.Of(state), week.Legs.Count(leg => leg.State == state));
+        });
+    }
+
+    private static void Problem(Utf8JsonWriter json, Problem problem)
+    {
+        json.WriteString("state", StateWord.Of(problem.State));
+        json.WriteString("text", problem.Text);
+        json.WriteString("cell", problem.Cell);
+        json.WriteString("read", problem.Read);
+        json.WriteString("expected", problem.Expected);
+    }
+}

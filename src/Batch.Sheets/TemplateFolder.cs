@@ -1,0 +1,67 @@
+using System.Collections.Frozen;
+using System.Text;
+
+namespace Batch.Sheets;
+
+/// <summary>The templates in use: those that travel inside the program, each replaced by a file of the same name in a folder of the user.</summary>
+public sealed class TemplateFolder
+{
+    private const string Embedded = "templates/";
+    private const long LargestFile = 1_000_000;
+    private static readonly ImmutableArray<string> Kinds = [".html", ".css", ".svg", ".txt"];
+    private readonly FrozenDictionary<string, string> _texts;
+    private readonly FrozenSet<string> _own;
+
+    private TemplateFolder(IReadOnlyDictionary<string, string> texts, IEnumerable<string> own)
+    {
+        _texts = texts.ToFrozenDictionary(StringComparer.Ordinal);
+        _own = own.ToFrozenSet(StringComparer.Ordinal);
+        Names = [.. _texts.Keys.Order(StringComparer.Ordinal)];
+    }
+
+    /// <summary>The templates that travel inside the program.</summary>
+    public static TemplateFolder Shipped { get; } = new(ShippedTexts(), []);
+
+    /// <summary>Names of all templates and partials, in order; a partial begins with <c>_</c>.</summary>
+    public ImmutableArray<string> Names { get; }
+
+    /// <summary>The shipped templates with those of a folder in their place; the folder may add templates and partials.</summary>
+    /// <param name="folder">The folder; its files ending in html, css, svg or txt are read, sub-folders are not.</param>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    /// <exception cref="IOException">A file cannot be read, or is larger than one megabyte.</exception>
+    public static TemplateFolder Over(string folder)
+    {
+        var texts = ShippedTexts();
+        var own = new List<string>();
+        foreach (var path in Directory.EnumerateFiles(folder).Where(path => Kinds.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase)).Order(StringComparer.Ordinal))
+        {
+            if (new FileInfo(path).Length > LargestFile)
+                throw new IOException($"{path} is larger than one megabyte; a template that long is surely not meant.");
+            var name = Path.GetFileName(path);
+            texts[name] = File.ReadAllText(path, Encoding.UTF8).ReplaceLineEndings("\n");
+            own.Add(name);
+        }
+        return new TemplateFolder(texts, own);
+    }
+
+    /// <summary>The shipped templates with others in their place, as texts; for tests and previews.</summary>
+    /// <param name="texts">Texts by name.</param>
+    public static TemplateFolder With(IReadOnlyDictionary<string, string> texts)
+    {
+        var all = ShippedTexts();
+        foreach (var (name, text) in texts)
+            all[name] = text;
+        return new TemplateFolder(all, texts.Keys);
+    }
+
+    /// <summary>The text of a template; null when there is none of that name.</summary>
+    /// <param name="name">Its name, such as <c>trip-sheet.html</c>.</param>
+    public string? Text(string name) => _texts.GetValueOrDefault(name);
+
+    /// <summary>Whether a template is the user's own.</summary>
+    /// <param name="name">Its name.</param>
+    public bool IsOwn(string name) => _own.Contains(name);
+
+    private static Dictionary<string, string> ShippedTexts() =>
+        EmbeddedText.Names(Embedded).Where(name => Kinds.Contains(Path.GetExtension(name), StringComparer.Ordinal)).ToDictionary(name => name, name => EmbeddedText.Read(Embedded + name), StringComparer.Ordinal);
+}

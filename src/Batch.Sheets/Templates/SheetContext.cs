@@ -1,0 +1,78 @@
+using System.Collections;
+using System.Globalization;
+using Scriban;
+using Scriban.Parsing;
+using Scriban.Runtime;
+using Scriban.Syntax;
+
+namespace Batch.Sheets.Templates;
+
+/// <summary>One rendering: strict names, escaped output, bounded.</summary>
+internal sealed class SheetContext : TemplateContext
+{
+    private readonly SheetRenderer _renderer;
+    private readonly SheetModel _model;
+
+    public SheetContext(SheetRenderer renderer, TemplateBounds bounds, SheetModel model)
+        : base(TemplateFunctions.Make())
+    {
+        _renderer = renderer;
+        _model = model;
+        StrictVariables = true;
+        EnableRelaxedMemberAccess = false;
+        EnableRelaxedTargetAccess = false;
+        EnableRelaxedFunctionAccess = false;
+        EnableRelaxedIndexerAccess = false;
+        LoopLimit = bounds.LoopSteps;
+        RecursiveLimit = bounds.Depth;
+        LimitToString = bounds.Output;
+        OutputLimit = bounds.Output;
+        OnStringLimit = ScriptLimitBehavior.Throw;
+        OnOutputLimit = ScriptLimitBehavior.Throw;
+        AutoIndent = false;
+        TemplateLoader = new FolderLoader();
+        TryGetVariable = Unknown;
+        PushCulture(CultureInfo.InvariantCulture);
+        var values = new ScriptObject();
+        foreach (var (name, member) in ViewMembers.Of(model.GetType()))
+            values.SetValue(name, member.Read(model), readOnly: true);
+        PushGlobal(values);
+        PushGlobal(new ScriptObject());
+    }
+
+    /// <inheritdoc/>
+    public override TemplateContext Write(SourceSpan span, object? textAsObject)
+    {
+        if (textAsObject is null)
+            return this;
+        if (textAsObject is Markup markup)
+            return Write(markup.Html);
+        if (textAsObject is not string and IEnumerable)
+            throw new ValueError(span, "This is a list; write its items in a `for` loop.");
+        if (ViewMembers.Of(textAsObject.GetType()) is { Count: > 0 } parts && textAsObject is not IPrintable)
+            throw new ValueError(span, "This is a group of values; write one of them: " + string.Join(", ", parts.Keys.Order(StringComparer.Ordinal).Take(8)) + (parts.Count > 8 ? ", ..." : "."));
+        return Write(Markup.Escaped(textAsObject is IPrintable value ? value.ToString() ?? "" : ObjectToString(textAsObject) ?? ""));
+    }
+
+    /// <summary>Nothing, an empty text and an empty list count as no.</summary>
+    /// <param name="span">Where.</param>
+    /// <param name="value">The value.</param>
+    public override bool ToBool(SourceSpan span, object? value) => value is not ("" or ICollection { Count: 0 }) && base.ToBool(span, value);
+
+    /// <inheritdoc/>
+    protected override IObjectAccessor GetMemberAccessorImpl(object target) =>
+        target is IScriptObject or IDictionary or ICollection ? base.GetMemberAccessorImpl(target) ?? ViewAccessor.Instance : ViewAccessor.Instance;
+
+    /// <inheritdoc/>
+    protected override Template CreateTemplate(string templatePath, ScriptNode? callerContext)
+    {
+        if (_renderer.Parsed(templatePath) is not { } partial)
+            throw new PartialBroken([MissingTemplate.At(_renderer.Templates, templatePath, callerContext?.Span.FileName ?? "", (callerContext?.Span.Start.Line ?? -1) + 1, (callerContext?.Span.Start.Column ?? -1) + 1)]);
+        if (partial.HasErrors)
+            throw new PartialBroken([.. TemplateProblems.Of(partial)]);
+        return partial;
+    }
+
+    private bool Unknown(TemplateContext context, SourceSpan span, ScriptVariable variable, out object value) =>
+        throw ValueError.Unknown(span, $"There is no value or function `{variable.Name}`", variable.Name, [.. ViewMembers.Of(_model.GetType()).Keys, .. BuiltinObject.Keys]);
+}

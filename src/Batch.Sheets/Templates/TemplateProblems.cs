@@ -1,0 +1,24 @@
+using System.Globalization;
+using Scriban;
+using Scriban.Parsing;
+using Scriban.Syntax;
+
+namespace Batch.Sheets.Templates;
+
+/// <summary>Turns what the template engine reports into problems with a place.</summary>
+internal static class TemplateProblems
+{
+    public static IEnumerable<TemplateProblem> Of(Template template) =>
+        template.Messages.Where(message => message.Type == ParserMessageType.Error).Select(message => At(message.Span, message.Message, ""));
+
+    public static TemplateProblem Of(ScriptRuntimeException wrong, TemplateBounds bounds) => wrong switch
+    {
+        ValueError value => At(value.Span, value.OriginalMessage, value.Near),
+        ScriptAbortException => At(wrong.Span, $"The sheet took longer than {bounds.Time.TotalSeconds.ToString("0.#", CultureInfo.InvariantCulture)} seconds and was stopped here.", ""),
+        { InnerException: ValueError inner } => At(inner.Span, inner.OriginalMessage, inner.Near),
+        _ => At(wrong.Span, wrong.OriginalMessage, ""),
+    };
+
+    private static TemplateProblem At(SourceSpan span, string text, string near) =>
+        new(span.FileName ?? "", span.Start.Line + 1, span.Start.Column + 1, text, near);
+}

@@ -1,0 +1,181 @@
+using System.Globalization;
+using Batch.Sheets.Figures;
+using Scriban.Parsing;
+
+namespace Batch.Sheets.Templates;
+
+/// <summary>The functions by which a template chooses units. Nothing is written as a dash; a value of another kind is an error.</summary>
+internal static class UnitFunctions
+{
+    private const string NotKnown = "–";
+    private const double KilometresPerNauticalMile = 1.852; // exact: 1 NM = 1852 m
+    private const double StatuteMilesPerNauticalMile = 1852 / 1609.344; // exact: 1 statute mile = 1609.344 m
+    private const double LitresPerUsGallon = 3.785411784; // exact (NIST SP 811)
+    private const double LitresPerImperialGallon = 4.54609; // exact (UK Units of Measurement Regulations 1995)
+    private const double MillimetresPerInch = 25.4; // exact
+
+    [FunctionText("Weight or fuel in pounds")]
+    public static string Lb(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "lb", 1, decimals, QuantityKind.Weight, QuantityKind.Fuel);
+
+    [FunctionText("Weight or fuel in kilograms")]
+    public static string Kg(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "kg", Pounds.KilogramsPerPound, decimals, QuantityKind.Weight, QuantityKind.Fuel);
+
+    [FunctionText("Fuel in US gallons, through the density of the type's fuel")]
+    public static string Usg(SourceSpan span, object? value = null, int decimals = 0) => Volume(span, value, "usg", 1, decimals);
+
+    [FunctionText("Fuel in litres, through the density of the type's fuel")]
+    public static string Litres(SourceSpan span, object? value = null, int decimals = 0) => Volume(span, value, "litres", LitresPerUsGallon, decimals);
+
+    [FunctionText("Fuel in imperial gallons, through the density of the type's fuel")]
+    public static string ImperialGallons(SourceSpan span, object? value = null, int decimals = 0) => Volume(span, value, "imperial_gallons", LitresPerUsGallon / LitresPerImperialGallon, decimals);
+
+    [FunctionText("Fuel flow in pounds an hour")]
+    public static string LbPerHour(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "lb_per_hour", 1, decimals, QuantityKind.Flow);
+
+    [FunctionText("Fuel flow in kilograms an hour")]
+    public static string KgPerHour(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "kg_per_hour", Pounds.KilogramsPerPound, decimals, QuantityKind.Flow);
+
+    [FunctionText("Distance in nautical miles")]
+    public static string Nm(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "nm", 1, decimals, QuantityKind.Distance);
+
+    [FunctionText("Distance in kilometres")]
+    public static string Km(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "km", KilometresPerNauticalMile, decimals, QuantityKind.Distance);
+
+    [FunctionText("Distance in statute miles")]
+    public static string Sm(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "sm", StatuteMilesPerNauticalMile, decimals, QuantityKind.Distance);
+
+    [FunctionText("Height or runway length in feet")]
+    public static string Ft(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "ft", 1, decimals, QuantityKind.Height);
+
+    [FunctionText("Height or runway length in metres")]
+    public static string Metres(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "metres", Feet.MetresPerFoot, decimals, QuantityKind.Height);
+
+    [FunctionText("Altitude as a flight level, such as FL160")]
+    public static string Fl(SourceSpan span, object? value = null) =>
+        Checked(span, value, "fl", QuantityKind.Height) is { } height ? "FL" + Math.Round(height.Value / 100, MidpointRounding.AwayFromZero).ToString("000", CultureInfo.InvariantCulture) : NotKnown;
+
+    [FunctionText("Arm in inches; two decimals unless said")]
+    public static string Inches(SourceSpan span, object? value = null, int decimals = 2) => In(span, value, "inches", 1, decimals, QuantityKind.Arm);
+
+    [FunctionText("Arm in millimetres")]
+    public static string Mm(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "mm", MillimetresPerInch, decimals, QuantityKind.Arm);
+
+    [FunctionText("Speed in knots")]
+    public static string Kt(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "kt", 1, decimals, QuantityKind.Speed);
+
+    [FunctionText("Speed in kilometres an hour")]
+    public static string Kmh(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "kmh", KilometresPerNauticalMile, decimals, QuantityKind.Speed);
+
+    [FunctionText("Temperature in degrees Celsius")]
+    public static string Celsius(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "celsius", 1, decimals, QuantityKind.Temperature);
+
+    [FunctionText("Temperature in degrees Fahrenheit")]
+    public static string Fahrenheit(SourceSpan span, object? value = null, int decimals = 0) =>
+        Checked(span, value, "fahrenheit", QuantityKind.Temperature) is { } warm ? (warm with { Value = (warm.Value * 1.8) + 32 }).Text(1, decimals) : NotKnown;
+
+    [FunctionText("Course, heading or bearing in three digits, 001 to 360")]
+    public static string Deg(SourceSpan span, object? value = null)
+    {
+        if (Checked(span, value, "deg", QuantityKind.Angle) is not { } angle)
+            return NotKnown;
+        var degrees = (int)Math.Round(angle.Value, MidpointRounding.AwayFromZero) % 360;
+        return (degrees <= 0 ? degrees + 360 : degrees).ToString("000", CultureInfo.InvariantCulture);
+    }
+
+    [FunctionText("Magnetic variation with E or W, such as 12°W")]
+    public static string EastWest(SourceSpan span, object? value = null)
+    {
+        if (Checked(span, value, "east_west", QuantityKind.Angle) is not { } angle)
+            return NotKnown;
+        var degrees = Math.Round(angle.Value, MidpointRounding.AwayFromZero);
+        return Math.Abs(degrees).ToString("0", CultureInfo.InvariantCulture) + "°" + (degrees == 0 ? "" : degrees > 0 ? "E" : "W");
+    }
+
+    [FunctionText("A plain number with so many decimals, such as a factor or what a finding requires")]
+    public static string Number(SourceSpan span, object? value = null, int decimals = 0) => value switch
+    {
+        null => NotKnown,
+        Quantity quantity => quantity.Text(1, decimals),
+        Elapsed time => time.Minutes(decimals),
+        double or int or long or float or decimal => Quantity.Text(Math.Round(Convert.ToDouble(value, CultureInfo.InvariantCulture), decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false),
+        _ => throw Wrong(span, value, "number", "a number"),
+    };
+
+    [FunctionText("A length of time as hours and minutes, such as 1:07")]
+    public static string Hm(SourceSpan span, object? value = null) => value switch
+    {
+        null => NotKnown,
+        Elapsed time => time.HoursMinutes(),
+        _ => throw Wrong(span, value, "hm", "a length of time"),
+    };
+
+    [FunctionText("A length of time in minutes")]
+    public static string Minutes(SourceSpan span, object? value = null, int decimals = 0) => value switch
+    {
+        null => NotKnown,
+        Elapsed time => time.Minutes(decimals),
+        _ => throw Wrong(span, value, "minutes", "a length of time"),
+    };
+
+    [FunctionText("A time of day in UTC, such as 14:35")]
+    public static string Utc(SourceSpan span, object? value = null) => value switch
+    {
+        null => NotKnown,
+        ClockTime clock => clock.UtcClock(),
+        _ => throw Wrong(span, value, "utc", "a time of day"),
+    };
+
+    [FunctionText("A time of day at its own place, such as 09:35")]
+    public static string Local(SourceSpan span, object? value = null) => value switch
+    {
+        null => NotKnown,
+        ClockTime clock => clock.LocalClock(),
+        _ => throw Wrong(span, value, "local", "a time of day"),
+    };
+
+    [FunctionText("A text that is HTML already and is to be written as it stands; only for texts of your own")]
+    public static object? Raw(object? value = null) => value is null ? null : new Markup(value.ToString() ?? "");
+
+    private static string In(SourceSpan span, object? value, string function, double factor, int decimals, params ReadOnlySpan<QuantityKind> kinds) =>
+        Checked(span, value, function, kinds) is { } quantity ? quantity.Text(factor, Math.Clamp(decimals, 0, 6)) : NotKnown;
+
+    private static string Volume(SourceSpan span, object? value, string function, double gallonsTo, int decimals) =>
+        Checked(span, value, function, QuantityKind.Fuel) is { Density: > 0 } fuel ? fuel.Text(gallonsTo / (fuel.Density ?? 1), Math.Clamp(decimals, 0, 6)) : NotKnown;
+
+    private static Quantity? Checked(SourceSpan span, object? value, string function, params ReadOnlySpan<QuantityKind> kinds) => value switch
+    {
+        null => null,
+        Quantity quantity when kinds.Contains(quantity.Kind) => quantity,
+        _ => throw Wrong(span, value, function, Named(kinds)),
+    };
+
+    private static string Named(ReadOnlySpan<QuantityKind> kinds) => string.Join(" or ", kinds.ToArray().Select(KindName));
+
+    private static ValueError Wrong(SourceSpan span, object value, string function, string wanted) =>
+        new(span, $"`{function}` wants {wanted}, not {ValueName(value)}.");
+
+    private static string ValueName(object value) => value switch
+    {
+        Quantity quantity => KindName(quantity.Kind),
+        Elapsed => "a length of time",
+        ClockTime => "a time of day",
+        string => "a text",
+        bool => "a yes or no",
+        int or double => "a bare number",
+        _ => "a group of values",
+    };
+
+    private static string KindName(QuantityKind kind) => kind switch
+    {
+        QuantityKind.Weight => "a weight",
+        QuantityKind.Fuel => "an amount of fuel",
+        QuantityKind.Flow => "a fuel flow",
+        QuantityKind.Distance => "a distance",
+        QuantityKind.Height => "a height or length",
+        QuantityKind.Arm => "an arm",
+        QuantityKind.Speed => "a speed",
+        QuantityKind.Temperature => "a temperature",
+        QuantityKind.Angle => "an angle",
+        QuantityKind.Plain => "a plain number",
+    };
+}
