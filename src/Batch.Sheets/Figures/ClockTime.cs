@@ -24,8 +24,10 @@ internal sealed record ClockTime(Instant At, DateTimeZone Zone) : IPrintable
     [Value("Local day, such as Mon 7 Dec")]
     public string LocalDay => Day.Format(Local.Date);
 
-    [Value("Abbreviation of the local zone at this instant, such as EST")]
-    public string ZoneName => Zone.GetZoneInterval(Minute).Name;
+    [Value("Abbreviation of the local zone at this instant, such as EST; UTC−1 where it has none")]
+    public string ZoneName => Zone.GetZoneInterval(Minute) is var interval && interval.Name.Length > 0 && interval.Name[0] is not ('+' or '-')
+        ? interval.Name
+        : "UTC" + interval.WallOffset.ToString("+H:mm", CultureInfo.InvariantCulture).Replace(":00", "", StringComparison.Ordinal).Replace('-', '\u2212');
 
     /// <summary>The date and time in UTC, rounded to the minute.</summary>
     public LocalDateTime InUtc => Minute.InUtc().LocalDateTime;

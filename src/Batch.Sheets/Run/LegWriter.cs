@@ -3,6 +3,7 @@ using System.Text.Json;
 using Batch.Checks;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
+using Batch.Sheets.Figures;
 
 namespace Batch.Sheets.Run;
 
@@ -29,8 +30,8 @@ internal static class LegWriter
         Names(json, plan.Leg);
         json.WriteString("state", StateWord.Of(leg.State));
         json.WriteString("type", plan.Type.Name);
-        json.WriteString("rules", plan.Rules == FlightRules.Ifr ? "IFR" : "VFR");
-        json.WriteString("purpose", plan.Purpose switch { LegPurpose.Charter => "charter", LegPurpose.Ferry => "ferry", LegPurpose.Training => "training" });
+        json.WriteString("rules", Words.Of(plan.Rules));
+        json.WriteString("purpose", Words.Of(plan.Purpose));
         json.WriteString("fromZone", plan.From.Zone.Id);
         json.WriteString("toZone", plan.To.Zone.Id);
         json.At("offBlocksUtc", plan.Times.OffBlocks);

@@ -7,7 +7,7 @@ internal static class MissingTemplate
 
     public static TemplateProblem At(TemplateFolder templates, string name, string file, int line, int column)
     {
-        var near = NearName.Of(name, templates.Names);
+        var near = NearWords.Nearest(name, templates.Names, 1) is [var nearest, ..] ? nearest : "";
         return new TemplateProblem(file, line, column, $"There is no template `{name}`" + (near.Length == 0 ? "." : $"; did you mean `{near}`?"), near);
     }
 }

@@ -1,5 +1,7 @@
 using System.Globalization;
+using System.Text;
 using Batch.Sheets.Figures;
+using Scriban;
 using Scriban.Parsing;
 
 namespace Batch.Sheets.Templates;
@@ -15,126 +17,133 @@ internal static class UnitFunctions
     private const double MillimetresPerInch = 25.4; // exact
 
     [FunctionText("Weight or fuel in pounds")]
-    public static string Lb(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "lb", 1, decimals, QuantityKind.Weight, QuantityKind.Fuel);
+    public static string Lb(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "lb", 1, decimals, QuantityKind.Weight, QuantityKind.Fuel);
 
     [FunctionText("Weight or fuel in kilograms")]
-    public static string Kg(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "kg", Pounds.KilogramsPerPound, decimals, QuantityKind.Weight, QuantityKind.Fuel);
+    public static string Kg(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "kg", Pounds.KilogramsPerPound, decimals, QuantityKind.Weight, QuantityKind.Fuel);
 
     [FunctionText("Fuel in US gallons, through the density of the type's fuel")]
-    public static string Usg(SourceSpan span, object? value = null, int decimals = 0) => Volume(span, value, "usg", 1, decimals);
+    public static string Usg(TemplateContext context, object? value = null, int decimals = 0) => Volume(context.CurrentSpan, value, "usg", 1, decimals);
 
     [FunctionText("Fuel in litres, through the density of the type's fuel")]
-    public static string Litres(SourceSpan span, object? value = null, int decimals = 0) => Volume(span, value, "litres", LitresPerUsGallon, decimals);
+    public static string Litres(TemplateContext context, object? value = null, int decimals = 0) => Volume(context.CurrentSpan, value, "litres", LitresPerUsGallon, decimals);
 
     [FunctionText("Fuel in imperial gallons, through the density of the type's fuel")]
-    public static string ImperialGallons(SourceSpan span, object? value = null, int decimals = 0) => Volume(span, value, "imperial_gallons", LitresPerUsGallon / LitresPerImperialGallon, decimals);
+    public static string ImperialGallons(TemplateContext context, object? value = null, int decimals = 0) => Volume(context.CurrentSpan, value, "imperial_gallons", LitresPerUsGallon / LitresPerImperialGallon, decimals);
 
     [FunctionText("Fuel flow in pounds an hour")]
-    public static string LbPerHour(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "lb_per_hour", 1, decimals, QuantityKind.Flow);
+    public static string LbPerHour(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "lb_per_hour", 1, decimals, QuantityKind.Flow);
 
     [FunctionText("Fuel flow in kilograms an hour")]
-    public static string KgPerHour(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "kg_per_hour", Pounds.KilogramsPerPound, decimals, QuantityKind.Flow);
+    public static string KgPerHour(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "kg_per_hour", Pounds.KilogramsPerPound, decimals, QuantityKind.Flow);
 
     [FunctionText("Distance in nautical miles")]
-    public static string Nm(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "nm", 1, decimals, QuantityKind.Distance);
+    public static string Nm(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "nm", 1, decimals, QuantityKind.Distance);
 
     [FunctionText("Distance in kilometres")]
-    public static string Km(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "km", KilometresPerNauticalMile, decimals, QuantityKind.Distance);
+    public static string Km(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "km", KilometresPerNauticalMile, decimals, QuantityKind.Distance);
 
     [FunctionText("Distance in statute miles")]
-    public static string Sm(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "sm", StatuteMilesPerNauticalMile, decimals, QuantityKind.Distance);
+    public static string Sm(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "sm", StatuteMilesPerNauticalMile, decimals, QuantityKind.Distance);
 
     [FunctionText("Height or runway length in feet")]
-    public static string Ft(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "ft", 1, decimals, QuantityKind.Height);
+    public static string Ft(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "ft", 1, decimals, QuantityKind.Height);
 
     [FunctionText("Height or runway length in metres")]
-    public static string Metres(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "metres", Feet.MetresPerFoot, decimals, QuantityKind.Height);
+    public static string Metres(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "metres", Feet.MetresPerFoot, decimals, QuantityKind.Height);
 
     [FunctionText("Altitude as a flight level, such as FL160")]
-    public static string Fl(SourceSpan span, object? value = null) =>
-        Checked(span, value, "fl", QuantityKind.Height) is { } height ? "FL" + Math.Round(height.Value / 100, MidpointRounding.AwayFromZero).ToString("000", CultureInfo.InvariantCulture) : NotKnown;
+    public static string Fl(TemplateContext context, object? value = null) =>
+        Checked(context.CurrentSpan, value, "fl", QuantityKind.Height) is { } height ? "FL" + Math.Round(height.Value / 100, MidpointRounding.AwayFromZero).ToString("000", CultureInfo.InvariantCulture) : NotKnown;
 
     [FunctionText("Arm in inches; two decimals unless said")]
-    public static string Inches(SourceSpan span, object? value = null, int decimals = 2) => In(span, value, "inches", 1, decimals, QuantityKind.Arm);
+    public static string Inches(TemplateContext context, object? value = null, int decimals = 2) => In(context.CurrentSpan, value, "inches", 1, decimals, QuantityKind.Arm);
 
     [FunctionText("Arm in millimetres")]
-    public static string Mm(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "mm", MillimetresPerInch, decimals, QuantityKind.Arm);
+    public static string Mm(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "mm", MillimetresPerInch, decimals, QuantityKind.Arm);
 
     [FunctionText("Speed in knots")]
-    public static string Kt(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "kt", 1, decimals, QuantityKind.Speed);
+    public static string Kt(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "kt", 1, decimals, QuantityKind.Speed);
 
     [FunctionText("Speed in kilometres an hour")]
-    public static string Kmh(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "kmh", KilometresPerNauticalMile, decimals, QuantityKind.Speed);
+    public static string Kmh(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "kmh", KilometresPerNauticalMile, decimals, QuantityKind.Speed);
 
     [FunctionText("Temperature in degrees Celsius")]
-    public static string Celsius(SourceSpan span, object? value = null, int decimals = 0) => In(span, value, "celsius", 1, decimals, QuantityKind.Temperature);
+    public static string Celsius(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "celsius", 1, decimals, QuantityKind.Temperature);
 
     [FunctionText("Temperature in degrees Fahrenheit")]
-    public static string Fahrenheit(SourceSpan span, object? value = null, int decimals = 0) =>
-        Checked(span, value, "fahrenheit", QuantityKind.Temperature) is { } warm ? (warm with { Value = (warm.Value * 1.8) + 32 }).Text(1, decimals) : NotKnown;
+    public static string Fahrenheit(TemplateContext context, object? value = null, int decimals = 0) =>
+        Checked(context.CurrentSpan, value, "fahrenheit", QuantityKind.Temperature) is { } warm ? (warm with { Value = (warm.Value * 1.8) + 32 }).Text(1, decimals) : NotKnown;
 
     [FunctionText("Course, heading or bearing in three digits, 001 to 360")]
-    public static string Deg(SourceSpan span, object? value = null)
+    public static string Deg(TemplateContext context, object? value = null)
     {
-        if (Checked(span, value, "deg", QuantityKind.Angle) is not { } angle)
+        if (Checked(context.CurrentSpan, value, "deg", QuantityKind.Angle) is not { } angle)
             return NotKnown;
         var degrees = (int)Math.Round(angle.Value, MidpointRounding.AwayFromZero) % 360;
         return (degrees <= 0 ? degrees + 360 : degrees).ToString("000", CultureInfo.InvariantCulture);
     }
 
     [FunctionText("Magnetic variation with E or W, such as 12°W")]
-    public static string EastWest(SourceSpan span, object? value = null)
+    public static string EastWest(TemplateContext context, object? value = null)
     {
-        if (Checked(span, value, "east_west", QuantityKind.Angle) is not { } angle)
+        if (Checked(context.CurrentSpan, value, "east_west", QuantityKind.Angle) is not { } angle)
             return NotKnown;
         var degrees = Math.Round(angle.Value, MidpointRounding.AwayFromZero);
         return Math.Abs(degrees).ToString("0", CultureInfo.InvariantCulture) + "°" + (degrees == 0 ? "" : degrees > 0 ? "E" : "W");
     }
 
     [FunctionText("A plain number with so many decimals, such as a factor or what a finding requires")]
-    public static string Number(SourceSpan span, object? value = null, int decimals = 0) => value switch
+    public static string Number(TemplateContext context, object? value = null, int decimals = 0) => value switch
     {
         null => NotKnown,
         Quantity quantity => quantity.Text(1, decimals),
         Elapsed time => time.Minutes(decimals),
         double or int or long or float or decimal => Quantity.Text(Math.Round(Convert.ToDouble(value, CultureInfo.InvariantCulture), decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false),
-        _ => throw Wrong(span, value, "number", "a number"),
+        _ => throw Wrong(context.CurrentSpan, value, "number", "a number"),
     };
 
     [FunctionText("A length of time as hours and minutes, such as 1:07")]
-    public static string Hm(SourceSpan span, object? value = null) => value switch
+    public static string Hm(TemplateContext context, object? value = null) => value switch
     {
         null => NotKnown,
         Elapsed time => time.HoursMinutes(),
-        _ => throw Wrong(span, value, "hm", "a length of time"),
+        _ => throw Wrong(context.CurrentSpan, value, "hm", "a length of time"),
     };
 
     [FunctionText("A length of time in minutes")]
-    public static string Minutes(SourceSpan span, object? value = null, int decimals = 0) => value switch
+    public static string Minutes(TemplateContext context, object? value = null, int decimals = 0) => value switch
     {
         null => NotKnown,
         Elapsed time => time.Minutes(decimals),
-        _ => throw Wrong(span, value, "minutes", "a length of time"),
+        _ => throw Wrong(context.CurrentSpan, value, "minutes", "a length of time"),
     };
 
     [FunctionText("A time of day in UTC, such as 14:35")]
-    public static string Utc(SourceSpan span, object? value = null) => value switch
+    public static string Utc(TemplateContext context, object? value = null) => value switch
     {
         null => NotKnown,
         ClockTime clock => clock.UtcClock(),
-        _ => throw Wrong(span, value, "utc", "a time of day"),
+        _ => throw Wrong(context.CurrentSpan, value, "utc", "a time of day"),
     };
 
     [FunctionText("A time of day at its own place, such as 09:35")]
-    public static string Local(SourceSpan span, object? value = null) => value switch
+    public static string Local(TemplateContext context, object? value = null) => value switch
     {
         null => NotKnown,
         ClockTime clock => clock.LocalClock(),
-        _ => throw Wrong(span, value, "local", "a time of day"),
+        _ => throw Wrong(context.CurrentSpan, value, "local", "a time of day"),
     };
 
     [FunctionText("A text that is HTML already and is to be written as it stands; only for texts of your own")]
     public static object? Raw(object? value = null) => value is null ? null : new Markup(value.ToString() ?? "");
+
+    [FunctionText("A text inside quotes in a style sheet, such as the content of a page margin")]
+    public static object CssText(object? value = null) => new Markup(string.Concat((value?.ToString() ?? "").EnumerateRunes().Select(CssLetter)));
+
+    private static string CssLetter(Rune letter) => letter.IsAscii && !char.IsAsciiLetterOrDigit((char)letter.Value) && letter.Value != ' '
+        ? "\\" + letter.Value.ToString("x6", CultureInfo.InvariantCulture)
+        : letter.Value < ' ' ? " " : letter.ToString();
 
     private static string In(SourceSpan span, object? value, string function, double factor, int decimals, params ReadOnlySpan<QuantityKind> kinds) =>
         Checked(span, value, function, kinds) is { } quantity ? quantity.Text(factor, Math.Clamp(decimals, 0, 6)) : NotKnown;

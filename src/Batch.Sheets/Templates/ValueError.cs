@@ -15,7 +15,7 @@ internal sealed class ValueError(SourceSpan span, string text, string near = "")
     /// <param name="valid">The names that exist.</param>
     public static ValueError Unknown(SourceSpan span, string statement, string written, IReadOnlyCollection<string> valid)
     {
-        var near = NearName.Of(written, valid);
+        var near = NearWords.Nearest(written, valid, 1) is [var nearest, ..] ? nearest : "";
         return new ValueError(span, near.Length > 0 ? $"{statement}; did you mean `{near}`?" : $"{statement}.", near);
     }
 }

@@ -1,0 +1,129 @@
+using System.Globalization;
+using Batch.Flight.Fleet;
+using Batch.Flight.Plan;
+using Batch.Sheets.Figures;
+using Batch.Sheets.Templates;
+
+namespace Batch.Sheets.Pictures;
+
+/// <summary>Weight against centre of gravity: the envelope of each case by line style, the line as the fuel burns, and the labelled states of loading.</summary>
+internal static class EnvelopePicture
+{
+    private const double Width = 350;
+    private const double Height = 256;
+    private const double Left = 40;
+    private const double Right = 226;
+    private const double Top = 12;
+    private const double Bottom = 204;
+    private const double LabelStep = 38;
+
+    /// <summary>The picture; null where the type has no envelope or moments are not known.</summary>
+    public static Markup? Of(LegPlan.Planned plan)
+    {
+        if (!plan.Load.HasMoments || plan.Type.Envelopes.IsEmpty)
+            return null;
+        var states = States(plan.Load);
+        var (arms, weights) = Axes(plan, states);
+        var drawing = new Drawing();
+        Grid(drawing, arms, weights);
+        Legend(drawing, plan.Type.Envelopes);
+        foreach (var envelope in plan.Type.Envelopes)
+            drawing.Polygon(envelope.Vertices.Select(vertex => (arms.At(vertex.Arm.Value), weights.At(vertex.Weight.Value))), "none", Ink.Black, LineWidth(envelope.Case), LineStyle(envelope.Case));
+        drawing.Polyline(plan.Load.BurnLine.Select(point => (arms.At(point.Arm.Value), weights.At(point.Weight.Value))), Ink.Grey, 1.2);
+        Labels(drawing, states, arms, weights);
+        return drawing.Picture(Width, Height, Title(states), "envelope");
+    }
+
+    private static ImmutableArray<LoadingState> States(LoadSheet load)
+    {
+        LoadingState Of(string name, string when, WeightAndBalance state) => new(name, state.Weight.Value, state.CentreOfGravity.Value,
+            load.Tests.Where(test => string.Equals(test.When, when, StringComparison.OrdinalIgnoreCase)).All(test => test.IsInside));
+        ImmutableArray<LoadingState> states = [Of("Takeoff", "takeoff", load.Takeoff), Of("Landing", "landing", load.Landing), Of("Zero fuel", "zero fuel", load.ZeroFuel)];
+        return [.. states.Where(state => double.IsFinite(state.ArmIn) && double.IsFinite(state.WeightLb))];
+    }
+
+    private static (Axis Arms, Axis Weights) Axes(LegPlan.Planned plan, ImmutableArray<LoadingState> states)
+    {
+        var arms = plan.Type.Envelopes.SelectMany(envelope => envelope.Vertices).Select(vertex => vertex.Arm.Value).Concat(states.Select(state => state.ArmIn)).ToArray();
+        var weights = plan.Type.Envelopes.SelectMany(envelope => envelope.Vertices).Select(vertex => vertex.Weight.Value).Concat(states.Select(state => state.WeightLb)).ToArray();
+        return (Padded(arms, Left, Right), Padded(weights, Bottom, Top));
+    }
+
+    private static Axis Padded(double[] values, double start, double end)
+    {
+        var pad = Math.Max((values.Max() - values.Min()) * 0.08, 0.5);
+        return new Axis(values.Min() - pad, values.Max() + pad, start, end);
+    }
+
+    private static void Grid(Drawing drawing, Axis arms, Axis weights)
+    {
+        foreach (var weight in weights.Marks(6))
+        {
+            drawing.Line(Left, weights.At(weight), Right, weights.At(weight), Ink.Hair, 0.5);
+            drawing.Text(Left - 5, weights.At(weight) + 3.5, Quantity.Text(weight, 0, isSigned: false), TextAnchor.End, fill: Ink.Grey);
+        }
+        foreach (var arm in arms.Marks(4))
+        {
+            drawing.Line(arms.At(arm), Top, arms.At(arm), Bottom, Ink.Hair, 0.5);
+            drawing.Text(arms.At(arm), Bottom + 13, arm.ToString("0.##", CultureInfo.InvariantCulture), TextAnchor.Middle, fill: Ink.Grey);
+        }
+        drawing.Text(Left - 5, Top - 2, "lb", TextAnchor.End, fill: Ink.Grey);
+        drawing.Text(Right + 8, Bottom + 13, "in aft of datum", fill: Ink.Grey);
+    }
+
+    private static void Legend(Drawing drawing, ImmutableArray<Envelope> envelopes)
+    {
+        var x = Left;
+        foreach (var envelope in envelopes)
+        {
+            var word = envelope.Case switch { EnvelopeCase.Takeoff => "takeoff", EnvelopeCase.Landing => "landing", EnvelopeCase.ZeroFuel => "zero-fuel limits" };
+            drawing.Line(x, Bottom + 28, x + 18, Bottom + 28, Ink.Black, LineWidth(envelope.Case), LineStyle(envelope.Case));
+            drawing.Text(x + 22, Bottom + 31.5, word, fill: Ink.Grey);
+            x += 22 + Drawing.WidthOf(word) + 8;
+        }
+        drawing.Line(Left, Bottom + 44, Left + 18, Bottom + 44, Ink.Grey, 1.2);
+        drawing.Text(Left + 22, Bottom + 47.5, "as the fuel burns, takeoff to zero fuel", fill: Ink.Grey);
+    }
+
+    private static void Labels(Drawing drawing, ImmutableArray<LoadingState> states, Axis arms, Axis weights)
+    {
+        var ordered = states.OrderByDescending(state => state.WeightLb).ToArray();
+        var places = LabelPlaces.Spread([.. ordered.Select(state => weights.At(state.WeightLb))], LabelStep, Top + 10, Bottom - 14);
+        for (var k = 0; k < ordered.Length; k++)
+        {
+            var (x, y) = (arms.At(ordered[k].ArmIn), weights.At(ordered[k].WeightLb));
+            drawing.Polyline([(x, y), (Right + 4, places[k] - 3.5), (Right + 8, places[k] - 3.5)], Ink.Grey, 0.6);
+            Shape(drawing, ordered[k].Name, x, y, ordered[k].IsInside);
+            drawing.Text(Right + 12, places[k], ordered[k].Name + (ordered[k].IsInside ? "" : " – outside"), isBold: true, fill: ordered[k].IsInside ? Ink.Black : Ink.Fail);
+            drawing.Text(Right + 12, places[k] + 12, Figures(ordered[k]));
+        }
+    }
+
+    private static string Figures(LoadingState state) =>
+        Quantity.Text(Math.Round(state.WeightLb, MidpointRounding.AwayFromZero), 0, isSigned: false) + " lb  " + state.ArmIn.ToString("0.00", CultureInfo.InvariantCulture) + " in";
+
+    private static void Shape(Drawing drawing, string name, double x, double y, bool isInside)
+    {
+        var fill = isInside ? Ink.Black : Ink.Fail;
+        if (name == "Takeoff")
+            drawing.Circle(x, y, 4, fill);
+        else if (name == "Landing")
+            drawing.Rectangle(x - 3.6, y - 3.6, 7.2, 7.2, fill);
+        else
+            drawing.Polygon([(x, y - 4.6), (x + 4.4, y + 3.4), (x - 4.4, y + 3.4)], Ink.White, fill, 1.4);
+        if (!isInside)
+            drawing.Circle(x, y, 8, "none", Ink.Fail, 1.2);
+    }
+
+    private static string Title(ImmutableArray<LoadingState> states) =>
+        "Weight and centre of gravity: " + string.Join("; ", states.Select(state => state.Name.ToLowerInvariant() + " " + Figures(state) + (state.IsInside ? " inside the limits" : " outside the limits"))) + ".";
+
+    private static double LineWidth(EnvelopeCase condition) => condition == EnvelopeCase.Takeoff ? 1.6 : 1.1;
+
+    private static string LineStyle(EnvelopeCase condition) => condition switch
+    {
+        EnvelopeCase.Takeoff => "",
+        EnvelopeCase.Landing => "6 3",
+        EnvelopeCase.ZeroFuel => "1.5 2.5",
+    };
+}

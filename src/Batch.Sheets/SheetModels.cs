@@ -1,0 +1,32 @@
+using Batch.Checks;
+using Batch.Sheets.Views;
+
+namespace Batch.Sheets;
+
+/// <summary>Makes the values that templates use.</summary>
+public static class SheetModels
+{
+    /// <summary>Template of the trip sheet.</summary>
+    public const string TripSheet = "trip-sheet.html";
+
+    /// <summary>Template of the week board.</summary>
+    public const string WeekBoard = "week-board.html";
+
+    /// <summary>The values of one trip's sheet, for <see cref="TripSheet"/>.</summary>
+    /// <param name="week">The checked week.</param>
+    /// <param name="facts">When and by which version.</param>
+    /// <param name="trip">Name of the trip.</param>
+    /// <param name="paper">Paper size.</param>
+    /// <exception cref="ArgumentException">The week has no such trip.</exception>
+    public static SheetModel Trip(CheckedWeek week, RunFacts facts, string trip, PaperSize paper) => TripModel.Of(week, facts, trip, paper);
+
+    /// <summary>The values of the week board, for <see cref="WeekBoard"/>.</summary>
+    /// <param name="week">The checked week.</param>
+    /// <param name="facts">When and by which version.</param>
+    /// <param name="paper">Paper size.</param>
+    public static SheetModel Board(CheckedWeek week, RunFacts facts, PaperSize paper) => BoardModel.Of(week, facts, paper);
+
+    /// <summary>Names of the trips of a week, in order.</summary>
+    /// <param name="week">The checked week.</param>
+    public static ImmutableArray<string> Trips(CheckedWeek week) => [.. week.Legs.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+}

@@ -1,0 +1,28 @@
+using Batch.Checks;
+using Batch.Sheets.Register;
+using Batch.Sheets.Templates;
+
+namespace Batch.Sheets.Views;
+
+/// <summary>What waits for one who can act.</summary>
+internal sealed record ActorView
+{
+    [Value("Who can act")]
+    public required string Actor { get; init; }
+
+    [Value("Legs that could not be planned, failures, cautions and what could not be checked, worst first")]
+    public required ImmutableArray<FindingView> Findings { get; init; }
+
+    public static ImmutableArray<ActorView> Of(CheckedWeek week) =>
+    [
+        .. week.Legs
+            .SelectMany(leg => RegisterRows.Of(leg).Select(row => row.Finding).Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution or Verdict.NotChecked).Select(finding => (Leg: leg, Finding: finding)))
+            .GroupBy(pair => pair.Finding.Actor, StringComparer.Ordinal)
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .Select(group => new ActorView
+            {
+                Actor = group.Key,
+                Findings = [.. group.OrderByDescending(pair => pair.Finding.Verdict).ThenBy(pair => pair.Leg.Plan.Key).Select(pair => FindingView.Of(pair.Leg, pair.Finding))],
+            }),
+    ];
+}

@@ -1,0 +1,81 @@
+using Batch.Checks;
+using Batch.Sheets.Figures;
+using Batch.Sheets.Templates;
+
+namespace Batch.Sheets.Views;
+
+/// <summary>One finding, as printed.</summary>
+internal sealed record FindingView
+{
+    [Value("Trip it belongs to")]
+    public required string Trip { get; init; }
+
+    [Value("Number of the leg it belongs to")]
+    public required int Leg { get; init; }
+
+    [Value("Trip and leg number, such as T101/1; the place of the row where they could not be read")]
+    public required string Key { get; init; }
+
+    [Value("From the departure to the destination, such as XAND–XBEL")]
+    public required string Way { get; init; }
+
+    [Value("State")]
+    public required StateView State { get; init; }
+
+    [Value("Id of the check")]
+    public required string Check { get; init; }
+
+    [Value("Title of the check")]
+    public required string Title { get; init; }
+
+    [Value("The finding in one sentence with its numbers")]
+    public required string Text { get; init; }
+
+    [Value("What is required, in unit; nothing where the condition is not a number")]
+    public required Quantity? Required { get; init; }
+
+    [Value("What is planned, in unit")]
+    public required Quantity? Actual { get; init; }
+
+    [Value("How far inside the limit, in unit; negative beyond it; rounded down")]
+    public required Quantity? Margin { get; init; }
+
+    [Value("Unit of required, actual and margin")]
+    public required string Unit { get; init; }
+
+    [Value("Document and paragraph")]
+    public required string Citation { get; init; }
+
+    [Value("Whether the basis of the amount is still to be confirmed")]
+    public required bool IsBasisUnconfirmed { get; init; }
+
+    [Value("Cells that it depends on")]
+    public required ImmutableArray<string> Cells { get; init; }
+
+    [Value("Who can act")]
+    public required string Actor { get; init; }
+
+    [Value("Changes that make it pass, least disruptive first")]
+    public required ImmutableArray<string> Remedies { get; init; }
+
+    public static FindingView Of(CheckedLeg leg, Finding finding) => new()
+    {
+        Trip = leg.Plan.Key.Trip,
+        Leg = leg.Plan.Key.Number,
+        Key = LegWay.Key(leg.Plan),
+        Way = LegWay.Of(leg.Plan),
+        State = StateView.Of(finding.Verdict),
+        Check = finding.Check,
+        Title = finding.Title,
+        Text = finding.Text,
+        Required = Quantity.OfPlain(finding.Required, finding.Unit),
+        Actual = Quantity.OfPlain(finding.Actual, finding.Unit),
+        Margin = finding.Margin is { } margin ? new Quantity(margin, QuantityKind.Plain, RoundingWay.Down) { PlainUnit = finding.Unit, IsSigned = true } : null,
+        Unit = finding.Unit,
+        Citation = finding.Citation,
+        IsBasisUnconfirmed = finding.IsBasisUnconfirmed,
+        Cells = finding.Cells,
+        Actor = finding.Actor,
+        Remedies = [.. finding.Remedies.Select(remedy => remedy.Text)],
+    };
+}

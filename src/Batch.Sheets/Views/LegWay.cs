@@ -1,0 +1,29 @@
+using Batch.Flight.Plan;
+
+namespace Batch.Sheets.Views;
+
+/// <summary>Where a leg goes, planned or not.</summary>
+internal static class LegWay
+{
+    /// <summary>Such as <c>XAND–XBEL</c>; a place that could not be read is a question mark.</summary>
+    public static string Of(LegPlan plan) => From(plan) + "–" + To(plan);
+
+    /// <summary>Such as <c>T101/1</c>; without the number where it could not be read.</summary>
+    public static string Key(LegPlan plan) => plan.Key.Number > 0 ? plan.Key.ToString() : plan.Key.Trip;
+
+    public static string From(LegPlan plan) => Known(plan switch
+    {
+        LegPlan.Planned planned => planned.Leg.From,
+        LegPlan.Unplanned unplanned => unplanned.Leg?.From ?? unplanned.Broken?.From,
+        _ => null,
+    });
+
+    public static string To(LegPlan plan) => Known(plan switch
+    {
+        LegPlan.Planned planned => planned.Leg.To,
+        LegPlan.Unplanned unplanned => unplanned.Leg?.To ?? unplanned.Broken?.To,
+        _ => null,
+    });
+
+    private static string Known(string? ident) => string.IsNullOrEmpty(ident) ? "?" : ident;
+}

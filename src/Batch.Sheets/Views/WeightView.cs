@@ -1,0 +1,70 @@
+using Batch.Flight.Plan;
+using Batch.Sheets.Figures;
+using Batch.Sheets.Templates;
+
+namespace Batch.Sheets.Views;
+
+/// <summary>One line of the weights.</summary>
+internal sealed record WeightView
+{
+    [Value("Which weight, such as Takeoff")]
+    public required string What { get; init; }
+
+    [Value("Whether it is a sum with a limit, not an item that is added")]
+    public required bool IsSum { get; init; }
+
+    [Value("The weight")]
+    public required Quantity Weight { get; init; }
+
+    [Value("Its limit; nothing where the book gives none")]
+    public Quantity? Limit { get; init; }
+
+    [Value("Limit less weight; negative when over")]
+    public Quantity? Margin { get; init; }
+
+    [Value("Centre of gravity; nothing where moments are not known")]
+    public Quantity? CentreOfGravity { get; init; }
+
+    [Value("Forward limit of the centre of gravity at this weight")]
+    public Quantity? Forward { get; init; }
+
+    [Value("Aft limit of the centre of gravity at this weight")]
+    public Quantity? Aft { get; init; }
+
+    public static ImmutableArray<WeightView> Of(LegPlan.Planned plan)
+    {
+        var load = plan.Load;
+        var type = plan.Type;
+        return
+        [
+            Item("Basic empty", load.BasicEmpty.Weight) with { CentreOfGravity = load.HasMoments ? Quantity.Of(load.BasicEmpty.CentreOfGravity) : null },
+            Item("Occupants", load.OccupantWeight),
+            Item("Bags and cargo", load.Baggage),
+            Sum("Zero fuel", "zero fuel", load.ZeroFuel, type.MaximumZeroFuel, load),
+            Item("Block fuel", plan.Fuel.Aboard),
+            Sum("Ramp", "ramp", load.Ramp, type.MaximumRamp, load),
+            Item("Less taxi fuel", -plan.Fuel.Taxi),
+            Sum("Takeoff", "takeoff", load.Takeoff, type.MaximumTakeoff, load),
+            Item("Less trip fuel", -plan.Fuel.Trip),
+            Sum("Landing", "landing", load.Landing, type.MaximumLanding, load),
+        ];
+    }
+
+    private static WeightView Item(string what, Pounds weight) => new() { What = what, IsSum = false, Weight = Quantity.Of(weight) };
+
+    private static WeightView Sum(string what, string when, WeightAndBalance state, Pounds? limit, LoadSheet load)
+    {
+        var test = load.Tests.FirstOrDefault(candidate => string.Equals(candidate.When, when, StringComparison.OrdinalIgnoreCase));
+        return new WeightView
+        {
+            What = what,
+            IsSum = true,
+            Weight = Quantity.Of(state.Weight),
+            Limit = Quantity.Of(limit),
+            Margin = limit is { } most ? Quantity.Of(most - state.Weight, RoundingWay.Down).Signed() : null,
+            CentreOfGravity = load.HasMoments ? Quantity.Of(state.CentreOfGravity) : null,
+            Forward = Quantity.Of(test?.ForwardLimit),
+            Aft = Quantity.Of(test?.AftLimit),
+        };
+    }
+}

@@ -1,0 +1,93 @@
+namespace Batch.Sheets.Tests;
+
+public class SheetTests
+{
+    private static readonly SheetRenderer Renderer = new(TemplateFolder.Shipped);
+
+    private static string Trip(string trip, PaperSize paper = PaperSize.A4) => Rendered(Renderer.Render(SheetModels.TripSheet, SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, trip, paper)));
+
+    private static string Rendered(RenderResult result)
+    {
+        Assert.Empty(result.Problems);
+        return result.Html;
+    }
+
+    [Fact]
+    public void Every_trip_of_the_week_has_a_sheet() =>
+        Assert.All(SheetModels.Trips(SampleWeek.Made), trip => Assert.Contains("</html>", Trip(trip), StringComparison.Ordinal));
+
+    [Fact]
+    public void The_trip_sheet_is_the_one_that_was_looked_through() => Golden.Matches("T101.html", Trip("T101"));
+
+    [Fact]
+    public void The_week_board_is_the_one_that_was_looked_through() => Golden.Matches("index.html", Board());
+
+    [Fact]
+    public void Markup_in_a_name_is_text()
+    {
+        var html = Trip("T101");
+        Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Olaf &lt;script&gt;alert(1)&lt;/script&gt; Reed", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_ampersand_in_remarks_is_text() => Assert.Contains("Meet &amp; greet at the north gate", Trip("T101"), StringComparison.Ordinal);
+
+    [Fact]
+    public void Names_of_passengers_stand_in_the_manifest_alone()
+    {
+        var html = Trip("T101");
+        var manifest = html.IndexOf("Manifest</h2>", StringComparison.Ordinal);
+        Assert.True(manifest > 0);
+        Assert.All(["Mia Tarn", "Ida Voss", "Olaf"], name => Assert.True(html.IndexOf(name, StringComparison.Ordinal) > manifest, name));
+    }
+
+    [Fact]
+    public void The_week_board_names_no_person()
+    {
+        var html = Board();
+        Assert.All(["Quist", "Orlo", "Mia", "Olaf", "Voss"], name => Assert.DoesNotContain(name, html, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_paper_size_is_the_one_asked_for()
+    {
+        Assert.Contains("size: Letter;", Trip("T101", PaperSize.Letter), StringComparison.Ordinal);
+        Assert.Contains("size: A4;", Trip("T101"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_trip_that_could_not_be_planned_has_a_sheet_that_says_why()
+    {
+        var html = Trip("T103");
+        Assert.Contains("The route element NORRO is not known.", html, StringComparison.Ordinal);
+        Assert.Contains("Did you mean NORRA?", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Problems_of_the_books_stand_on_the_board_with_their_cells() => Assert.All(SampleWeek.Made.Plan.Input.Problems, problem => Assert.Contains(problem.Cell, Board(), StringComparison.Ordinal));
+
+    [Fact]
+    public void The_board_uses_no_script() => Assert.DoesNotContain("<script", Board(), StringComparison.OrdinalIgnoreCase);
+
+    [Fact]
+    public void The_same_week_gives_the_same_sheet() => Assert.Equal(Trip("T101"), Trip("T101"));
+
+    [Fact]
+    public void A_week_without_legs_has_a_board()
+    {
+        var input = SampleWeek.Made.Plan.Input with { Legs = [], BrokenLegs = [], Problems = [] };
+        var week = SampleWeek.Made with { Legs = [], Plan = SampleWeek.Made.Plan with { Input = input, Legs = [], Crew = [], Aircraft = [] } };
+        Assert.Contains("Week board", Rendered(Renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, SampleWeek.Facts, PaperSize.A4))), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("T101", "T101")]
+    [InlineData("row 17", "row~002017")]
+    [InlineData("A/B", "A~002fB")]
+    [InlineData("..", "~002e~002e")]
+    [InlineData("", "~")]
+    public void A_trip_name_becomes_a_file_name_that_no_system_refuses(string trip, string file) => Assert.Equal(file, SheetName.Of(trip));
+
+    private static string Board() => Rendered(Renderer.Render(SheetModels.WeekBoard, SheetModels.Board(SampleWeek.Made, SampleWeek.Facts, PaperSize.A4)));
+}
