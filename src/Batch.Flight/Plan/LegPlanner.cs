@@ -71,22 +71,35 @@ internal static class LegPlanner
             Options = LevelOptions.Of(context, setup, profile, ladder),
             Daylight = daylight,
             Assumptions = [.. Assumptions(setup, solved, profile, load, departure, arrival)],
-            Notes = [.. setup.Notes, .. solved.Notes, .. profile.Notes],
+            Notes =
+            [
+                .. setup.Notes,
+                .. solved.Notes,
+                .. profile.Notes,
+                .. context.Weather.SurfaceAt(setup.From, setup.Takeoff).Sources,
+                .. context.Weather.SurfaceAt(setup.To, landing).Sources,
+            ],
         };
     }
 
-    private static RunwayRequest Request(PlanningContext context, LegSetup setup, Airport airport, string runway, Pounds weight, Instant at, bool isNight) => new()
+    private static RunwayRequest Request(PlanningContext context, LegSetup setup, Airport airport, string runway, Pounds weight, Instant at, bool isNight)
     {
-        Airport = airport,
-        Type = setup.Type,
-        NamedRunway = runway,
-        ClosedRunways = context.Notices.ClosedRunways(airport.Ident, at),
-        Weight = weight,
-        Air = context.Air.At(airport.Position, airport.Elevation, at),
-        Rules = setup.Planning.Runway,
-        MayUseTableEdge = context.Week.Operator.MayUseTableEdge,
-        NeedsLights = isNight,
-    };
+        var surface = context.Weather.SurfaceAt(airport, at);
+        return new RunwayRequest
+        {
+            Airport = airport,
+            Type = setup.Type,
+            NamedRunway = runway,
+            ClosedRunways = context.Notices.ClosedRunways(airport.Ident, at),
+            Weight = weight,
+            Air = surface.Air,
+            AltimeterSetting = surface.AltimeterSetting,
+            IsWet = surface.IsWet,
+            Rules = setup.Planning.Runway,
+            MayUseTableEdge = context.Week.Operator.MayUseTableEdge,
+            NeedsLights = isNight,
+        };
+    }
 
     private static Pounds? GreatestWeight(RunwayResult result) => result is RunwayResult.Computed { Use: var use } ? use.GreatestWeight : null;
 

@@ -16,7 +16,7 @@ internal sealed class PlanningContext
         Week = week;
         Rules = rules;
         Navigation = new NavigationBook(week);
-        Air = new AirField(week.Winds);
+        Weather = WeekWeather.Of(week);
         Notices = new NoticeBoard(week.Notices);
         Manifest = week.Manifest.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
         Cargo = week.Cargo.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
@@ -31,8 +31,11 @@ internal sealed class PlanningContext
     /// <summary>Airports, fixes, airways and the altitude grid.</summary>
     public NavigationBook Navigation { get; }
 
+    /// <summary>Weather.</summary>
+    public WeekWeather Weather { get; }
+
     /// <summary>Winds and temperatures.</summary>
-    public AirField Air { get; }
+    public AirField Air => Weather.Air;
 
     /// <summary>Notices.</summary>
     public NoticeBoard Notices { get; }

@@ -24,6 +24,9 @@ public sealed class WeekPlanner
         ];
     }
 
+    /// <summary>The weather of the week, decoded.</summary>
+    public WeekWeather Weather => _context.Weather;
+
     /// <summary>The aircraft that fly in the week, in order; each one's chain can be planned by itself.</summary>
     public ImmutableArray<string> Registrations { get; }
 
