@@ -1,0 +1,28 @@
+using Batch.Paper.Boxes;
+using Batch.Paper.Fonts;
+
+namespace Batch.Paper.Lines;
+
+/// <summary>One step of a paragraph: a glyph, the begin or end of an inline box, an inline-block or picture, a forced break.</summary>
+internal sealed class InlineItem(InlineKind kind, Box box)
+{
+    public InlineKind Kind { get; } = kind;
+
+    /// <summary>For a glyph the text box it comes from, else the inline box or atom itself.</summary>
+    public Box Box { get; } = box;
+
+    public ShapedGlyph Glyph { get; init; }
+
+    public double Width { get; set; }
+
+    /// <summary>A blank that may vanish or hang at the end of a line.</summary>
+    public bool Space { get; init; }
+
+    /// <summary>A line may end after this item.</summary>
+    public bool BreakAfter { get; set; }
+
+    public Fragment? Atom { get; init; }
+
+    /// <summary>Margins around an atom, px.</summary>
+    public Style.Sides<double> Margin { get; init; }
+}

@@ -1,0 +1,3 @@
+namespace Batch.Paper.Lines;
+
+internal enum InlineKind { Glyph, Open, Close, Atom, LineBreak }

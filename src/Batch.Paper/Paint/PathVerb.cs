@@ -1,0 +1,3 @@
+namespace Batch.Paper.Paint;
+
+internal enum PathVerb { Move, Line, Curve, Close }

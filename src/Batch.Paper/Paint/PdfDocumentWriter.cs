@@ -1,0 +1,157 @@
+using System.Security.Cryptography;
+using System.Text;
+using AngleSharp.Html.Dom;
+using Batch.Paper.Html;
+using Batch.Paper.Pages;
+using PdfSharp.Drawing;
+using PdfSharp.Pdf;
+
+namespace Batch.Paper.Paint;
+
+/// <summary>Painted pages to a PDF file: pages, links, bookmarks, metadata, encryption. PDFsharp 6.2.4 keeps the objects and writes the file.</summary>
+internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, IHtmlDocument html, Report report)
+{
+    public byte[] Write(IReadOnlyList<List<DisplayItem>> pages)
+    {
+        using var document = new PdfDocument();
+        document.Options.CompressContentStreams = true;
+        Describe(document, pages);
+        var resources = new PdfResources(document);
+        var written = pages.Select(items => Page(document, items, resources)).ToList();
+        var shared = resources.Finish();
+        foreach (var page in written) page.Elements["/Resources"] = shared.Reference;
+        var places = Places(pages);
+        for (var i = 0; i < pages.Count; i++) Links(document, written, i, pages[i], places);
+        Bookmarks(document, written, pages);
+        using var stream = new MemoryStream();
+        if (options.Password is { } password)
+        {
+            document.SecuritySettings.UserPassword = password;
+            document.SecuritySettings.OwnerPassword = password;
+            document.SecurityHandler.SetEncryptionToV5(encryptMetadata: true);
+        }
+
+        document.Save(stream, closeStream: false);
+        return stream.ToArray();
+    }
+
+    private PdfPage Page(PdfDocument document, List<DisplayItem> items, PdfResources resources)
+    {
+        options.CancellationToken.ThrowIfCancellationRequested();
+        var page = document.AddPage();
+        page.Width = XUnit.FromPoint(Math.Round(setup.Width * 0.75, 3));
+        page.Height = XUnit.FromPoint(Math.Round(setup.Height * 0.75, 3));
+        page.Contents.AppendContent().CreateStream(new PdfCanvas(resources).Draw(items, setup.Height));
+        return page;
+    }
+
+    private void Describe(PdfDocument document, IReadOnlyList<List<DisplayItem>> pages)
+    {
+        var title = html.Title ?? "";
+        var author = html.QuerySelector("meta[name=author]")?.GetAttribute("content") ?? "";
+        var (made, id) = (options.MadeAt.UtcDateTime, Identity(pages, title + "\n" + author));
+        document.Info.Title = title;
+        document.Info.Author = author;
+        document.Info.Creator = "tripbatch";
+        document.Info.CreationDate = made;
+        document.Info.ModificationDate = made;
+        document.Internals.FirstDocumentID = id;
+        document.Internals.SecondDocumentID = id;
+        document.ViewerPreferences.DisplayDocTitle = title.Length > 0;
+        if (html.DocumentElement.GetAttribute("lang") is { Length: > 0 } language) document.Language = language;
+        var metadata = new PdfDictionary(document);
+        document.Internals.AddObject(metadata);
+        metadata.Elements["/Type"] = new PdfName("/Metadata");
+        metadata.Elements["/Subtype"] = new PdfName("/XML");
+        metadata.CreateStream(Encoding.UTF8.GetBytes(Xmp.Packet(title, author, options.MadeAt)));
+        document.Internals.Catalog.Elements["/Metadata"] = metadata.Reference;
+    }
+
+    /// <summary>The file's id: a digest of what is painted, sixteen characters of one byte each.</summary>
+    private string Identity(IReadOnlyList<List<DisplayItem>> pages, string title)
+    {
+        var hash = SHA256.HashData(Encoding.UTF8.GetBytes(title + options.MadeAt.ToUnixTimeSeconds() + setup.Width + "x" + setup.Height + DisplayListText.Of(pages)));
+        return Encoding.Latin1.GetString(hash, 0, 16);
+    }
+
+    private static Dictionary<string, (int Page, double Y)> Places(IReadOnlyList<List<DisplayItem>> pages)
+    {
+        var places = new Dictionary<string, (int, double)>();
+        for (var i = 0; i < pages.Count; i++)
+        {
+            foreach (var anchor in pages[i].OfType<DisplayItem.Anchor>()) places.TryAdd(anchor.Id, (i, anchor.Y));
+        }
+
+        return places;
+    }
+
+    private void Links(PdfDocument document, List<PdfPage> written, int index, List<DisplayItem> items, Dictionary<string, (int Page, double Y)> places)
+    {
+        var annotations = new PdfArray(document);
+        foreach (var link in Joined(items.OfType<DisplayItem.Link>()))
+        {
+            var annotation = new PdfDictionary(document);
+            annotation.Elements["/Type"] = new PdfName("/Annot");
+            annotation.Elements["/Subtype"] = new PdfName("/Link");
+            var (left, top) = (link.X * 0.75, (setup.Height - link.Y) * 0.75);
+            annotation.Elements["/Rect"] = new PdfRectangle(new XPoint(Math.Round(left, 3), Math.Round(top - link.Height * 0.75, 3)), new XPoint(Math.Round(left + link.Width * 0.75, 3), Math.Round(top, 3)));
+            annotation.Elements["/Border"] = new PdfArray(document, new PdfInteger(0), new PdfInteger(0), new PdfInteger(0));
+            annotation.Elements["/F"] = new PdfInteger(4);
+            if (link.Target.StartsWith('#'))
+            {
+                if (!places.TryGetValue(Uri.UnescapeDataString(link.Target[1..]), out var place))
+                {
+                    report.Add(html.QuerySelectorAll("a[href]").FirstOrDefault(a => a.GetAttribute("href") == link.Target), "href", "no such place in the document: " + link.Target);
+                    continue;
+                }
+
+                annotation.Elements["/Dest"] = Destination(document, written[place.Page], place.Y);
+            }
+            else
+            {
+                var action = new PdfDictionary(document);
+                action.Elements["/S"] = new PdfName("/URI");
+                action.Elements["/URI"] = new PdfString(Uri.TryCreate(link.Target, UriKind.Absolute, out var uri) ? uri.AbsoluteUri : link.Target);
+                annotation.Elements["/A"] = action;
+            }
+
+            document.Internals.AddObject(annotation);
+            annotations.Elements.Add(annotation.Reference ?? throw new InvalidOperationException("A link without a number."));
+        }
+
+        if (annotations.Elements.Count > 0) written[index].Elements["/Annots"] = annotations;
+    }
+
+    /// <summary>Pieces of one link beside each other on a line become one rectangle.</summary>
+    private static List<DisplayItem.Link> Joined(IEnumerable<DisplayItem.Link> links)
+    {
+        var joined = new List<DisplayItem.Link>();
+        foreach (var link in links)
+        {
+            if (joined.Count > 0 && joined[^1] is var last && last.Target == link.Target && last.Y == link.Y && Math.Abs(last.X + last.Width - link.X) < 1) joined[^1] = last with { Width = link.X + link.Width - last.X };
+            else joined.Add(link);
+        }
+
+        return joined;
+    }
+
+    private PdfArray Destination(PdfDocument document, PdfPage page, double y) =>
+        new(document, page.Reference ?? throw new InvalidOperationException("A page without a number."), new PdfName("/XYZ"), new PdfInteger(0), new PdfReal(Math.Round((setup.Height - y) * 0.75, 2)), PdfNull.Value);
+
+    private void Bookmarks(PdfDocument document, List<PdfPage> written, IReadOnlyList<List<DisplayItem>> pages)
+    {
+        var open = new Stack<(int Level, PdfOutlineCollection Children)>();
+        for (var i = 0; i < pages.Count; i++)
+        {
+            foreach (var bookmark in pages[i].OfType<DisplayItem.Bookmark>())
+            {
+                while (open.Count > 0 && open.Peek().Level >= bookmark.Level) open.Pop();
+                var outline = (open.Count > 0 ? open.Peek().Children : document.Outlines).Add(bookmark.Title, written[i], opened: true);
+                outline.PageDestinationType = PdfPageDestinationType.Xyz;
+                outline.Left = 0;
+                outline.Top = Math.Round((setup.Height - bookmark.Y) * 0.75, 2);
+                open.Push((bookmark.Level, outline.Outlines));
+            }
+        }
+    }
+}

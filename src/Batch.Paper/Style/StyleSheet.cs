@@ -1,0 +1,119 @@
+using AngleSharp;
+using AngleSharp.Css.Parser;
+using AngleSharp.Dom;
+using Batch.Paper.Html;
+
+namespace Batch.Paper.Style;
+
+/// <summary>All rules that hold on paper, indexed by the last simple selector, and the page rules.</summary>
+internal sealed class StyleSheet
+{
+    private static readonly string[] Refused = ["::before", "::after", ":before", ":after", "::marker", "::first-line", "::first-letter", ":hover", ":focus", ":visited", ":active"];
+    private readonly Dictionary<string, List<StyleRule>> _index = [];
+    private readonly ICssSelectorParser _selectors = BrowsingContext.New(Configuration.Default).GetService<ICssSelectorParser>()
+        ?? throw new InvalidOperationException("No selector parser.");
+
+    private readonly Report _report;
+    private int _order;
+
+    public StyleSheet(Report report)
+    {
+        _report = report;
+        Add(UserAgentSheet.Text, -1, userAgent: true);
+    }
+
+    public List<PageRule> Pages { get; } = [];
+
+    public void Add(string css, int baseOffset, bool userAgent)
+    {
+        css = CssScanner.WithoutComments(css);
+        AddBlock(css, 0, css.Length, baseOffset, userAgent);
+    }
+
+    /// <summary>Rules that match an element, weakest first.</summary>
+    public List<StyleRule> Matching(IElement element)
+    {
+        var found = new List<StyleRule>();
+        Collect("*");
+        Collect(element.LocalName);
+        if (element.Id is { Length: > 0 } id) Collect("#" + id);
+        foreach (var name in element.ClassList) Collect("." + name);
+        found.Sort((a, b) => a.UserAgent != b.UserAgent ? (a.UserAgent ? -1 : 1)
+            : a.Specificity.CompareTo(b.Specificity) is not 0 and var by ? by : a.Order.CompareTo(b.Order));
+        return found;
+
+        void Collect(string key)
+        {
+            if (_index.TryGetValue(key, out var rules)) found.AddRange(rules.Where(r => r.Selector.Match(element, null)));
+        }
+    }
+
+    private void AddBlock(string css, int from, int to, int baseOffset, bool userAgent)
+    {
+        foreach (var statement in CssScanner.Statements(css, from, to))
+        {
+            var offset = Math.Max(0, baseOffset) + statement.Start;
+            if (statement.Prelude.StartsWith('@')) AddAtRule(css, statement, baseOffset, offset);
+            else if (statement.HasBody) AddRule(css, statement, baseOffset, userAgent);
+            else if (statement.Prelude.Length > 0) _report.Add("style", "", offset, "not a rule: " + statement.Prelude);
+        }
+    }
+
+    private void AddAtRule(string css, CssStatement statement, int baseOffset, int offset)
+    {
+        var name = statement.Prelude.Split(' ', '(', '{', ':')[0].ToLowerInvariant();
+        var rest = statement.Prelude[name.Length..].Trim();
+        switch (name)
+        {
+            case "@media" when statement.HasBody:
+                if (MediaQuery.Matches(rest, out var unknown)) AddBlock(css, statement.BodyStart, statement.BodyEnd, baseOffset, userAgent: false);
+                if (unknown is not null) _report.Add("style", "@media", offset, "condition not judged: " + unknown);
+                break;
+            case "@page" when statement.HasBody:
+                Pages.Add(PageRule.Read(css, statement, rest, baseOffset, _report));
+                break;
+            case "@charset":
+                break;
+            default:
+                _report.Add("style", name, offset, "rule not supported");
+                break;
+        }
+    }
+
+    private void AddRule(string css, CssStatement statement, int baseOffset, bool userAgent)
+    {
+        var declarations = CssScanner.Declarations(css, statement.BodyStart, statement.BodyEnd, baseOffset, statement.Prelude).ToImmutableArray();
+        foreach (var selectorText in CssScanner.Split(statement.Prelude, ','))
+        {
+            var offset = Math.Max(0, baseOffset) + statement.Start;
+            var selector = Refused.Any(r => selectorText.Contains(r, StringComparison.OrdinalIgnoreCase)) ? null : _selectors.ParseSelector(selectorText);
+            if (selector is null)
+            {
+                _report.Add("style", selectorText, offset, "selector not supported");
+                continue;
+            }
+
+            var rule = new StyleRule(selector, selector.Specificity, userAgent, _order++, declarations);
+            var key = Key(selectorText);
+            if (!_index.TryGetValue(key, out var rules)) _index[key] = rules = [];
+            rules.Add(rule);
+        }
+
+        foreach (var declaration in declarations.Where(d => !Properties.Knows(d.Name)))
+            _report.Add("style", declaration.Name, Math.Max(0, declaration.Offset), "property not supported");
+        foreach (var nested in CssScanner.Statements(css, statement.BodyStart, statement.BodyEnd).Where(s => s.HasBody))
+            _report.Add("style", nested.Prelude, Math.Max(0, baseOffset) + nested.Start, "nested rules are not supported");
+    }
+
+    /// <summary>Id, class or element name of the last compound: every match must carry it.</summary>
+    private static string Key(string selector)
+    {
+        var last = CssScanner.Split(selector.Replace('>', ' ').Replace('+', ' ').Replace('~', ' '), ' ')[^1];
+        var plain = last.Split(':', '[')[0];
+        var hash = plain.IndexOf('#', StringComparison.Ordinal);
+        var dot = plain.IndexOf('.', StringComparison.Ordinal);
+        if (hash >= 0) return "#" + plain[(hash + 1)..].Split('.')[0];
+        if (dot >= 0) return "." + plain[(dot + 1)..].Split('.')[0];
+        return plain.Length == 0 ? "*" : plain.ToLowerInvariant() is var name && selector.Any(char.IsUpper) ? plain : name;
+    }
+}
