@@ -17,7 +17,7 @@ internal static class EnvelopeTesting
         var takeoff = Polygon(type, EnvelopeCase.Takeoff);
         if (takeoff is null)
         {
-            assumptions.Add($"the book gives no takeoff envelope of {type.Name}: takeoff and flight not tested");
+            assumptions.Add($"The book gives no takeoff envelope of {type.Name}: takeoff and flight not tested.");
         }
         else
         {
@@ -32,7 +32,7 @@ internal static class EnvelopeTesting
         void Add(EnvelopeCase envelopeCase, WeightAndBalance state, string when)
         {
             var own = Polygon(type, envelopeCase);
-            if (own is null) assumptions.Add($"the book gives no {when} envelope of {type.Name}: {(takeoff is null ? "not tested" : "the takeoff envelope holds")}");
+            if (own is null) assumptions.Add($"The book gives no {when} envelope of {type.Name}: {(takeoff is null ? "not tested" : "the takeoff envelope holds")}.");
             if ((own ?? takeoff) is { } polygon) tests.Add(Test(polygon, state, own is null ? EnvelopeCase.Takeoff : envelopeCase, when));
         }
     }

@@ -9,7 +9,7 @@ internal sealed class LoadAssumptions(string source)
     private readonly List<(string One, string Many, string Ending, int Count)> _counted = [];
     private readonly List<string> _sentences = [];
 
-    /// <summary>Counts things taken at a standard weight, such as <c>2 passengers at standard weight (adult 195 lb, source)</c>.</summary>
+    /// <summary>Counts things taken at a standard weight, such as <c>2 passengers at standard weight (adult 195 lb, source).</c>.</summary>
     /// <param name="one">Word for one.</param>
     /// <param name="many">Word for several.</param>
     /// <param name="label">What the weight is of, such as <c>adult</c>; empty where the word says it.</param>
@@ -18,7 +18,7 @@ internal sealed class LoadAssumptions(string source)
     public void Standard(string one, string many, string label, Pounds each, int count = 1) =>
         Count(one, many, $" at standard weight ({(label.Length > 0 ? label + " " : "")}{each}, {source})", count);
 
-    /// <summary>Counts things, such as <c>no bag weight stated for 2 passengers: taken as 0 lb</c>.</summary>
+    /// <summary>Counts things, such as <c>No bag weight stated for 2 passengers: taken as 0 lb.</c>.</summary>
     /// <param name="one">Words for one, the number put in place of <c>#</c>, else before them.</param>
     /// <param name="many">Words for several, likewise.</param>
     /// <param name="ending">Rest of the sentence.</param>
@@ -30,9 +30,12 @@ internal sealed class LoadAssumptions(string source)
         else _counted[at] = _counted[at] with { Count = _counted[at].Count + count };
     }
 
-    /// <summary>Adds a sentence.</summary>
+    /// <summary>Adds a sentence, once, written without its capital letter and full stop.</summary>
     /// <param name="sentence">The sentence.</param>
-    public void Say(string sentence) => _sentences.Add(sentence);
+    public void Say(string sentence)
+    {
+        if (!_sentences.Contains(sentence, StringComparer.Ordinal)) _sentences.Add(sentence);
+    }
 
     /// <summary>All sentences, the counted ones first, each kind in the order of first use.</summary>
     public ImmutableArray<string> All() =>
@@ -41,8 +44,8 @@ internal sealed class LoadAssumptions(string source)
         {
             var words = entry.Count == 1 ? entry.One : entry.Many;
             var number = entry.Count.ToString(CultureInfo.InvariantCulture);
-            return (words.Contains('#', StringComparison.Ordinal) ? words.Replace("#", number, StringComparison.Ordinal) : number + " " + words) + entry.Ending;
+            return PlainSentence.Of((words.Contains('#', StringComparison.Ordinal) ? words.Replace("#", number, StringComparison.Ordinal) : number + " " + words) + entry.Ending);
         }),
-        .. _sentences,
+        .. _sentences.Select(PlainSentence.Of),
     ];
 }

@@ -62,7 +62,7 @@ public static class Loading
         var burnLine = ImmutableArray<EnvelopePoint>.Empty;
         if (load.HasMoments)
         {
-            if (curve.IsBeyond(block)) assumptions.Add($"fuel above the {curve.End} of the fuel arms of {load.Type.Name} taken at the arm of their end");
+            if (curve.IsBeyond(block)) assumptions.Add($"Fuel above the {curve.End} of the fuel arms of {load.Type.Name} taken at the arm of their end.");
             WeightAndBalance[] flown = [.. curve.Path(block - taxi, block - taxi - trip).Select(State)];
             tests = EnvelopeTesting.Of(load.Type, flown, load.ZeroFuel, assumptions);
             burnLine = [.. flown.Concat(curve.Path(block - taxi - trip, Pounds.Zero).Skip(1).Select(State)).Select(Point)];

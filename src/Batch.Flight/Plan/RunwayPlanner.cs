@@ -24,9 +24,9 @@ public static class RunwayPlanner
 
     private static RunwayResult Plan(RunwayRequest request, RunwayCase runwayCase)
     {
-        if (runwayCase.Tables.IsEmpty) return new RunwayResult.NotComputed($"the book gives no {runwayCase.Word} table of {request.Type.Name}");
+        if (runwayCase.Tables.IsEmpty) return new RunwayResult.NotComputed($"The book gives no {runwayCase.Word} table of {request.Type.Name}.");
         var choice = RunwayChoice.Of(request);
-        if (choice.Why is { } why) return new RunwayResult.NotComputed(why);
+        if (choice.Why is { } why) return new RunwayResult.NotComputed(PlainSentence.Of(why));
 
         var results = choice.Runways.Select(runway => RunwayTrial.On(request, runwayCase, runway, choice.Assumptions)).ToArray();
         var uses = results.OfType<RunwayResult.Computed>().Select(computed => computed.Use).ToArray();

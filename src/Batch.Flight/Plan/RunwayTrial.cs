@@ -23,13 +23,13 @@ internal static class RunwayTrial
         var angle = (request.Air.WindFrom.Value - runway.TrueBearing.Value) * Math.PI / 180;
         var (headwindKt, crosswindKt) = (request.Air.WindSpeed.Value * Math.Cos(angle), request.Air.WindSpeed.Value * Math.Sin(angle));
         var factors = RunwayFactors.Of(runwayCase, runway, headwindKt, request.IsWet, assumptions, out var missing);
-        if (missing is not null) return new RunwayResult.NotComputed(missing);
+        if (missing is not null) return new RunwayResult.NotComputed(PlainSentence.Of(missing));
 
         var (weightLb, altitudeFt, temperatureC) = (request.Weight.Value, pressureAltitude.Value, request.Air.Temperature.Value);
         RunwayTable[] tables = [.. runwayCase.Tables.Select(flap => new RunwayTable(flap.Key, flap.Value, request.MayUseTableEdge))];
         var readings = tables.Select(table => (Table: table, Reading: table.Read(weightLb, altitudeFt, temperatureC))).ToArray();
         var usable = readings.Where(entry => entry.Reading.Why is null).ToArray();
-        if (usable.Length == 0) return new RunwayResult.NotComputed(readings[0].Reading.Why ?? $"no {runwayCase.Word} table can be read");
+        if (usable.Length == 0) return new RunwayResult.NotComputed(PlainSentence.Of(readings[0].Reading.Why ?? $"no {runwayCase.Word} table can be read"));
         var (table, reading) = usable.MinBy(entry => entry.Reading.DistanceFt);
         assumptions.AddRange(reading.Edges);
 
@@ -60,7 +60,7 @@ internal static class RunwayTrial
             GreatestWeight = tables.Max(each => each.GreatestWeight(altitudeFt, temperatureC, Fits)) is { } greatest ? new Pounds(greatest) : null,
             HighestTemperature = tables.Max(each => each.HighestTemperature(weightLb, altitudeFt, Fits)) is { } highest ? new Celsius(highest) : null,
             Speeds = Speeds(request, table.Flap, assumptions),
-            Assumptions = assumptions.ToImmutable(),
+            Assumptions = [.. assumptions.Select(PlainSentence.Of)],
         });
     }
 

@@ -124,7 +124,7 @@ public sealed class EnvelopeTests
         Assert.All(shared.Tests, test => Assert.Equal(EnvelopeCase.Takeoff, test.Case));
         Assert.Equal(["takeoff", "during the flight", "landing", "zero fuel"], shared.Tests.Select(test => test.When));
         Assert.Equal(
-            ["the book gives no landing envelope of Skua 9: the takeoff envelope holds", "the book gives no zero fuel envelope of Skua 9: the takeoff envelope holds"],
+            ["The book gives no landing envelope of Skua 9: the takeoff envelope holds.", "The book gives no zero fuel envelope of Skua 9: the takeoff envelope holds."],
             shared.Assumptions.AsEnumerable());
 
         var own = Loading.Of(Some.LoadRequest with

@@ -54,7 +54,7 @@ public sealed class LoadingTests
     public void A_pilot_counted_but_not_aboard_is_said()
     {
         var sheet = Loading.Of(Alone with { Aircraft = Some.LoadAircraft with { PilotsIncluded = 2 } });
-        Assert.Equal("the empty weight of ABCDE counts one pilot more than is aboard: the weights are those with that pilot", Assert.Single(sheet.Assumptions));
+        Assert.Equal("The empty weight of ABCDE counts one pilot more than is aboard: the weights are those with that pilot.", Assert.Single(sheet.Assumptions));
     }
 
     [Fact]
@@ -63,7 +63,7 @@ public sealed class LoadingTests
         var sheet = Loading.Of(Alone with { HasSecondPilot = true });
         var pilot = Assert.Single(sheet.Items);
         Assert.Equal(("second pilot", 205d, true), (pilot.What, pilot.Weight.Value, pilot.IsAssumed));
-        Assert.Equal("1 pilot at standard weight (205 lb, test weights)", Assert.Single(sheet.Assumptions));
+        Assert.Equal("1 pilot at standard weight (205 lb, test weights).", Assert.Single(sheet.Assumptions));
     }
 
     [Fact]
@@ -104,15 +104,15 @@ public sealed class LoadingTests
         };
         var sheet = Loading.Of(Alone with { Passengers = [line] });
         Assert.Equal("Row 2", sheet.Items[0].Station);
-        Assert.Equal($"seat '{seat}' (week.xlsx/Manifest/H7) is no seat of Skua 9: seated by the fill order", Assert.Single(sheet.Assumptions));
+        Assert.Equal($"Seat '{seat}' (week.xlsx/Manifest/H7) is no seat of Skua 9: seated by the fill order.", Assert.Single(sheet.Assumptions));
     }
 
     [Fact]
     public void More_persons_than_the_named_row_has_seats_overflow_by_fill_order()
     {
-        var sheet = Loading.Of(Alone with { Passengers = [.. Enumerable.Repeat(Some.Passenger(PersonCategory.Adult, 180, seat: "1"), 3)] });
-        Assert.Equal(["Row 1", "Row 1", "Row 2"], sheet.Items.Select(item => item.Station));
-        Assert.Equal("more persons ask for Row 1 than it has seats: the later ones are seated by the fill order", Assert.Single(sheet.Assumptions));
+        var sheet = Loading.Of(Alone with { Passengers = [.. Enumerable.Repeat(Some.Passenger(PersonCategory.Adult, 180, seat: "1"), 4)] });
+        Assert.Equal(["Row 1", "Row 1", "Row 2", "Row 2"], sheet.Items.Select(item => item.Station));
+        Assert.Equal("More persons ask for Row 1 than it has seats: the later ones are seated by the fill order.", Assert.Single(sheet.Assumptions));
     }
 
     [Fact]
@@ -132,7 +132,7 @@ public sealed class LoadingTests
         Assert.Equal((7, 7), (sheet.Passengers, sheet.Occupants));
         Assert.Equal(5200 + (7 * 150), sheet.ZeroFuel.Weight.Value);
         Assert.Equal(("", 190d, false), (sheet.Items[6].Station, sheet.Items[6].Arm.Value, sheet.Items[6].TakesSeat));
-        Assert.Equal("no seat left for 1 person: the weight is taken at Row 3", Assert.Single(sheet.Assumptions));
+        Assert.Equal("No seat left for 1 person: the weight is taken at Row 3.", Assert.Single(sheet.Assumptions));
         Assert.True(sheet.HasMoments);
     }
 
@@ -151,10 +151,10 @@ public sealed class LoadingTests
         Assert.Equal([true, true, true, false, true, true], sheet.Items.Select(item => item.IsAssumed));
         Assert.Equal(
             [
-                "3 passengers at standard weight (adult 190 lb, test weights)",
-                "1 passenger at standard weight (woman 179 lb, test weights)",
-                "1 passenger at standard weight (child 82 lb, test weights)",
-                "no category stated for 1 passenger: taken as adult",
+                "3 passengers at standard weight (adult 190 lb, test weights).",
+                "1 passenger at standard weight (woman 179 lb, test weights).",
+                "1 passenger at standard weight (child 82 lb, test weights).",
+                "No category stated for 1 passenger: taken as adult.",
             ], sheet.Assumptions.AsEnumerable());
         Assert.DoesNotContain(sheet.Assumptions, sentence => sentence.Contains("Somebody", StringComparison.Ordinal));
     }
@@ -224,7 +224,7 @@ public sealed class LoadingTests
         Assert.Equal(40, sheet.WithoutStation.Value, 9);
         Assert.Equal(5200 + 480, sheet.ZeroFuel.Weight.Value, 9);
         Assert.Equal(40, sheet.Items[^1].Arm.Value);
-        Assert.Equal("no baggage station left for 40 lb: taken at Nose", Assert.Single(sheet.Assumptions));
+        Assert.Equal("No baggage station left for 40 lb: taken at Nose.", Assert.Single(sheet.Assumptions));
     }
 
     [Fact]
@@ -236,7 +236,7 @@ public sealed class LoadingTests
         });
         var bags = Assert.Single(sheet.Items, item => item.Kind == LoadItemKind.Bags);
         Assert.Equal((60d, true), (bags.Weight.Value, bags.IsAssumed));
-        Assert.Equal(["2 bags at standard weight (30 lb, test weights)", "no bag weight stated for 1 passenger: taken as 0 lb"], sheet.Assumptions.AsEnumerable());
+        Assert.Equal(["2 bags at standard weight (30 lb, test weights).", "No bag weight stated for 1 passenger: taken as 0 lb."], sheet.Assumptions.AsEnumerable());
     }
 
     [Fact]
@@ -256,7 +256,7 @@ public sealed class LoadingTests
     {
         var sheet = Loading.Of(Alone with { Cargo = [Some.Cargo("box", 40, "Row 3"), Some.Cargo("bag", 10, "tail")] });
         Assert.Equal(["Row 3", "Aft"], sheet.Items.Select(item => item.Station));
-        Assert.Equal("station 'tail' is no station of Skua 9: stowed by the fill order", Assert.Single(sheet.Assumptions));
+        Assert.Equal("Station 'tail' is no station of Skua 9: stowed by the fill order.", Assert.Single(sheet.Assumptions));
     }
 
     [Fact]
@@ -275,7 +275,7 @@ public sealed class LoadingTests
     {
         var sheet = Loading.Of(Alone with { Block = new Pounds(2000) });
         Assert.Equal(728_000 + (2000 * 156d), sheet.Ramp.Moment.Value, 6);
-        Assert.Contains("fuel above the 1800 lb of the fuel arms of Skua 9 taken at the arm of their end", sheet.Assumptions);
+        Assert.Contains("Fuel above the 1800 lb of the fuel arms of Skua 9 taken at the arm of their end.", sheet.Assumptions);
     }
 
     [Fact]

@@ -59,7 +59,7 @@ public sealed class RunwayPlannerTests
         Assert.Empty(into.Assumptions);
         var with = Use(RunwayPlanner.Takeoff(Plain with { Type = type, Air = Some.Surface(90, 10, 20), NamedRunway = "27" }));
         Assert.Equal(1450, with.Required.Value, 6);
-        Assert.Equal("no tailwind correction in the book: 10 kt of tailwind left out", Assert.Single(with.Assumptions));
+        Assert.Equal("No tailwind correction in the book: 10 kt of tailwind left out.", Assert.Single(with.Assumptions));
     }
 
     [Fact]
@@ -72,7 +72,7 @@ public sealed class RunwayPlannerTests
         Assert.Equal(1450, Use(RunwayPlanner.Takeoff(down)).Required.Value, 6);
         Assert.Equal(1450 * 1.12, Use(RunwayPlanner.Landing(down)).Required.Value, 6);
         var bare = Use(RunwayPlanner.Takeoff(request with { Type = Some.RunwayType with { Corrections = new RunwayCorrections() } }));
-        Assert.Equal("no upslope correction in the book: 2 % upslope left out", Assert.Single(bare.Assumptions));
+        Assert.Equal("No upslope correction in the book: 2 % upslope left out.", Assert.Single(bare.Assumptions));
     }
 
     [Fact]
@@ -83,7 +83,7 @@ public sealed class RunwayPlannerTests
         Assert.Equal(1450 * 1.25 * 1.15, use.Required.Value, 6);
         Assert.Equal(["grass", "wet"], use.Factors.Select(factor => factor.Name));
         var why = Why(RunwayPlanner.Takeoff(grass with { Type = Some.RunwayType with { Corrections = new RunwayCorrections() } }));
-        Assert.Equal("runway 09 is grass and the Types sheet gives no takeoff correction for grass", why);
+        Assert.Equal("Runway 09 is grass and the Types sheet gives no takeoff correction for grass.", why);
     }
 
     [Fact]
@@ -98,11 +98,11 @@ public sealed class RunwayPlannerTests
         };
         Assert.Equal(
             [
-                "no altimeter setting known at XAND: the elevation was taken as pressure altitude",
-                "no surface wind known at XAND: calm",
-                "no surface temperature known at XAND: the standard atmosphere",
-                "surface of runway 09 not stated: taken as paved",
-                "no wet takeoff correction in the book: the dry distance holds",
+                "No altimeter setting known at XAND: the elevation was taken as pressure altitude.",
+                "No surface wind known at XAND: calm.",
+                "No surface temperature known at XAND: the standard atmosphere.",
+                "Surface of runway 09 not stated: taken as paved.",
+                "No wet takeoff correction in the book: the dry distance holds.",
             ], Use(RunwayPlanner.Takeoff(request)).Assumptions.AsEnumerable());
     }
 
@@ -157,22 +157,22 @@ public sealed class RunwayPlannerTests
         Assert.Equal("27", Use(RunwayPlanner.Takeoff(request with { NeedsLights = true })).Runway.Ident);
         var dark = Use(RunwayPlanner.Takeoff(request with { NeedsLights = true, ClosedRunways = ["27"] }));
         Assert.Equal("09", dark.Runway.Ident);
-        Assert.Equal("no open runway of XAND is lighted", Assert.Single(dark.Assumptions));
-        Assert.Equal("every runway of XAND is closed by notice", Why(RunwayPlanner.Takeoff(request with { ClosedRunways = ["9", "27"] })));
+        Assert.Equal("No open runway of XAND is lighted.", Assert.Single(dark.Assumptions));
+        Assert.Equal("Every runway of XAND is closed by notice.", Why(RunwayPlanner.Takeoff(request with { ClosedRunways = ["9", "27"] })));
     }
 
     [Fact]
     public void A_named_runway_that_is_closed_or_unknown_is_not_computed()
     {
-        Assert.Equal("runway 09 of XAND is closed by notice", Why(RunwayPlanner.Takeoff(Plain with { NamedRunway = "9", ClosedRunways = ["09"] })));
-        Assert.Equal("XAND has no runway 13; it has 09, 27", Why(RunwayPlanner.Takeoff(Plain with { NamedRunway = "13" })));
+        Assert.Equal("Runway 09 of XAND is closed by notice.", Why(RunwayPlanner.Takeoff(Plain with { NamedRunway = "9", ClosedRunways = ["09"] })));
+        Assert.Equal("XAND has no runway 13; it has 09, 27.", Why(RunwayPlanner.Takeoff(Plain with { NamedRunway = "13" })));
     }
 
     [Fact]
     public void Without_runways_or_tables_nothing_is_computed()
     {
-        Assert.Equal("the book gives no runways of XAND", Why(RunwayPlanner.Landing(Plain with { Airport = Some.Xand })));
-        Assert.Equal("the book gives no landing table of Skua 9", Why(RunwayPlanner.Landing(Plain with { Type = Some.RunwayType with { Tables = new PerformanceTables() } })));
+        Assert.Equal("The book gives no runways of XAND.", Why(RunwayPlanner.Landing(Plain with { Airport = Some.Xand })));
+        Assert.Equal("The book gives no landing table of Skua 9.", Why(RunwayPlanner.Landing(Plain with { Type = Some.RunwayType with { Tables = new PerformanceTables() } })));
     }
 
     [Fact]
@@ -188,10 +188,10 @@ public sealed class RunwayPlannerTests
     public void Beyond_the_table_nothing_is_computed_unless_the_operator_allows_the_edge()
     {
         var hot = Plain with { Air = Some.Surface(0, 0, 45) };
-        Assert.Equal("Takeoff of Skua 9 ends at temperature 40 °C; 45 °C was asked", Why(RunwayPlanner.Takeoff(hot)));
+        Assert.Equal("Takeoff of Skua 9 ends at temperature 40 °C; 45 °C was asked.", Why(RunwayPlanner.Takeoff(hot)));
         var edge = Use(RunwayPlanner.Takeoff(hot with { MayUseTableEdge = true }));
         Assert.Equal(1650, edge.Required.Value, 6);
-        Assert.Equal("Takeoff of Skua 9 ends at temperature 40 °C; 45 °C was asked: the values at the edge were taken", Assert.Single(edge.Assumptions));
+        Assert.Equal("Takeoff of Skua 9 ends at temperature 40 °C; 45 °C was asked: the values at the edge were taken.", Assert.Single(edge.Assumptions));
     }
 
     [Fact]
@@ -205,7 +205,7 @@ public sealed class RunwayPlannerTests
 
     [Fact]
     public void A_cold_day_does_not_hide_that_the_weight_is_beyond_the_table() =>
-        Assert.Equal("Takeoff of Skua 9 ends at weight 8000 lb; 8100 lb was asked", Why(RunwayPlanner.Takeoff(Plain with { Weight = new Pounds(8100), Air = Some.Surface(0, 0, -10) })));
+        Assert.Equal("Takeoff of Skua 9 ends at weight 8000 lb; 8100 lb was asked.", Why(RunwayPlanner.Takeoff(Plain with { Weight = new Pounds(8100), Air = Some.Surface(0, 0, -10) })));
 
     [Fact]
     public void Speeds_are_those_at_the_weight_without_the_blank_ones()
@@ -215,7 +215,7 @@ public sealed class RunwayPlannerTests
         Assert.Empty(Use(RunwayPlanner.Landing(Plain)).Speeds);
         var light = Use(RunwayPlanner.Takeoff(Plain with { Weight = new Pounds(5900) }));
         Assert.Empty(light.Speeds);
-        Assert.Contains("Speeds of Skua 9 begins at weight 6000 lb; 5900 lb was asked: no speeds", light.Assumptions);
+        Assert.Contains("Speeds of Skua 9 begins at weight 6000 lb; 5900 lb was asked: no speeds.", light.Assumptions);
     }
 
     [Fact]
