@@ -16,6 +16,7 @@ internal sealed class Paginator(PageSetup setup, Report report, CancellationToke
         var pages = new List<Page>();
         var points = BreakFinder.Find(root);
         var (start, end) = (0.0, Ink(root, 0));
+        if (!double.IsFinite(end)) throw Stuck(root, start, "a size that is not a number");
         while (true)
         {
             cancellation.ThrowIfCancellationRequested();

@@ -10,7 +10,7 @@ internal readonly record struct Length(double Px, double Percent, bool IsAuto)
 
     public static Length Of(double px) => new(px, 0, IsAuto: false);
 
-    public double Against(double basis) => Px + Percent / 100 * basis;
+    public double Against(double basis) => Percent == 0 ? Px : Px + Percent / 100 * basis;
 
     public double? OrNull(double basis) => IsAuto || (Percent != 0 && !double.IsFinite(basis)) ? null : Against(basis);
 
