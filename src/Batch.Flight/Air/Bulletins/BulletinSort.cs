@@ -13,7 +13,7 @@ public static partial class BulletinSort
     public static BulletinKind KindOf(string text) => text switch
     {
         _ when text.Split('\n').Any(l => WindsAloftColumns.Heads(l.ToUpperInvariant().TrimEnd()) is not null) => BulletinKind.WindsAloft,
-        _ when Forecast().IsMatch(text) => BulletinKind.Forecast,
+        _ when Forecast().IsMatch(string.Join(' ', BulletinText.Groups(text))) => BulletinKind.Forecast,
         _ => BulletinKind.Report,
     };
 

@@ -11,12 +11,28 @@ internal static partial class BulletinText
     /// <summary>The groups from a place to the end, in the letters as written.</summary>
     public static string AsWritten(string text, int from) => string.Join(' ', Split(text).Skip(from));
 
-    private static IEnumerable<string> Split(string text) =>
-        text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(g => g.TrimEnd('=')).Where(g => g.Length > 0);
+    // Without the heading of a transmission, such as SAUS70 KWBC 121200 RRA (WMO-No. 386, abbreviated heading).
+    private static IEnumerable<string> Split(string text)
+    {
+        var groups = text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(g => g.TrimEnd('=')).Where(g => g.Length > 0).ToArray();
+        if (groups.Length < 3 || !HeadingKind().IsMatch(groups[0]) || !HeadingTime().IsMatch(groups[2])) return groups;
+        return groups.Skip(groups.Length > 3 && HeadingRepeat().IsMatch(groups[3]) ? 4 : 3);
+    }
 
+    [GeneratedRegex("^[A-Z]{4}[0-9]{2}$", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex HeadingKind();
+
+    [GeneratedRegex("^[0-9]{6}$", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex HeadingTime();
+
+    [GeneratedRegex("^(RR|CC|AA)[A-X]$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex HeadingRepeat();
+
+    /// <summary>A station: four letters or digits, a letter first.</summary>
     [GeneratedRegex("^[A-Z][A-Z0-9]{3}$", RegexOptions.CultureInvariant, 1000)]
     public static partial Regex Station();
 
+    /// <summary>Day, hour and minute of issue or observation, such as 251853Z.</summary>
     [GeneratedRegex("^[0-9]{6}Z$", RegexOptions.CultureInvariant, 1000)]
     public static partial Regex IssueTime();
 }

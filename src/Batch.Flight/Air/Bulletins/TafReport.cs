@@ -58,6 +58,19 @@ public sealed partial record TafReport
             [.. Groups.Where(g => g.Kind is not (TafGroupKind.Base or TafGroupKind.From) && g.From <= moment && moment < g.To)]);
     }
 
+    /// <summary>
+    /// What it says of a span of time, such as an hour before to an hour after an arrival: the conditions at its start and after each change inside it.
+    /// Moments outside the validity are left out; nothing where none of the span is covered.
+    /// </summary>
+    /// <param name="from">Start of the span.</param>
+    /// <param name="to">End of the span, inclusive.</param>
+    public ImmutableArray<TafConditions> During(Instant from, Instant to) =>
+    [
+        .. Groups.SelectMany(g => new[] { g.From, g.To }).OfType<Instant>().Append(from).Append(ValidFrom ?? from)
+            .Where(moment => from <= moment && moment <= to).Distinct().Order()
+            .Select(At).OfType<TafConditions>(),
+    ];
+
     /// <summary>Reads a forecast.</summary>
     /// <param name="text">The forecast; line ends and a closing equals sign do not matter.</param>
     /// <param name="received">When it was received, within two weeks: it tells the month.</param>

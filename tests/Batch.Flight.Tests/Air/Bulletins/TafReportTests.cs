@@ -106,6 +106,26 @@ public sealed class TafReportTests
     }
 
     [Fact]
+    public void A_span_of_time_shows_every_change_inside_it()
+    {
+        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT P6SM SKC TEMPO 1219/1220 BKN008 FM122000 20012KT 2SM BR OVC005", Instant.FromUtc(2026, 5, 12, 11, 0));
+        var eta = Instant.FromUtc(2026, 5, 12, 19, 30);
+        var span = report.During(eta - Duration.FromHours(1), eta + Duration.FromHours(1));
+        Assert.Equal([0, 1, 0], span.Select(c => c.Temporary.Length));
+        Assert.Equal(new double?[] { null, null, 500 }, span.Select(c => c.Prevailing.Ceiling?.Value));
+        Assert.Empty(report.During(eta + Duration.FromDays(2), eta + Duration.FromDays(3)));
+        Assert.Single(report.During(Instant.FromUtc(2026, 5, 12, 11, 30), Instant.FromUtc(2026, 5, 12, 12, 30)));
+    }
+
+    [Fact]
+    public void The_heading_of_a_transmission_is_passed_over()
+    {
+        var report = TafReport.Parse("FTXX41 XAND 121100 AAA\nTAF AMD\nXAND 121100Z 1212/1312 18010KT CAVOK RMK Nxt by 18Z=", Instant.FromUtc(2026, 5, 12, 11, 0));
+        Assert.Empty(report.Unread);
+        Assert.Equal(("XAND", "AMD", "Nxt by 18Z"), (report.Station, report.Amendment, report.Remarks));
+    }
+
+    [Fact]
     public void Outside_its_validity_it_says_nothing()
     {
         var report = TafReport.Parse("TAF XAND 121100Z 1212/1224 18010KT CAVOK", Instant.FromUtc(2026, 5, 12, 11, 0));
