@@ -45,7 +45,8 @@ public static class Semicircular
     public static bool Fits(FlightRules rules, MagneticDegrees course, Feet level, Feet surface)
     {
         if (rules == FlightRules.Vfr && (level - surface).Value <= AnyVisualLevelUpToFt) return true;
-        return FitsRule(rules, IsEastbound(course), level.Value);
+        // Whole feet: a level that was converted, such as FL140, may be a hair beside its thousand.
+        return FitsRule(rules, IsEastbound(course), Math.Round(level.Value));
     }
 
     /// <summary>The paragraph that a level follows from.</summary>

@@ -36,4 +36,12 @@ public sealed class SemicircularTests
         Gen.Select(Gen.Enum<FlightRules>(), Gen.Int[7, 102]).Sample((rules, step) =>
             !(Semicircular.Fits(rules, new MagneticDegrees(90), new Feet(step * 500), Feet.Zero)
                 && Semicircular.Fits(rules, new MagneticDegrees(270), new Feet(step * 500), Feet.Zero)));
+
+    [Fact]
+    public void A_converted_level_a_hair_beside_its_thousand_fits_like_the_thousand()
+    {
+        var converted = new Feet(140 * (100 * 0.3048) / 0.3048);
+        Assert.NotEqual(14000, converted.Value);
+        Assert.True(Semicircular.Fits(FlightRules.Ifr, new MagneticDegrees(254), converted, Feet.Zero));
+    }
 }
