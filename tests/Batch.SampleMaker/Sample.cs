@@ -11,7 +11,7 @@ namespace Batch.SampleMaker;
 /// <summary>The two books of the sample.</summary>
 public static class Sample
 {
-    public static Book OperatorBook(IReadOnlyList<OneAircraft> fleet, IReadOnlyList<OnePilot> pilots) => new()
+    public static Book OperatorBook(IReadOnlyList<OneAircraft> fleet, IReadOnlyList<OnePilot> pilots, LocalDate loggedSince) => new()
     {
         Name = "operator",
         ReadMe =
@@ -26,7 +26,7 @@ public static class Sample
         Sheets =
         [
             HouseSheets.Operator(), TypeSheets.Types(), Airframes.Sheet(fleet), TypeSheets.Stations(), TypeSheets.FuelArms(), TypeSheets.Envelope(), .. PerformanceSheets.All(TypeSheets.All),
-            AirportSheets.Airports(), AirportSheets.Runways(), Waypoints.Sheet(), AirwaySheet.Sheet(), LandSheets.Land(), LandSheets.AltitudeGrid(), Pilots.Sheet(pilots), Pilots.Logged(pilots), HouseSheets.Checks(),
+            AirportSheets.Airports(), AirportSheets.Runways(), Waypoints.Sheet(), AirwaySheet.Sheet(), LandSheets.Land(), LandSheets.AltitudeGrid(), Pilots.Sheet(pilots), Pilots.Logged(pilots, loggedSince), HouseSheets.Checks(),
         ],
     };
 

@@ -3,7 +3,7 @@ using Batch.SampleMaker.Types;
 
 namespace Batch.SampleMaker.House;
 
-/// <summary>The nine pilots and what they flew in the three weeks before.</summary>
+/// <summary>The nine pilots and what they flew before.</summary>
 public static class Pilots
 {
     private const string Captain = "captain";
@@ -16,7 +16,7 @@ public static class Pilots
         Pilot("TES", "Tessa Murrowin", 139, BraskB6.Name, Captain, 5, 2240, 620),
         Pilot("ULR", "Ulric Fenwarden", 204, BraskB6.Name, Captain, 6, 5105, 1530),
         Pilot("VAR", "Vara Kestlin", 152, TovaneT10.Name, Captain, 3, 6420, 1210),
-        Pilot("WEN", "Wendel Oakmarsh", 187, $"{TovaneT10.Name}, {HaldenH9.Name}", "second pilot", 4, 1310, 230) with { MedicalUntil = new LocalDate(2026, 12, 31) },
+        Pilot("WEN", "Wendel Oakmarsh", 187, $"{TovaneT10.Name}, {HaldenH9.Name}", "second pilot", 4, 1310, 230) with { MedicalUntil = new LocalDate(2027, 1, 10) },
         Pilot("YLA", "Yla Drostandel", 144, TovaneT10.Name, Captain, 5, 4730, 880),
         Pilot("ZAN", "Zane Corrowby", 178, $"{TovaneT10.Name}, {BraskB6.Name}", Both, 6, 1985, 340) with { LineCheckUntil = new LocalDate(2026, 12, 31) },
         Pilot("KAI", "Kaia Merrowdun", 150, $"{TovaneT10.Name}, {HaldenH9.Name}", Both, 3, 3020, 505),
@@ -34,16 +34,19 @@ public static class Pilots
             pilot.InstrumentUntil, pilot.LineCheckUntil, pilot.Hours, pilot.HoursInType, pilot.ThirdLastLanding, pilot.ThirdLastNightLanding,
         }));
 
-    public static SheetTable Logged(IEnumerable<OnePilot> pilots) => SheetTable.Of(
+    /// <summary>What the pilots flew from a day on to the Saturday before the week, four days in seven.</summary>
+    /// <param name="pilots">Pilots.</param>
+    /// <param name="since">First day.</param>
+    public static SheetTable Logged(IEnumerable<OnePilot> pilots, LocalDate since) => SheetTable.Of(
         "Logged",
         [new("Crew", 8), Date("Date"), new("Flight time [h]", 10, CellFormat.Tenths), new("Duty on [UTC]", 17, CellFormat.UtcDateTime), new("Duty off [UTC]", 17, CellFormat.UtcDateTime)],
         from pilot in pilots.Select((pilot, index) => (pilot.Code, Index: index))
-        from day in Enumerable.Range(0, 20)
+        from day in Enumerable.Range(0, Period.DaysBetween(since, new LocalDate(2026, 12, 6)))
         where (day + pilot.Index) % 7 is 0 or 1 or 3 or 4
-        let date = new LocalDate(2026, 11, 16).PlusDays(day)
+        let date = since.PlusDays(day)
         let flight = Math.Round(1.8 + (0.7 * ((day * 3) + (pilot.Index * 5)) % 4.1), 1)
         let dutyOn = date.AtMidnight().PlusHours(8 + ((day + pilot.Index) % 3)).InUtc().ToInstant()
-        select new object?[] { pilot.Code, date, flight, dutyOn, dutyOn + Duration.FromMinutes(240 + Math.Round(flight * 12) * 5) });
+        select new object?[] { pilot.Code, date, flight, dutyOn, dutyOn + Duration.FromMinutes(240 + (Math.Round(flight * 12) * 5)) });
 
     /// <summary>A pilot with checks that run for some months.</summary>
     /// <param name="code">Code.</param>

@@ -29,7 +29,7 @@ public static class FirstHalf
             .Done(),
         new TripDraft("T104", Monday, "Q-BRB", "ULR")
             .Leg("XAND", "XFEN", "10:00", leg => leg with { Rules = "VFR", Level = "7500", FuelAboardLb = 280 })
-            .Leg("XFEN", "XIVE", "12:00", leg => leg with { Rules = "VFR", Level = "7500", Remarks = "Grass, no fuel" })
+            .Leg("XFEN", "XIVE", "12:00", leg => leg with { Rules = "VFR", Level = "5500", Remarks = "Grass, no fuel" })
             .Leg("XIVE", "XAND", "15:30", leg => leg with { Rules = "VFR", Level = "8500" })
             .Carries("1-2", "M M W")
             .Carries("3", "A W")

@@ -30,7 +30,7 @@ public static class ManifestSheets
         var bags = category == "infant" ? 0 : party.BagsLb ?? (12 + (number * 7 % 23));
         return
         [
-            trip, party.Legs, PeopleNames.Of(number), category, stated, bags == 0 ? null : bags, bags == 0 ? null : bags > 25 ? 2 : 1, parts.Length > 1 ? parts[1].Replace('_', ' ') : number % 17 == 5 ? "Row 1" : "",
+            trip, party.Legs, PeopleNames.Of(number), category, stated, bags, bags == 0 ? 0 : bags > 25 ? 2 : 1, parts.Length > 1 ? parts[1].Replace('_', ' ') : number % 17 == 5 ? "Row 1" : "",
             Note(category, number),
         ];
     }
@@ -45,7 +45,7 @@ public static class ManifestSheets
         _ => throw new InvalidOperationException($"No category {letter}."),
     };
 
-    private static int? Weight(string category, int number) => (category, number % 13 == 4) switch
+    private static int? Weight(string category, int number) => (category, number % 41 == 4) switch
     {
         (_, true) => null,
         ("man", _) => 168 + (number * 11 % 52),

@@ -79,7 +79,7 @@ public sealed class RandomWeek
     private OneTrip Trip(string name, int index, int day, int legs, ref string at)
     {
         var type = TypeSheets.Of(Fleet[index].Type);
-        var second = type.Name == TovaneT10.Name || _random.Next(4) == 0;
+        var second = type.Name == TovaneT10.Name || index % 4 == 0;
         var draft = new TripDraft(name, Monday.PlusDays(day), Fleet[index].Registration, Code(index, "C"), second ? Code(index, "S") : "");
         var off = (Monday.PlusDays(day) + new LocalTime(9, 0)).InZoneStrictly(Sites.ZoneOf("XAND")).ToInstant() + Duration.FromMinutes(5 * _random.Next(12));
         var people = "";

@@ -37,7 +37,7 @@ public static class SecondHalf
             .Done(),
 
         new TripDraft("T121", Friday, "Q-HAA", "RIM")
-            .Leg("XAND", "XBEL", "09:00", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", Level = "FL230", FuelPlan = "2560 lb" })
+            .Leg("XAND", "XBEL", "09:00", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", Level = "FL230", FuelPlan = "2540 lb" })
             .Leg("XBEL", "XAND", "14:30", leg => leg with { Alternate = "XFEN", Route = "BEL V12 AND", Level = "FL220" })
             .Carries("1", "M198 M201 M195 M205 A192 M196 W178 M204 M199", 30)
             .Carries("2", "M W A")
@@ -48,7 +48,7 @@ public static class SecondHalf
             .Carries("all", "M172 W134 C58 C64", 15)
             .Carries("1", "W128 A151", 12)
             .Done(),
-        new TripDraft("T123", Friday, "Q-TOA", "VAR", "WEN")
+        new TripDraft("T123", Friday, "Q-TOB", "YLA", "ZAN")
             .Leg("XAND", "XCOR", "09:00", leg => leg with { Alternate = "XAND", Route = "AND V12 COR", Level = "FL160" })
             .Leg("XCOR", "XAND", "13:00", leg => leg with { Alternate = "XFEN", Route = "COR V12 AND", Level = "FL170" })
             .Carries("1", "M201 M196 A190 M204 W168 M210 M199 M195 A193", 14)
@@ -57,7 +57,7 @@ public static class SecondHalf
             .Loads("1", "Drill rods", 250, "Aft baggage")
             .Loads("1", "Tool chest", 115, "Aft baggage")
             .Done(),
-        new TripDraft("T124", Friday, "Q-TOB", "YLA", "ZAN")
+        new TripDraft("T124", Friday, "Q-TOA", "VAR", "WEN")
             .Leg("XAND", "XDUN", "10:00", leg => leg with { Alternate = "XAND", Route = "AND V34 DUN", Level = "5000", Remarks = "Client wants to see the hills" })
             .Leg("XDUN", "XAND", "15:00", leg => leg with { Alternate = "XFEN", Route = "DUN V34 AND", Level = "FL120" })
             .Carries("all", "M W A A C C")
@@ -75,7 +75,7 @@ public static class SecondHalf
             .Carries("all", "M W A A")
             .Done(),
         new TripDraft("T127", Saturday, "Q-BRA", "TES")
-            .Leg("XAND", "XROA", "09:30", leg => leg with { Alternate = "XMAR", Route = "AND V30 KEL W7 ROA", Level = "10000" })
+            .Leg("XAND", "XROA", "09:30", leg => leg with { Alternate = "XMAR", SecondAlternate = "XCOR", Route = "AND V30 KEL W7 ROA", Level = "10000" })
             .Carries("1", "M W")
             .Done(),
         new TripDraft("T128", Saturday, "Q-BRB", "ULR")
