@@ -1,0 +1,81 @@
+using System.CommandLine;
+using System.Globalization;
+using Batch.Cli.Pipeline;
+using Batch.Flight.Plan;
+
+namespace Batch.Cli.Commands;
+
+/// <summary><c>tripbatch explain</c>: the working of a leg, formula by formula, with the cells.</summary>
+internal static class ExplainCommand
+{
+    /// <summary>Makes the command.</summary>
+    /// <param name="terminal">Where it writes.</param>
+    /// <param name="interrupt">Stops it.</param>
+    public static Command Build(Terminal terminal, CancellationToken interrupt)
+    {
+        var books = SharedArguments.Books();
+        var leg = new Option<string>("--leg") { Description = "Trip and leg number, such as T101/2.", HelpName = "TRIP/LEG", Required = true };
+        var value = new Option<string?>("--value") { Description = "Only the values whose name holds this text, such as \"final reserve\".", HelpName = "NAME" };
+        var command = new Command(
+            "explain",
+            """
+            Shows the working of one leg: every value with its formula, its inputs and the cells they came from.
+
+            Examples:
+              tripbatch explain input-samples --leg T101/1
+              tripbatch explain input-samples --leg T101/1 --value "fuel required"
+            """)
+        { books, leg, value };
+        command.SetAction(parsed =>
+        {
+            var read = WeekReading.Read(parsed.GetRequiredValue(books), 1, new ProgressLines(terminal), interrupt);
+            return Explain(terminal.Output, read, parsed.GetRequiredValue(leg), parsed.GetValue(value) ?? "");
+        });
+        return command;
+    }
+
+    private static int Explain(TextWriter output, WeekResult read, string name, string filter)
+    {
+        var legs = read.Week.Legs;
+        var found = legs.FirstOrDefault(leg => string.Equals(leg.Plan.Key.ToString(), name, StringComparison.OrdinalIgnoreCase));
+        if (found is null)
+        {
+            var near = Flight.NearWords.Nearest(name, legs.Select(leg => leg.Plan.Key.ToString()));
+            throw new InputException($"There is no leg {name}.{(near.IsEmpty ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
+        }
+
+        if (found.Plan is LegPlan.Unplanned unplanned)
+        {
+            output.WriteLine($"{name} is not planned: {unplanned.Why} {unplanned.Where}".TrimEnd());
+            foreach (var cell in unplanned.Cells) output.WriteLine($"    cell {cell}");
+            return ExitStatus.SomeFail;
+        }
+
+        if (found.Plan is not LegPlan.Planned planned) throw new System.Diagnostics.UnreachableException();
+        var steps = LegWorking.Of(planned).Where(step => step.Name.Contains(filter, StringComparison.OrdinalIgnoreCase) || step.Part.Equals(filter, StringComparison.OrdinalIgnoreCase)).ToImmutableArray();
+        if (steps.IsEmpty)
+        {
+            var near = Flight.NearWords.Nearest(filter, LegWorking.Of(planned).Select(step => step.Name).Distinct(StringComparer.Ordinal));
+            throw new InputException($"{name} has no value named {filter}.{(near.IsEmpty ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
+        }
+
+        foreach (var step in steps) Write(output, step);
+        if (filter.Length == 0)
+        {
+            output.WriteLine("assumptions");
+            foreach (var assumption in planned.Assumptions) output.WriteLine("    " + assumption);
+        }
+
+        return ExitStatus.Of(read.Week with { Legs = [found] }, read.Faults);
+    }
+
+    private static void Write(TextWriter output, WorkingStep step)
+    {
+        output.WriteLine($"{step.Part}: {step.Name} = {Number(step.Value)} {step.Unit}");
+        output.WriteLine($"    = {step.Formula}{(step.Source.Length > 0 ? $"   [{step.Source}]" : "")}");
+        foreach (var input in step.Inputs)
+            output.WriteLine($"      {input.Name} = {Number(input.Value)} {input.Unit}{(input.Cell.Length > 0 ? $"   ({input.Cell})" : "")}".TrimEnd());
+    }
+
+    private static string Number(double value) => value.ToString("#,0.###", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,71 @@
+using System.CommandLine;
+using Batch.Cli.Pipeline;
+using Batch.Sheets;
+
+namespace Batch.Cli.Commands;
+
+/// <summary><c>tripbatch run</c>: everything, into a folder.</summary>
+internal static class RunCommand
+{
+    /// <summary>Makes the command.</summary>
+    /// <param name="terminal">Where it writes.</param>
+    /// <param name="interrupt">Stops it.</param>
+    public static Command Build(Terminal terminal, CancellationToken interrupt)
+    {
+        var books = SharedArguments.Books();
+        var into = new Option<string>("--out") { Description = "Folder that receives the outputs; an earlier run there is replaced when this one is finished.", HelpName = "DIR", DefaultValueFactory = _ => "out" };
+        var templates = new Option<string?>("--templates") { Description = "Folder with your own templates; a template that is not in it is the shipped one.", HelpName = "DIR" };
+        var only = new Option<string?>("--only") { Description = "Trips to write, separated by commas. The whole week is planned all the same.", HelpName = "TRIP,..." };
+        var from = new Option<string?>("--from") { Description = "First day to write, local to the departure.", HelpName = "DATE" };
+        var to = new Option<string?>("--to") { Description = "Last day to write.", HelpName = "DATE" };
+        var noPdf = new Option<bool>("--no-pdf") { Description = "Writes no PDF." };
+        var paper = new Option<PaperSize>("--paper") { Description = "Paper of the sheets.", HelpName = "A4|Letter", DefaultValueFactory = _ => PaperSize.A4 };
+        var madeAt = new Option<string?>("--made-at") { Description = "The instant printed as made at, instead of the clock's.", HelpName = "T" };
+        var jobs = SharedArguments.Jobs();
+        var command = new Command(
+            "run",
+            """
+            Reads the books, plans and checks every leg, and writes the trip sheets, the board, the findings and the record.
+
+            Exit status: 0 every leg passes or has cautions only, 1 some leg fails or is unplanned, 2 the input could not be used, 3 a fault of the program.
+
+            Examples:
+              tripbatch run operator.xlsx week.xlsx --out out
+              tripbatch run input-samples --only T101,T105 --no-pdf
+              tripbatch run input-samples --from 2026-12-11 --to 2026-12-13 --paper Letter
+            """)
+        { books, into, templates, only, from, to, noPdf, paper, jobs, madeAt };
+        command.SetAction(parsed =>
+        {
+            var options = new RunOptions
+            {
+                Books = [.. parsed.GetRequiredValue(books)],
+                Out = parsed.GetRequiredValue(into),
+                Templates = parsed.GetValue(templates),
+                Only = [.. (parsed.GetValue(only) ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(trip => trip.ToUpperInvariant())],
+                From = SharedArguments.Day("--from", parsed.GetValue(from)),
+                To = SharedArguments.Day("--to", parsed.GetValue(to)),
+                MakesPdf = !parsed.GetValue(noPdf),
+                Paper = parsed.GetValue(paper),
+                Jobs = SharedArguments.CheckedJobs(parsed.GetValue(jobs)),
+                MadeAt = SharedArguments.MadeAt(parsed.GetValue(madeAt)),
+            };
+            return Report(terminal, options, WeekRun.Run(options, new ProgressLines(terminal), interrupt));
+        });
+        return command;
+    }
+
+    private static int Report(Terminal terminal, RunOptions options, RunReport report)
+    {
+        var text = new WeekText(terminal);
+        text.Problems(report.Week.Week.Plan.Input.Problems);
+        text.Short(report.Week.Week);
+        foreach (var problem in report.TemplateProblems) terminal.Errors.WriteLine(problem);
+        foreach (var note in report.PaperNotes) terminal.Errors.WriteLine("paper: " + note);
+        text.Faults(report.Week.Faults);
+        text.Counts(report.Week.Week);
+        terminal.Output.WriteLine($"Written: {Path.Combine(options.Out, "index.html")} and {report.Sheets.Length} trip sheets in {Path.Combine(options.Out, "sheets")}.");
+        var status = ExitStatus.Of(report.Week.Week, report.Week.Faults);
+        return status == ExitStatus.AllPass && !report.TemplateProblems.IsEmpty ? ExitStatus.BadInput : status;
+    }
+}

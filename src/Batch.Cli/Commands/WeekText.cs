@@ -1,0 +1,101 @@
+using System.Globalization;
+using Batch.Checks;
+using Batch.Cli.Pipeline;
+using Batch.Flight.Plan;
+
+namespace Batch.Cli.Commands;
+
+/// <summary>A checked week as text: complaints about the books, then legs, worst first, then one line of counts.</summary>
+internal sealed class WeekText(Terminal terminal)
+{
+    private const string Red = "\u001b[31m";
+    private const string Amber = "\u001b[33m";
+    private const string Plain = "\u001b[0m";
+
+    /// <summary>Writes the whole answer.</summary>
+    /// <param name="read">The week.</param>
+    public void Write(WeekResult read)
+    {
+        Problems(read.Week.Plan.Input.Problems);
+        foreach (var leg in read.Week.Legs.Where(leg => leg.State != LegState.Pass).OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key)) Leg(leg);
+        Faults(read.Faults);
+        Counts(read.Week);
+    }
+
+    /// <summary>Writes one line for every leg that fails or is unplanned.</summary>
+    /// <param name="week">The week.</param>
+    public void Short(CheckedWeek week)
+    {
+        foreach (var leg in week.Legs.Where(leg => leg.State is LegState.Fail or LegState.Unplanned).OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key))
+        {
+            var why = leg.Plan is LegPlan.Unplanned unplanned ? unplanned.Why : leg.Findings.First(finding => finding.Verdict == Verdict.Fail).Text;
+            Line($"{leg.Plan.Key}  {Colour(Red, leg.State == LegState.Fail ? "FAIL" : "UNPLANNED")}  {What(leg.Plan)}  {why}");
+        }
+    }
+
+    /// <summary>Writes complaints about the books.</summary>
+    /// <param name="problems">The complaints.</param>
+    public void Problems(ImmutableArray<Problem> problems)
+    {
+        foreach (var problem in problems.Where(problem => problem.State != State.Note))
+        {
+            var word = problem.State == State.Fail ? Colour(Red, "cannot use") : Colour(Amber, "caution   ");
+            Line($"{word}  {problem.Cell}  {problem.Text}");
+        }
+
+        var notes = problems.Count(problem => problem.State == State.Note);
+        if (notes > 0) Line(string.Create(CultureInfo.InvariantCulture, $"{notes} notes about the books, listed in run.json and on the board."));
+        if (!problems.IsEmpty) Line("");
+    }
+
+    /// <summary>Writes one leg with its findings.</summary>
+    /// <param name="leg">The leg.</param>
+    public void Leg(CheckedLeg leg)
+    {
+        var word = leg.State switch
+        {
+            LegState.Fail => Colour(Red, "FAIL"),
+            LegState.Unplanned => Colour(Red, "UNPLANNED"),
+            LegState.Caution => Colour(Amber, "caution"),
+            LegState.Pass => "pass",
+        };
+        Line($"{leg.Plan.Key}  {word}  {What(leg.Plan)}");
+        if (leg.Plan is LegPlan.Unplanned unplanned)
+            Line($"    {unplanned.Why} {unplanned.Where}{(unplanned.Expected.Length > 0 ? $" Near: {unplanned.Expected}." : "")}{Cells(unplanned.Cells)}");
+        foreach (var finding in leg.Findings.Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution))
+        {
+            Line($"    {finding.Check}  {(finding.Verdict == Verdict.Fail ? "fail   " : "caution")}  {finding.Text}  [{finding.Citation}{(finding.IsBasisUnconfirmed ? "; basis to be confirmed" : "")}]{Cells(finding.Cells)}");
+            foreach (var remedy in finding.Remedies) Line($"        would pass: {remedy.Text}");
+        }
+    }
+
+    /// <summary>Writes faults of the program.</summary>
+    /// <param name="faults">The faults.</param>
+    public void Faults(ImmutableArray<Fault> faults)
+    {
+        foreach (var fault in faults) terminal.Errors.WriteLine($"A fault of the program at {fault.Subject}, please report it: {fault.Error}");
+    }
+
+    /// <summary>Writes one line of counts.</summary>
+    /// <param name="week">The week.</param>
+    public void Counts(CheckedWeek week)
+    {
+        int Count(LegState state) => week.Legs.Count(leg => leg.State == state);
+        var trips = week.Legs.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.OrdinalIgnoreCase).Count();
+        Line(string.Create(CultureInfo.InvariantCulture, $"{trips} trips, {week.Legs.Length} legs: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned.  Rules: {week.RuleSet}."));
+    }
+
+    private static string What(LegPlan plan) => plan switch
+    {
+        LegPlan.Planned planned => $"{planned.Leg.OffBlocksLocal.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture)}  {planned.Aircraft.Registration}  {planned.From.Ident}-{planned.To.Ident}",
+        LegPlan.Unplanned { Leg: { } leg } => $"{leg.OffBlocksLocal.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture)}  {leg.Aircraft}  {leg.From}-{leg.To}",
+        LegPlan.Unplanned { Broken: { } broken } => $"{broken.Aircraft}  {broken.From}-{broken.To}",
+        _ => "",
+    };
+
+    private static string Cells(ImmutableArray<string> cells) => cells.IsEmpty ? "" : $"  ({string.Join(", ", cells.Where(cell => cell.Length > 0))})";
+
+    private string Colour(string colour, string word) => terminal.HasColour ? colour + word + Plain : word;
+
+    private void Line(string text) => terminal.Output.WriteLine(text);
+}

@@ -1,0 +1,37 @@
+using Batch.Sheets;
+
+namespace Batch.Cli.Pipeline;
+
+/// <summary>What a run was asked to do.</summary>
+public sealed record RunOptions
+{
+    /// <summary>Books: workbooks and folders.</summary>
+    public required ImmutableArray<string> Books { get; init; }
+
+    /// <summary>Folder that receives the outputs.</summary>
+    public string Out { get; init; } = "out";
+
+    /// <summary>Folder with the user's templates; null for the shipped ones.</summary>
+    public string? Templates { get; init; }
+
+    /// <summary>Trips to write; empty for all.</summary>
+    public ImmutableHashSet<string> Only { get; init; } = [];
+
+    /// <summary>First local day of departure to write; null for all.</summary>
+    public LocalDate? From { get; init; }
+
+    /// <summary>Last local day of departure to write; null for all.</summary>
+    public LocalDate? To { get; init; }
+
+    /// <summary>Whether sheets are printed to PDF.</summary>
+    public bool MakesPdf { get; init; } = true;
+
+    /// <summary>Paper of the sheets.</summary>
+    public PaperSize Paper { get; init; } = PaperSize.A4;
+
+    /// <summary>How many legs or sheets are worked on at once, 1 or more.</summary>
+    public int Jobs { get; init; } = 1;
+
+    /// <summary>The instant printed as "made at".</summary>
+    public required Instant MadeAt { get; init; }
+}

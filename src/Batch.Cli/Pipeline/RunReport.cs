@@ -1,0 +1,10 @@
+using Batch.Sheets;
+
+namespace Batch.Cli.Pipeline;
+
+/// <summary>What a run wrote.</summary>
+/// <param name="Week">The week as written, after <c>--only</c>, <c>--from</c> and <c>--to</c>.</param>
+/// <param name="Sheets">Trips that have a sheet.</param>
+/// <param name="TemplateProblems">What is wrong in templates; each costs its sheets.</param>
+/// <param name="PaperNotes">What the paper engine did not honour, each once.</param>
+public sealed record RunReport(WeekResult Week, ImmutableArray<string> Sheets, ImmutableArray<TemplateProblem> TemplateProblems, ImmutableArray<string> PaperNotes);

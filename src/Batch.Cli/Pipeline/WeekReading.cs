@@ -1,0 +1,66 @@
+using Batch.Books;
+using Batch.Checks;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+
+namespace Batch.Cli.Pipeline;
+
+/// <summary>The way from books to a checked week; no files are written, nothing is printed.</summary>
+public static class WeekReading
+{
+    private const string UsualRuleSet = "us-charter";
+
+    /// <summary>Reads, plans and checks.</summary>
+    /// <param name="books">Workbooks and folders.</param>
+    /// <param name="jobs">Aircraft planned at once, 1 or more; the result does not depend on it.</param>
+    /// <param name="progress">Told how far it has come.</param>
+    /// <param name="cancel">Stops between legs.</param>
+    /// <exception cref="InputException">The books cannot be used.</exception>
+    public static WeekResult Read(IReadOnlyList<string> books, int jobs, IProgress<RunProgress> progress, CancellationToken cancel)
+    {
+        progress.Report(new RunProgress("reading", 0, books.Count));
+        OperatorWeek week;
+        RuleSet rules;
+        try
+        {
+            week = BookReader.Read(books);
+            rules = RuleSet.Load(week.Operator.RuleSet.Length > 0 ? week.Operator.RuleSet : UsualRuleSet);
+        }
+        catch (BookException error)
+        {
+            throw new InputException(error.Message, error);
+        }
+        catch (UnknownRuleSetException error)
+        {
+            throw new InputException(error.Message, error);
+        }
+
+        progress.Report(new RunProgress("reading", books.Count, books.Count));
+        var guard = new LegGuard();
+        var planner = new WeekPlanner(week, (leg, type) => rules.For(leg, type, week.Operator));
+        var chains = new ImmutableArray<LegPlan>[planner.Registrations.Length];
+        var total = week.Legs.Length;
+        var done = 0;
+        progress.Report(new RunProgress("planning", 0, total));
+        Parallel.For(0, chains.Length, new ParallelOptions { MaxDegreeOfParallelism = jobs, CancellationToken = cancel }, i =>
+        {
+            chains[i] = planner.PlanChain(planner.Registrations[i], (leg, plan) =>
+            {
+                cancel.ThrowIfCancellationRequested();
+                return guard.Run(leg.Key.ToString(), plan, error => Broken(leg, error));
+            });
+            progress.Report(new RunProgress("planning", Interlocked.Add(ref done, chains[i].Length), total));
+        });
+        var planned = planner.Gather(chains.SelectMany(chain => chain));
+        planned = planned with { Input = week with { Problems = week.Problems.AddRange(planner.Weather.Problems) } };
+        return new WeekResult(WeekChecker.Check(planned, rules, ForecastReading.Of(planner.Weather.Forecasts)), guard.Faults);
+    }
+
+    private static LegPlan.Unplanned Broken(Leg leg, Exception error) => new()
+    {
+        Leg = leg,
+        Why = $"A fault of the program stopped the planning of this leg ({error.GetType().Name}: {error.Message}). Please report it.",
+        Cells = [leg.Origin.Cell("")],
+        IsFault = true,
+    };
+}

@@ -1,0 +1,63 @@
+using Batch.Testing;
+
+namespace Batch.EndToEnd.Tests;
+
+/// <summary>The command line: statuses, complaints, help.</summary>
+public sealed class CommandLineTests
+{
+    [Fact]
+    public void Help_of_every_command_shows_an_example()
+    {
+        foreach (var command in new[] { "run", "check", "explain" })
+        {
+            var (status, output, _) = SampleRun.Run(command, "--help");
+            Assert.Equal(0, status);
+            Assert.Contains("tripbatch " + command, output, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_misspelt_command_ends_with_status_2_and_names_the_near_one()
+    {
+        var (status, output, errors) = SampleRun.Run("chekc", "week.xlsx");
+        Assert.Equal(2, status);
+        Assert.Empty(output);
+        Assert.Contains("check", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_book_that_is_not_there_ends_with_status_2_and_is_named()
+    {
+        var (status, _, errors) = SampleRun.Run("check", "no-such-book.xlsx");
+        Assert.Equal(2, status);
+        Assert.Contains("no-such-book.xlsx", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_a_run_is_not_written_over()
+    {
+        using var folder = new TemporaryFolder();
+        Directory.CreateDirectory(folder.Path);
+        File.WriteAllText(Path.Combine(folder.Path, "holiday.txt"), "mine");
+        var (status, _, errors) = SampleRun.Run("run", RepositoryRoot.PathOf("input-samples"), "--out", folder.Path, "--no-pdf");
+        Assert.Equal(2, status);
+        Assert.Contains("--out", errors, StringComparison.Ordinal);
+        Assert.Equal(["holiday.txt"], folder.Files());
+    }
+
+    [Fact]
+    public void Explain_shows_formula_inputs_and_cells()
+    {
+        var (_, output, _) = SampleRun.Run("explain", RepositoryRoot.PathOf("input-samples"), "--leg", "T101/1");
+        Assert.Contains("taxi + trip + contingency + alternate + final reserve + additional", output, StringComparison.Ordinal);
+        Assert.Matches(@"basic empty = [\d,.]+ lb   \(operator\.xlsx/Aircraft/[A-Z]\d+\)", output);
+    }
+
+    [Fact]
+    public void Explain_of_an_unknown_leg_names_the_near_one()
+    {
+        var (status, _, errors) = SampleRun.Run("explain", RepositoryRoot.PathOf("input-samples"), "--leg", "T101/11");
+        Assert.Equal(2, status);
+        Assert.Contains("T101/1", errors, StringComparison.Ordinal);
+    }
+}

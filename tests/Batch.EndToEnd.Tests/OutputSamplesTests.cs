@@ -1,0 +1,47 @@
+using Batch.Testing;
+using UglyToad.PdfPig;
+
+namespace Batch.EndToEnd.Tests;
+
+/// <summary>What stands in <c>output-samples/</c> is what the sample gives. UPDATE_SAMPLES=1 writes it anew; then a person reads the difference.</summary>
+public sealed class OutputSamplesTests(SampleRun sample) : IClassFixture<SampleRun>
+{
+    private static readonly string Samples = RepositoryRoot.PathOf("output-samples");
+
+    /// <summary>Pictures and the page that explains them are made by hand from the outputs.</summary>
+    private static readonly string[] Beside = ["README.md", ".png"];
+
+    [Fact]
+    public void The_output_samples_are_what_the_sample_gives()
+    {
+        var fresh = Files(sample.Folder);
+        if (Environment.GetEnvironmentVariable("UPDATE_SAMPLES") == "1") Update(fresh);
+        Assert.Equal(fresh, Files(Samples).Where(file => !Beside.Any(end => file.EndsWith(end, StringComparison.Ordinal))));
+        foreach (var file in fresh)
+        {
+            if (file.EndsWith(".pdf", StringComparison.Ordinal)) Assert.Equal(Pages(Path.Combine(Samples, file)), Pages(Path.Combine(sample.Folder, file)));
+            else Assert.True(File.ReadAllBytes(Path.Combine(Samples, file)).AsSpan().SequenceEqual(sample.Bytes(file)), $"{file} differs from output-samples.");
+        }
+    }
+
+    private void Update(string[] fresh)
+    {
+        foreach (var old in Files(Samples).Where(file => !Beside.Any(end => file.EndsWith(end, StringComparison.Ordinal)))) File.Delete(Path.Combine(Samples, old));
+        foreach (var file in fresh)
+        {
+            var to = Path.Combine(Samples, file);
+            Directory.CreateDirectory(Path.GetDirectoryName(to) ?? Samples);
+            File.Copy(Path.Combine(sample.Folder, file), to);
+        }
+    }
+
+    private static string[] Pages(string path)
+    {
+        using var pdf = PdfDocument.Open(path);
+        return [.. pdf.GetPages().Select(page => string.Join(' ', page.GetWords().Select(word => word.Text)))];
+    }
+
+    private static string[] Files(string folder) => Directory.Exists(folder)
+        ? [.. Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/')).Order(StringComparer.Ordinal)]
+        : [];
+}

@@ -1,0 +1,41 @@
+using Batch.Testing;
+
+namespace Batch.EndToEnd.Tests;
+
+/// <summary>The sample week, run once for all tests of the class with a fixed made-at time.</summary>
+public sealed class SampleRun : IDisposable
+{
+    /// <summary>The instant that the sample's outputs carry.</summary>
+    public const string MadeAt = "2026-12-03T15:00:00Z";
+
+    public SampleRun()
+    {
+        Folder = Path.Combine(Path.GetTempPath(), "tripbatch-test-" + Path.GetRandomFileName());
+        (Status, Output, Errors) = Run("run", RepositoryRoot.PathOf("input-samples"), "--out", Folder, "--made-at", MadeAt);
+    }
+
+    public string Folder { get; }
+
+    public int Status { get; }
+
+    public string Output { get; }
+
+    public string Errors { get; }
+
+    public byte[] Bytes(string name) => File.ReadAllBytes(Path.Combine(Folder, name));
+
+    public string Text(string name) => File.ReadAllText(Path.Combine(Folder, name));
+
+    public static (int Status, string Output, string Errors) Run(params string[] args)
+    {
+        using var output = new StringWriter();
+        using var errors = new StringWriter();
+        var status = Cli.Program.Run(args, output, errors);
+        return (status, output.ToString(), errors.ToString());
+    }
+
+    public void Dispose()
+    {
+        if (Directory.Exists(Folder)) Directory.Delete(Folder, recursive: true);
+    }
+}

@@ -1,0 +1,18 @@
+namespace Batch.EndToEnd.Tests;
+
+/// <summary>A folder that goes with the test.</summary>
+internal sealed class TemporaryFolder : IDisposable
+{
+    public string Path { get; } = System.IO.Path.Combine(System.IO.Path.GetTempPath(), "tripbatch-test-" + System.IO.Path.GetRandomFileName());
+
+    /// <summary>Files below the folder by relative path, in order.</summary>
+    public string[] Files() =>
+    [
+        .. Directory.EnumerateFiles(Path, "*", SearchOption.AllDirectories).Select(file => System.IO.Path.GetRelativePath(Path, file).Replace('\\', '/')).Order(StringComparer.Ordinal),
+    ];
+
+    public void Dispose()
+    {
+        if (Directory.Exists(Path)) Directory.Delete(Path, recursive: true);
+    }
+}
