@@ -24,7 +24,11 @@ public static class SampleReadMe
         dotnet run --project tests/Batch.SampleMaker -- input-samples
         ```
 
-        which gives the same bytes each time. Change the generator, not the files.
+        which gives the same bytes each time. Change the generator, not the files. A random week of any size, with a fleet and crews to fly it, for measurements:
+
+        ```
+        dotnet run --project tests/Batch.SampleMaker -- big --legs 1000 --seed 7 out/big
+        ```
 
         """;
 

@@ -10,7 +10,7 @@ public static class FirstHalf
     public static ImmutableArray<OneTrip> Trips { get; } =
     [
         new TripDraft("T101", Monday, "Q-HAA", "RIM")
-            .Leg("XAND", "XBEL", "08:30", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", BackupRoute = "AND V15 BEL", Level = "FL210", Setting = "Normal", FuelAboardLb = 700 })
+            .Leg("XAND", "XBEL", "08:30", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", BackupRoute = "AND V15 BEL", Level = "FL210", Setting = "Normal", FuelAboardLb = 700, DepartureRunway = "28" })
             .Leg("XBEL", "XAND", "16:30", leg => leg with { Alternate = "XFEN", Route = "BEL V12 AND", BackupRoute = "BEL V15 AND", Level = "FL200" })
             .Carries("all", "M W C C A A I")
             .Done(),
@@ -35,7 +35,7 @@ public static class FirstHalf
             .Carries("3", "A W")
             .Done(),
         new TripDraft("T105", Monday, "Q-TOA", "VAR", "WEN")
-            .Leg("XAND", "XMAR", "08:00", leg => leg with { Alternate = "XNOR", Route = "AND V12 COR W5 MAR", Level = "FL260", FuelPlan = "carry", FuelAboardLb = 900 })
+            .Leg("XAND", "XMAR", "08:00", leg => leg with { Alternate = "XNOR", Route = "AND V12 COR W5 MAR", Level = "FL260", FuelPlan = "carry", FuelAboardLb = 900, TaxiMin = 12 })
             .Leg("XMAR", "XAND", "14:00", leg => leg with { Alternate = "XFEN", Route = "MAR W5 COR V12 AND", Level = "FL270" })
             .Carries("1", "M W A A M C C")
             .Carries("2", "A W A")
@@ -75,13 +75,13 @@ public static class FirstHalf
             .Loads("1", "Winch motor", 260, "Aft baggage", "Strapped on its pallet")
             .Done(),
         new TripDraft("T111", Tuesday, "Q-TOA", "VAR", "WEN")
-            .Leg("XAND", "XOST", "08:30", leg => leg with { Alternate = "XUMB", SecondAlternate = "XFEN", Route = "AND W9 OST", Level = "FL250", FuelPlan = "full" })
+            .Leg("XAND", "XOST", "08:30", leg => leg with { Alternate = "XUMB", SecondAlternate = "XFEN", Route = "AND W9 OST", BackupRoute = "AND V15 FEN W8 OST", Level = "FL250", FuelPlan = "full" })
             .Leg("XOST", "XAND", "17:30", leg => leg with { Alternate = "XFEN", Route = "OST W9 AND", Level = "FL260", Remarks = "Lands at night" })
             .Carries("1", "A A M M W")
             .Carries("2", "M W W A C C I")
             .Done(),
         new TripDraft("T112", Tuesday, "Q-TOB", "YLA")
-            .Leg("XAND", "XBEL", "09:00", leg => leg with { Alternate = "XFEN", Route = "AND V12 SENNA DCT IVORA V21 BEL", Level = "FL190" })
+            .Leg("XAND", "XBEL", "09:00", leg => leg with { Alternate = "XFEN", Route = "AND V12 SENNA DCT IVORA V21 BEL", Level = "FL190", ArrivalRunway = "27" })
             .Leg("XBEL", "XAND", "17:50", leg => leg with { Alternate = "XFEN", Route = "BEL V12 AND", Level = "FL200", Remarks = "Lands at night" })
             .Carries("all", "M W A A")
             .Loads("1", "Court papers", 40)

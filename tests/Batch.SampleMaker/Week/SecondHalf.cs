@@ -20,7 +20,7 @@ public static class SecondHalf
             .Done(),
         new TripDraft("T118", Thursday, "Q-HAB", "SOR")
             .Leg("XAND", "XBEL", "10:00", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", Level = "FL230", FuelPlan = "carry", Remarks = "Two-day trip, crew stays at Bellhaven" })
-            .Leg("XBEL", "XAND", "11:00", leg => leg with { Date = Friday, Alternate = "XFEN", Route = "BEL V12 AND", Level = "FL220" })
+            .Leg("XBEL", "XAND", "11:00", leg => leg with { Date = Friday, Alternate = "XFEN", Route = "BEL V12 AND", BackupRoute = "BEL V21 DUN V34 AND", Level = "FL220", FuelPlan = "minimum+30 USG" })
             .Carries("all", "M W A A C")
             .Done(),
         new TripDraft("T119", Thursday, "Q-BRA", "TES")
