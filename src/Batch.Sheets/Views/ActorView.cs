@@ -10,13 +10,13 @@ internal sealed record ActorView
     [Value("Who can act")]
     public required string Actor { get; init; }
 
-    [Value("Legs that could not be planned, failures, cautions and what could not be checked, worst first")]
+    [Value("Legs that could not be planned, failures and cautions, worst first")]
     public required ImmutableArray<FindingView> Findings { get; init; }
 
     public static ImmutableArray<ActorView> Of(CheckedWeek week) =>
     [
         .. week.Legs
-            .SelectMany(leg => RegisterRows.Of(leg).Select(row => row.Finding).Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution or Verdict.NotChecked).Select(finding => (Leg: leg, Finding: finding)))
+            .SelectMany(leg => RegisterRows.Of(leg).Select(row => row.Finding).Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution).Select(finding => (Leg: leg, Finding: finding)))
             .GroupBy(pair => pair.Finding.Actor, StringComparer.Ordinal)
             .OrderBy(group => group.Key, StringComparer.Ordinal)
             .Select(group => new ActorView

@@ -29,8 +29,11 @@ internal sealed record BoardModel : SheetModel
     [Value("The thinnest margins that still pass, by unit")]
     public required ImmutableArray<MarginGroupView> Margins { get; init; }
 
-    [Value("Failures, cautions and what could not be checked, by who can act")]
+    [Value("Failures and cautions, by who can act")]
     public required ImmutableArray<ActorView> Actors { get; init; }
+
+    [Value("What could not be checked, one line a check")]
+    public required ImmutableArray<MinorGroupView> Unchecked { get; init; }
 
     [Value("What each aircraft does in the week")]
     public required ImmutableArray<AircraftWeekView> Aircraft { get; init; }
@@ -51,6 +54,7 @@ internal sealed record BoardModel : SheetModel
             Days = DayView.Of(week),
             Margins = MarginGroupView.Of(week, ThinnestShown),
             Actors = ActorView.Of(week),
+            Unchecked = MinorGroupView.Of(week.Legs, Verdict.NotChecked),
             Aircraft = [.. week.Plan.Aircraft.Select(aircraft => AircraftWeekView.Of(aircraft, input))],
             Crew = [.. week.Plan.Crew.Select(CrewWeekView.Of)],
         };

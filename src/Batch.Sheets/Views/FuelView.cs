@@ -64,6 +64,18 @@ internal sealed record FuelView
     [Value("Fuel aboard beyond the requirement; negative when short")]
     public required Quantity Margin { get; init; }
 
+    [Value("What is left when contingency is used too")]
+    public required Quantity AfterContingency { get; init; }
+
+    [Value("What is left when the alternate is flown too")]
+    public required Quantity AfterAlternate { get; init; }
+
+    [Value("What is left when the final reserve is used too")]
+    public required Quantity AfterFinalReserve { get; init; }
+
+    [Value("What is left when the additional fuel is used too: the margin")]
+    public required Quantity AfterAdditional { get; init; }
+
     [Value("Most fuel that could be aboard at off blocks")]
     public required Quantity Most { get; init; }
 
@@ -124,6 +136,10 @@ internal sealed record FuelView
             Landing = Spare(fuel.Landing),
             RequiredOnLanding = Needed(fuel.RequiredOnLanding),
             Margin = Spare(fuel.Margin).Signed(),
+            AfterContingency = Spare(fuel.Landing - fuel.Contingency),
+            AfterAlternate = Spare(fuel.Landing - fuel.Contingency - fuel.Alternate),
+            AfterFinalReserve = Spare(fuel.Landing - fuel.Contingency - fuel.Alternate - fuel.FinalReserve),
+            AfterAdditional = Spare(fuel.Margin),
             Most = Spare(fuel.Most),
             MostBoundBy = fuel.MostBoundBy,
             Endurance = flow > 0 ? new Elapsed(Duration.FromHours(fuel.Takeoff.Value / flow)) : null,

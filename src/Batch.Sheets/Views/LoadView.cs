@@ -46,6 +46,9 @@ internal sealed record LoadView
     [Value("Load by station")]
     public required ImmutableArray<StationView> Stations { get; init; }
 
+    [Value("The least margin of the centre of gravity in all tests; negative outside; nothing where none was made")]
+    public required Quantity? LeastArmMargin { get; init; }
+
     [Value("Tests of the centre of gravity against the envelopes")]
     public required ImmutableArray<EnvelopeTestView> Tests { get; init; }
 
@@ -67,6 +70,7 @@ internal sealed record LoadView
             HasMoments = load.HasMoments,
             Weights = WeightView.Of(plan),
             Stations = [.. load.Stations.Select(station => StationView.Of(station, load))],
+            LeastArmMargin = load.Tests.IsEmpty ? null : (Quantity.Of(load.Tests.Min(test => test.ArmMargin)) with { Rounding = RoundingWay.Down }).Signed(),
             Tests = [.. load.Tests.Select(EnvelopeTestView.Of)],
         };
     }

@@ -31,8 +31,11 @@ internal sealed record TripModel : SheetModel
     [Value("Legs in order")]
     public required ImmutableArray<LegView> Legs { get; init; }
 
-    [Value("What to watch: failures, cautions, notes and what could not be checked of all legs, worst first")]
+    [Value("What to watch: failures and cautions of all legs, worst first")]
     public required ImmutableArray<FindingView> Watch { get; init; }
+
+    [Value("What could not be checked, and notes, one line a check")]
+    public required ImmutableArray<MinorGroupView> Minor { get; init; }
 
     [Value("Manifest. Private")]
     public required ImmutableArray<PassengerView> Manifest { get; init; }
@@ -58,7 +61,8 @@ internal sealed record TripModel : SheetModel
             Begins = views[0].OffBlocks,
             Ends = views[^1].Plan?.Times.OnBlocks,
             Legs = views,
-            Watch = [.. legs.SelectMany(leg => leg.Shown.Select(finding => (Leg: leg, Finding: finding))).OrderByDescending(pair => pair.Finding.Verdict).Select(pair => FindingView.Of(pair.Leg, pair.Finding))],
+            Watch = [.. legs.SelectMany(leg => leg.Shown.Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution).Select(finding => (Leg: leg, Finding: finding))).OrderByDescending(pair => pair.Finding.Verdict).Select(pair => FindingView.Of(pair.Leg, pair.Finding))],
+            Minor = MinorGroupView.Of(legs, Verdict.NotChecked, Verdict.Note),
             Manifest = [.. input.Manifest.Where(line => line.Trip == trip).Select(line => PassengerView.Of(line, plans))],
             Cargo = [.. input.Cargo.Where(line => line.Trip == trip).Select(line => CargoView.Of(line, plans))],
         };
