@@ -94,7 +94,7 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
         {
             if (glyph.Missing) report.Add(box.Element, "", "no glyph for U+" + char.ConvertToUtf32(glyph.Text, 0).ToString("X4", System.Globalization.CultureInfo.InvariantCulture) + ", printed as a box");
             var width = glyph.AdvanceEm * style.FontSize + (glyph.Invisible ? 0 : style.LetterSpacing);
-            _items.Add(new InlineItem(InlineKind.Glyph, box) { Glyph = glyph, Width = width, Space = glyph.Text == " " });
+            _items.Add(new InlineItem(InlineKind.Glyph, box) { Glyph = glyph, Width = width, Space = glyph.Text == " ", HyphenWidth = glyph.Text == "\u00AD" ? fonts.Shape("-", style.FontWeight, style.Italic)[0].AdvanceEm * style.FontSize : 0 });
         }
     }
 

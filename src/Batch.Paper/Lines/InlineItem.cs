@@ -18,6 +18,9 @@ internal sealed class InlineItem(InlineKind kind, Box box)
     /// <summary>A blank that may vanish or hang at the end of a line.</summary>
     public bool Space { get; init; }
 
+    /// <summary>Width of the hyphen that shows when a line ends at this soft hyphen, px.</summary>
+    public double HyphenWidth { get; init; }
+
     /// <summary>A line may end after this item.</summary>
     public bool BreakAfter { get; set; }
 

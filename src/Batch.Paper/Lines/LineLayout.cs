@@ -88,7 +88,7 @@ internal sealed class LineLayout(LayoutEngine engine, FontLibrary fonts, Report 
 
             x += item.Width;
             filled |= item.Kind is InlineKind.Glyph or InlineKind.Atom;
-            if (item.BreakAfter) lastBreak = i;
+            if (item.BreakAfter && (item.HyphenWidth == 0 || x + item.HyphenWidth <= width + LayoutEngine.Epsilon)) lastBreak = i;
         }
 
         return items.Count;

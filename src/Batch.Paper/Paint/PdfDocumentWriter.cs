@@ -14,7 +14,7 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
     public byte[] Write(IReadOnlyList<List<DisplayItem>> pages)
     {
         using var document = new PdfDocument();
-        document.Options.CompressContentStreams = true;
+        document.Options.CompressContentStreams = false;
         Describe(document, pages);
         var resources = new PdfResources(document);
         var written = pages.Select(items => Page(document, items, resources)).ToList();
@@ -28,11 +28,14 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
         {
             document.SecuritySettings.UserPassword = password;
             document.SecuritySettings.OwnerPassword = password;
-            document.SecurityHandler.SetEncryptionToV5(encryptMetadata: true);
+            document.SecurityHandler.SetEncryptionToV5(encryptMetadata: false);
         }
 
         document.Save(stream, closeStream: false);
-        return stream.ToArray();
+        var file = stream.ToArray();
+        var open = options.Password is null;
+        Xmp.Replace(file, open ? document.Info.Title : "", open ? document.Info.Author : "", options.MadeAt);
+        return file;
     }
 
     private PdfPage Page(PdfDocument document, List<DisplayItem> items, PdfResources resources)
@@ -41,7 +44,7 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
         var page = document.AddPage();
         page.Width = XUnit.FromPoint(Math.Round(setup.Width * 0.75, 3));
         page.Height = XUnit.FromPoint(Math.Round(setup.Height * 0.75, 3));
-        page.Contents.AppendContent().CreateStream(new PdfCanvas(resources).Draw(items, setup.Height));
+        PdfStreams.Fill(page.Contents.AppendContent(), new PdfCanvas(resources).Draw(items, setup.Height));
         return page;
     }
 
@@ -59,12 +62,6 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
         document.Internals.SecondDocumentID = id;
         document.ViewerPreferences.DisplayDocTitle = title.Length > 0;
         if (html.DocumentElement.GetAttribute("lang") is { Length: > 0 } language) document.Language = language;
-        var metadata = new PdfDictionary(document);
-        document.Internals.AddObject(metadata);
-        metadata.Elements["/Type"] = new PdfName("/Metadata");
-        metadata.Elements["/Subtype"] = new PdfName("/XML");
-        metadata.CreateStream(Encoding.UTF8.GetBytes(Xmp.Packet(title, author, options.MadeAt)));
-        document.Internals.Catalog.Elements["/Metadata"] = metadata.Reference;
     }
 
     /// <summary>The file's id: a digest of what is painted, sixteen characters of one byte each.</summary>

@@ -14,8 +14,7 @@ internal static class PdfFontWriter
         var program = FontSubset.Of(font, glyphs.Keys);
         var name = "/" + Tag(glyphs.Keys) + "+" + font.Name;
         var file = Indirect(document);
-        file.CreateStream(program);
-        file.Stream.Zip();
+        PdfStreams.Fill(file, program);
         file.Elements["/Length1"] = new PdfInteger(program.Length);
         var descriptor = Indirect(document);
         descriptor.Elements["/Type"] = new PdfName("/FontDescriptor");
@@ -49,8 +48,7 @@ internal static class PdfFontWriter
 
         descendant.Elements["/W"] = widths;
         var toUnicode = Indirect(document);
-        toUnicode.CreateStream(Encoding.ASCII.GetBytes(UnicodeMap(glyphs)));
-        toUnicode.Stream.Zip();
+        PdfStreams.Fill(toUnicode, Encoding.ASCII.GetBytes(UnicodeMap(glyphs)));
         target.Elements["/Type"] = new PdfName("/Font");
         target.Elements["/Subtype"] = new PdfName("/Type0");
         target.Elements["/BaseFont"] = new PdfName(name);

@@ -42,13 +42,13 @@ internal sealed class SvgText(Cascade cascade, FontLibrary fonts, Report report)
         (_x, _y) = (_x + (Place(element, "dx", style) ?? 0), _y + (Place(element, "dy", style) ?? 0));
         foreach (var node in element.ChildNodes)
         {
-            if (node is IText text) Run(text.Data.Normalize(), style, element);
+            if (node is IText text) Run(text.Data.Normalize(), style, element, node == element.LastChild && element.LocalName == "text");
             else if (node is IElement { LocalName: "tspan" } span && cascade.Of(span, style) is { Display: not Display.None } own) Element(span, own);
             else if (node is IElement other && other.LocalName is not ("title" or "desc" or "tspan")) report.Add(other, "", "element not supported in a picture; it is left out");
         }
     }
 
-    private void Run(string data, ComputedStyle style, IElement element)
+    private void Run(string data, ComputedStyle style, IElement element, bool last)
     {
         var text = new System.Text.StringBuilder();
         foreach (var c in data)
@@ -58,7 +58,7 @@ internal sealed class SvgText(Cascade cascade, FontLibrary fonts, Report report)
             _afterSpace = space;
         }
 
-        if (_afterSpace && element.LocalName == "text" && text.Length > 0 && text[^1] == ' ') text.Length--;
+        if (_afterSpace && last && text.Length > 0 && text[^1] == ' ') text.Length--;
         var shaped = fonts.Shape(text.ToString(), style.FontWeight, style.Italic);
         foreach (var missing in shaped.Where(g => g.Missing)) report.Add(element, "", "no glyph for " + missing.Text + ", printed as a box");
         foreach (var run in TextRuns.Of(shaped, style.FontSize, style.LetterSpacing)) _runs.Add((run, _x + run.X, _y, style, _chunks.Count - 1));
