@@ -20,7 +20,7 @@ internal sealed class ColumnWidths
         foreach (var cell in grid.Cells.Where(c => c.ColumnSpan == 1 && (!_fixedLayout || c.Row == 0))) AddCell(cell, intrinsic);
         if (!_fixedLayout)
         {
-            foreach (var cell in grid.Cells.Where(c => c.ColumnSpan > 1).OrderBy(c => c.ColumnSpan)) AddSpanning(cell, Whole(intrinsic(cell.Box)));
+            foreach (var cell in grid.Cells.Where(c => c.ColumnSpan > 1).OrderBy(c => c.ColumnSpan)) AddSpanning(cell, intrinsic(cell.Box));
         }
         else
         {
@@ -92,16 +92,13 @@ internal sealed class ColumnWidths
         var edges = LayoutEngine.Edges(cell.Box, 0);
         if (!_fixedLayout)
         {
-            var (least, most) = Whole(intrinsic(cell.Box));
+            var (least, most) = intrinsic(cell.Box);
             (_least[cell.Column], _most[cell.Column]) = (Math.Max(_least[cell.Column], least), Math.Max(_most[cell.Column], most));
         }
 
         if (!_fixedLayout || (_fixed[cell.Column] is null && _percent[cell.Column] is null))
             Specify(cell.Column, style.Width, style.BorderBox ? 0 : edges.Left + edges.Right, _least[cell.Column]);
     }
-
-    /// <summary>Columns lie on whole pixels, so a cell's wishes are rounded up to them.</summary>
-    private static (double Min, double Max) Whole((double Min, double Max) wanted) => (Math.Ceiling(wanted.Min - LayoutEngine.Epsilon), Math.Ceiling(wanted.Max - LayoutEngine.Epsilon));
 
     private void AddSpanning(TableCell cell, (double Min, double Max) wanted)
     {

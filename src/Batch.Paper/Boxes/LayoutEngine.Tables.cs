@@ -19,7 +19,7 @@ internal sealed partial class LayoutEngine
         var given = borderWidth ?? (style.Width.OrNull(containing) is { } w ? w + (style.BorderBox ? 0 : edges.Left + edges.Right) : null);
         var width = given ?? Math.Min(Math.Max(widths.Least + extra, containing - margins.Left - margins.Right), widths.Most + extra);
         width = Math.Max(Limited(width, style.MinWidth, style.MaxWidth, style, edges.Left + edges.Right, containing), widths.Least + extra);
-        var columns = WholePixels(widths.Share(Math.Max(0, width - extra)));
+        var columns = widths.Share(Math.Max(0, width - extra));
         var lefts = new double[columns.Length + 1];
         for (var i = 0; i < columns.Length; i++) lefts[i + 1] = lefts[i] + columns[i] + spacingX;
         var fragment = new Fragment(box, FragmentRole.Flow) { Width = columns.Length > 0 && grid.ColumnCount > 0 ? Math.Max(width, columns.Sum() + extra) : width };
@@ -99,20 +99,5 @@ internal sealed partial class LayoutEngine
         }
 
         return wrapper;
-    }
-
-    /// <summary>Browsers lay columns out on whole pixels: the rounding error is carried along, so that the sum stays.</summary>
-    private static double[] WholePixels(double[] widths)
-    {
-        var (exact, whole) = (0.0, 0.0);
-        var rounded = new double[widths.Length];
-        for (var i = 0; i < widths.Length; i++)
-        {
-            exact += widths[i];
-            rounded[i] = i == widths.Length - 1 ? exact - whole : Math.Floor(exact + Epsilon) - whole;
-            whole += rounded[i];
-        }
-
-        return rounded;
     }
 }

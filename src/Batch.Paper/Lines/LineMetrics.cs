@@ -35,7 +35,7 @@ internal sealed class LineMetrics
     public static double LineHeight(ComputedStyle style, FontLibrary fonts)
     {
         var (ascent, descent) = Of(style, fonts);
-        return style.LineHeight ?? (style.LineHeightFactor is { } factor ? factor * style.FontSize : ascent + descent);
+        return Length.Cut(style.LineHeight ?? (style.LineHeightFactor is { } factor ? factor * style.FontSize : ascent + descent));
     }
 
     public (double Ascent, double Descent) Of(ComputedStyle style) => Of(style, _fonts);
@@ -46,12 +46,13 @@ internal sealed class LineMetrics
     public double Open(Box box)
     {
         if (_shift.TryGetValue(box, out var known)) return known;
-        var parent = _shift.Count == 0 || box.Element?.ParentElement is null ? 0 : _shift.FirstOrDefault(s => s.Key.Element == box.Element.ParentElement).Value;
+        var around = box.Element?.ParentElement is { } element ? _shift.Keys.FirstOrDefault(b => b.Element == element) : null;
+        var (parent, outer) = around is null ? (0, _block.Style.FontSize) : (_shift[around], around.Style.FontSize);
         var style = box.Style;
         var shift = parent + style.VerticalAlign switch
         {
-            VerticalAlign.Sub => Math.Floor(style.FontSize * 1.2 / 5) + 1,
-            VerticalAlign.Super => -Math.Floor(style.FontSize * 1.2 / 3) - 1,
+            VerticalAlign.Sub => outer / 5 + 1,
+            VerticalAlign.Super => -outer / 3 - 1,
             VerticalAlign.Shift => -style.VerticalShift.Against(LineHeight(style, _fonts)),
             VerticalAlign.Middle => -_fonts.Face(_block.Style.FontWeight, italic: false).XHeight * _block.Style.FontSize / 2 + (Of(style).Ascent - Of(style).Descent) / 2,
             _ => 0,
@@ -71,8 +72,8 @@ internal sealed class LineMetrics
             VerticalAlign.Middle => -_fonts.Face(_block.Style.FontWeight, italic: false).XHeight * _block.Style.FontSize / 2 - height / 2,
             VerticalAlign.TextTop => -Of(_block.Style).Ascent,
             VerticalAlign.TextBottom => Of(_block.Style).Descent - height,
-            VerticalAlign.Sub => -baseline + Math.Floor(_block.Style.FontSize / 5) + 1,
-            VerticalAlign.Super => -baseline - Math.Floor(_block.Style.FontSize / 3) - 1,
+            VerticalAlign.Sub => -baseline + _block.Style.FontSize / 5 + 1,
+            VerticalAlign.Super => -baseline - _block.Style.FontSize / 3 - 1,
             VerticalAlign.Shift => -baseline - style.VerticalShift.Against(LineHeight(style, _fonts)),
             _ => -baseline,
         };

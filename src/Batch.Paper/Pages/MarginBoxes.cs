@@ -39,7 +39,7 @@ internal sealed class MarginBoxes(PageSetup setup, Cascade cascade, ComputedStyl
         var margins = setup.MarginsOf(page);
         var (x, width) = name.EndsWith("-corner", StringComparison.Ordinal) || name.StartsWith("left-", StringComparison.Ordinal) || name.StartsWith("right-", StringComparison.Ordinal)
             ? name.Contains("left", StringComparison.Ordinal) ? (0, margins.Left) : (setup.Width - margins.Right, margins.Right)
-            : Column(name, boxes, margins.Left, setup.Width - margins.Left - margins.Right);
+            : Column(name, boxes, setup.Origin(page).X, setup.ContentWidth);
         var (y, height) = name.StartsWith("top-", StringComparison.Ordinal) ? (0, margins.Top)
             : name.StartsWith("bottom-", StringComparison.Ordinal) ? (setup.Height - margins.Bottom, margins.Bottom) : (margins.Top, setup.ContentHeight(page));
         var around = LayoutEngine.Margins(box.Style, width);

@@ -46,11 +46,15 @@ internal sealed class PageSetup
 
     public double Height { get; private set; }
 
-    public double ContentWidth => Width - _other.Left - _other.Right;
+    /// <summary>Browsers lay pages out on whole pixels: the content begins at the rounded margin and its size is rounded up.</summary>
+    public double ContentWidth => Math.Ceiling(Width - _other.Left - _other.Right - 0.001);
+
+    /// <summary>Where the content begins on a page, px from its top left.</summary>
+    public (double X, double Y) Origin(int page) => (Math.Round(MarginsOf(page).Left), Math.Round(MarginsOf(page).Top));
 
     public Sides<double> MarginsOf(int page) => page == 0 ? _first : _other;
 
-    public double ContentHeight(int page) => Height - MarginsOf(page).Top - MarginsOf(page).Bottom;
+    public double ContentHeight(int page) => Math.Ceiling(Height - MarginsOf(page).Top - MarginsOf(page).Bottom - 0.001);
 
     private static (double, double) InPixels((double Width, double Height) mm) => (mm.Width * 96 / 25.4, mm.Height * 96 / 25.4);
 

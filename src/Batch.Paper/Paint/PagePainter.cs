@@ -24,19 +24,19 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
     public List<DisplayItem> Paint(Page page, Fragment root)
     {
         _items = [];
-        var margins = setup.MarginsOf(page.Index);
+        var origin = setup.Origin(page.Index);
         if (Canvas(root) is { IsVisible: true } canvas) _items.Add(new DisplayItem.Shape(PathStep.Rectangle(0, 0, setup.Width, setup.Height), canvas, EvenOdd: false, null));
         (_from, _to, _repeating) = (double.NegativeInfinity, double.PositiveInfinity, true);
-        var y = margins.Top;
+        var y = origin.Y;
         _headHeight = 0;
         foreach (var head in page.Heads)
         {
-            Fragment(head, margins.Left + Left(root, head), y - head.Y, 0 - head.Y, 1);
+            Fragment(head, origin.X + Left(root, head), y - head.Y, 0 - head.Y, 1);
             y += head.Height;
         }
 
         (_from, _to, _repeating, _headHeight) = (page.Start, page.End, false, page.HeadHeight);
-        Fragment(root, margins.Left, y - page.Start, 0, 1);
+        Fragment(root, origin.X, y - page.Start, 0, 1);
         return _items;
     }
 
@@ -80,7 +80,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         var bottom = y + fragment.Height;
         var (openTop, openBottom) = (y < _from - Epsilon, bottom > _to + Epsilon);
         var from = openTop ? _from - (fragment.RepeatedHead is not null ? _headHeight : 0) : y;
-        var box = new Rect(x, from + shift, fragment.Width, Math.Max(0, (openBottom ? _to : bottom) - from));
+        var box = new Rect(x, from + shift, fragment.Width, Math.Max(0, (openBottom ? _to : bottom) - from)).Snapped();
         if (box.Height <= 0 && (openTop || openBottom)) return;
         if (fragment.Box.CellBorder is null && !(fragment.Box.Kind is BoxKind.Table && fragment.Box.Style.Collapse) && fragment.Box.Kind is not (BoxKind.Row or BoxKind.RowGroup))
             BoxPainter.Decorate(_items, fragment.Box.Style, box, opacity, new Sides<bool>(openTop, Right: false, openBottom, Left: false));
@@ -125,7 +125,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         {
             if (!_repeating && span.Begins && span.Box.Element?.Id is { Length: > 0 } id) _items.Add(new DisplayItem.Anchor(id, y + span.Y));
             if (!span.Box.Style.Visible) continue;
-            BoxPainter.Decorate(_items, span.Box.Style, new Rect(x + span.X, y + span.Y, span.Width, span.Height), opacity * span.Box.Style.Opacity,
+            BoxPainter.Decorate(_items, span.Box.Style, new Rect(x + span.X, y + span.Y, span.Width, span.Height).Snapped(), opacity * span.Box.Style.Opacity,
                 new Sides<bool>(Top: false, !span.Ends, Bottom: false, !span.Begins));
         }
 
@@ -134,7 +134,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
             var style = piece.Box.Style;
             if (!style.Visible) continue;
             var colour = BoxPainter.Faded(style.Color, opacity);
-            var (left, baseline) = (x + piece.X, y + piece.Baseline);
+            var (left, baseline) = (x + piece.X, Math.Round(y + piece.Baseline, MidpointRounding.AwayFromZero));
             if (left + piece.Width > setup.Width + 0.5 && piece.Text.Trim().Length > 0) report.Add(piece.Box.Element, "width", "text runs off the right edge of the page");
             _items.Add(new DisplayItem.Text(Matrix.Shift(left, baseline), piece.Font, piece.Size, colour, piece.Glyphs, piece.Advances, piece.Texts));
             var thickness = Math.Max(1, Math.Round(piece.Size / 16));
@@ -149,7 +149,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
     private void Picture(Fragment fragment, double x, double y, double opacity)
     {
         var edges = LayoutEngine.Edges(fragment.Box, fragment.Width);
-        var box = new Rect(x + edges.Left, y + edges.Top, fragment.Width - edges.Left - edges.Right, fragment.Height - edges.Top - edges.Bottom);
+        var box = new Rect(Math.Round(x + edges.Left), Math.Round(y + edges.Top), fragment.Width - edges.Left - edges.Right, fragment.Height - edges.Top - edges.Bottom);
         if (fragment.Box.Kind == BoxKind.Svg) svg.Paint(_items, fragment.Box, box, opacity);
         else if (fragment.Box.ImageBytes is { } bytes) _items.Add(new DisplayItem.Image(box.X, box.Y, box.Width, box.Height, bytes));
         else if (fragment.Box.Text.Length > 0)

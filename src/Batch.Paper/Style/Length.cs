@@ -10,7 +10,14 @@ internal readonly record struct Length(double Px, double Percent, bool IsAuto)
 
     public static Length Of(double px) => new(px, 0, IsAuto: false);
 
-    public double Against(double basis) => Percent == 0 ? Px : Px + Percent / 100 * basis;
+    /// <summary>The length in px for a basis, cut to 1/64 px as browsers do, so that sums of many agree with theirs.</summary>
+    public double Against(double basis) => Cut(Exact(basis));
+
+    /// <summary>The length in px, not cut; for sizes of type.</summary>
+    public double Exact(double basis) => Percent == 0 ? Px : Px + Percent / 100 * basis;
+
+    /// <summary>Cut towards zero to 1/64 px.</summary>
+    public static double Cut(double px) => double.IsFinite(px) ? Math.Truncate(px * 64 + Math.Sign(px) * 0.001) / 64 : px;
 
     public double? OrNull(double basis) => IsAuto || (Percent != 0 && !double.IsFinite(basis)) ? null : Against(basis);
 

@@ -8,7 +8,7 @@ internal static partial class Properties
         table["font-size"] = (s, v, c) =>
         {
             double? fixedSize = v switch { "medium" => 16, "small" => 13, "x-small" => 10, "large" => 18, "x-large" => 24, "smaller" => c.Parent.FontSize / 1.2, "larger" => c.Parent.FontSize * 1.2, _ => null };
-            if (fixedSize is null && Length.Parse(v, c.Parent.FontSize, c.RootFontSize) is { IsAuto: false } length) fixedSize = length.Against(c.Parent.FontSize);
+            if (fixedSize is null && Length.Parse(v, c.Parent.FontSize, c.RootFontSize) is { IsAuto: false } length) fixedSize = length.Exact(c.Parent.FontSize);
             return fixedSize is >= 0 and var size && Set(() => s.FontSize = size);
         };
         table["font-weight"] = (s, v, c) =>
@@ -23,7 +23,7 @@ internal static partial class Properties
         {
             if (v == "normal") return Set(() => (s.LineHeight, s.LineHeightFactor) = (null, null));
             if (Length.TryNumber(v, out var factor)) return factor >= 0 && Set(() => (s.LineHeight, s.LineHeightFactor) = (null, factor));
-            return c.Length(v) is { IsAuto: false } length && Set(() => (s.LineHeight, s.LineHeightFactor) = (length.Against(s.FontSize), null));
+            return c.Length(v) is { IsAuto: false } length && Set(() => (s.LineHeight, s.LineHeightFactor) = (length.Exact(s.FontSize), null));
         };
         table["letter-spacing"] = (s, v, c) => v == "normal" ? Set(() => s.LetterSpacing = 0) : c.Length(v) is { IsAuto: false, Percent: 0 } length && Set(() => s.LetterSpacing = length.Px);
         Keyword(table, "text-align", (s, v) => s.TextAlign = v, ("start", TextAlign.Start), ("left", TextAlign.Left), ("right", TextAlign.Right), ("end", TextAlign.End), ("center", TextAlign.Center),
