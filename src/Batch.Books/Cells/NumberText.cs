@@ -6,6 +6,9 @@ namespace Batch.Books.Cells;
 /// <summary>Reads numbers written as text, with thousands separators and either decimal sign; what could mean two numbers is never decided in silence.</summary>
 internal static partial class NumberText
 {
+    /// <summary>Numbers further from zero than this stand in no book; they would not stay finite in reckoning.</summary>
+    public const double Greatest = 1e12;
+
     /// <summary>Splits <c>1,200 lb</c> into its number and what follows it.</summary>
     public static (string Number, string Unit) Split(string text)
     {
@@ -57,7 +60,7 @@ internal static partial class NumberText
         }
 
         if (mark == ',') plain = plain.Replace(',', '.');
-        return double.TryParse(plain, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number)
+        return double.TryParse(plain, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && Math.Abs(number) <= Greatest
             ? Reading<double>.Good(number, caution)
             : NotANumber;
     }

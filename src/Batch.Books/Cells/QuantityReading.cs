@@ -6,6 +6,9 @@ namespace Batch.Books.Cells;
 /// <summary>Reads numbers with units: the cell's own unit, else that of the column.</summary>
 internal static class QuantityReading
 {
+    /// <summary>More hours than any airframe has.</summary>
+    private const double GreatestHours = 1e6;
+
     /// <summary>A number in the unit the quantity is kept in.</summary>
     public static Reading<double> Read(RawCell cell, CellSetting setting, Quantity quantity)
     {
@@ -33,7 +36,7 @@ internal static class QuantityReading
         {
             return (cell.Look & (NumberLook.Date | NumberLook.Clock)) != NumberLook.Plain
                 ? Reading<double>.Bad("is shown as a date or a time, not as a number", "a number; format the cell as a number and type it again")
-                : Reading<double>.Good(cell.Number);
+                : Math.Abs(cell.Number) <= NumberText.Greatest ? Reading<double>.Good(cell.Number) : Reading<double>.Bad("is out of range", "a number");
         }
 
         return cell.Kind == CellKind.Boolean ? Reading<double>.Bad("is not a number", "a number") : NumberText.Read(cell.Text, setting.DecimalComma);
@@ -54,6 +57,12 @@ internal static class QuantityReading
     public static Reading<double> Span(RawCell cell, CellSetting setting, Quantity quantity)
     {
         var hour = quantity.Find("h") ?? throw new InvalidOperationException("a span is a time");
+        var span = AnySpan(cell, setting, quantity, hour);
+        return span.IsGood && Math.Abs(quantity.Kept.To(hour, span.Value)) > GreatestHours ? Reading<double>.Bad("is out of range", $"a number of {quantity.Unit} or h:mm") : span;
+    }
+
+    private static Reading<double> AnySpan(RawCell cell, CellSetting setting, Quantity quantity, UnitWord hour)
+    {
         if (cell.Kind == CellKind.Number && (cell.Look & NumberLook.Clock) != NumberLook.Plain) return Reading<double>.Good(Rounded(hour.To(quantity.Kept, cell.Number * 24)));
         var colon = cell.Text.IndexOf(':', StringComparison.Ordinal);
         if (cell.Kind != CellKind.Text || colon < 0) return Read(cell, setting, quantity);

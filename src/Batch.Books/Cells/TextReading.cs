@@ -6,9 +6,11 @@ internal static class TextReading
     /// <summary>Text as written; of a number its shown form.</summary>
     public static Reading<string> Any(RawCell cell) => Reading<string>.Good(cell.Text);
 
+    /// <summary>A name as written, inner blanks single.</summary>
+    public static Reading<string> Name(RawCell cell) => Reading<string>.Good(string.Join(' ', cell.Text.Split(Blanks, StringSplitOptions.RemoveEmptyEntries)));
+
     /// <summary>A name compared without case: upper case, inner blanks single.</summary>
-    public static Reading<string> Ident(RawCell cell) =>
-        Reading<string>.Good(string.Join(' ', cell.Text.Split(Blanks, StringSplitOptions.RemoveEmptyEntries)).ToUpperInvariant());
+    public static Reading<string> Ident(RawCell cell) => Name(cell).Then(name => name.ToUpperInvariant());
 
     /// <summary>Names separated by commas, semicolons or slashes.</summary>
     public static Reading<ImmutableArray<string>> List(RawCell cell) => Reading<ImmutableArray<string>>.Good(

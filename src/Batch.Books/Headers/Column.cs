@@ -24,6 +24,9 @@ internal abstract class Column
     /// <summary>What its numbers are; null where it holds no quantity.</summary>
     public Quantity? Quantity { get; init; }
 
+    /// <summary>Whether its header is offered without a unit although numbers in it have one.</summary>
+    public bool IsBare { get; init; }
+
     /// <summary>The words it may hold, where it is limited to a list.</summary>
     public ImmutableArray<string> Words { get; init; } = [];
 }

@@ -17,6 +17,10 @@ internal static class ColumnKinds
     public static Column<string> Ident(string name, string field, string meaning, bool required = false, params string[] aliases) =>
         Of(name, field, meaning, required, aliases, null, (cell, _) => (cell.Look & NumberLook.Date) != NumberLook.Plain ? BecameDate<string>() : TextReading.Ident(cell));
 
+    /// <summary>A name kept as written, inner blanks single.</summary>
+    public static Column<string> Name(string name, string field, string meaning, bool required = false, params string[] aliases) =>
+        Of(name, field, meaning, required, aliases, null, (cell, _) => (cell.Look & NumberLook.Date) != NumberLook.Plain ? BecameDate<string>() : TextReading.Name(cell));
+
     /// <summary>Names separated by commas.</summary>
     public static Column<ImmutableArray<string>> List(string name, string field, string meaning, bool required = false, params string[] aliases) =>
         Of(name, field, meaning, required, aliases, null, (cell, _) => TextReading.List(cell));
@@ -116,6 +120,10 @@ internal static class ColumnKinds
     /// <summary>A column with a reader of its own.</summary>
     public static Column<T> Of<T>(string name, string field, string meaning, bool required, string[] aliases, Quantity? quantity, Func<RawCell, CellSetting, Reading<T>> read) =>
         new() { Name = name, Field = field, Meaning = meaning, IsRequired = required, Aliases = [.. aliases], Quantity = quantity, Read = read };
+
+    /// <summary>A column with a reader of its own that also understands words, so that its header is offered without a unit.</summary>
+    public static Column<T> Bare<T>(string name, string field, string meaning, string[] aliases, Quantity quantity, Func<RawCell, CellSetting, Reading<T>> read) =>
+        new() { Name = name, Field = field, Meaning = meaning, Aliases = [.. aliases], Quantity = quantity, IsBare = true, Read = read };
 
     /// <summary>The complaint about text such as <c>1-3</c> that a spreadsheet has turned into a date.</summary>
     public static Reading<T> BecameDate<T>() => Reading<T>.Bad("was turned into a date by the spreadsheet", "the text as meant; format the cell as text and type it again");

@@ -121,10 +121,9 @@ internal sealed class HeaderMatch
         var plain = new List<string>();
         foreach (var (number, header) in Others)
         {
-            var near = NearWords.Nearest(HeaderText.Of(header).Name, free.Select(column => HeaderText.Plain(column.Name)), 1);
-            if (near.Length > 0 && HeaderText.Of(header).Name.Length > 2 && Array.Find(free, column => HeaderText.Plain(column.Name) == near[0]) is { } meant)
+            if (HeaderText.Near(HeaderText.Of(header).Name, free.Select(column => column.Name)) is { } meant)
             {
-                complaints.Add(Sheet.Place.At(Row, number), State.Caution, $"{header} is not a column of {Plan.Name}; did you mean {meant.Name}?", header, meant.Name);
+                complaints.Add(Sheet.Place.At(Row, number), State.Caution, $"{header} is not a column of {Plan.Name}; did you mean {meant}?", header, meant);
             }
             else if (!Plan.IsOpen)
             {
@@ -141,12 +140,12 @@ internal sealed class HeaderMatch
     {
         foreach (var column in Plan.Columns.Where(column => column.IsRequired && !Placed.ContainsKey(column)))
         {
-            var headers = Others.Select(other => other.Header).ToArray();
-            var near = NearWords.Nearest(column.Name, headers, 1);
+            var headers = Others.Select(other => other.Header);
+            var near = HeaderText.Near(HeaderText.Plain(column.Name), headers);
             Missing.Add(column, complaints.Add(
                 Sheet.Place.At(Row),
                 State.Fail,
-                $"{Plan.Name} has no column {column.Name}, which every row needs" + (near.Length > 0 ? $"; is it the one called {near[0]}?" : ""),
+                $"{Plan.Name} has no column {column.Name}, which every row needs" + (near is null ? "" : $"; is it the one called {near}?"),
                 expected: column.Name));
         }
     }

@@ -28,6 +28,21 @@ internal readonly record struct HeaderText(string Name, string Unit, string Asid
         return plain.ToString();
     }
 
+    /// <summary>The one of some names that a misspelled name was likely meant to be: one edit in a short name, two in a longer; null for none.</summary>
+    /// <param name="name">Name without case, spacing and punctuation.</param>
+    /// <param name="names">Names as declared.</param>
+    public static string? Near(string name, IEnumerable<string> names)
+    {
+        if (name.Length < 3) return null;
+        var most = name.Length <= 5 ? 1 : 2;
+        return names.Select(declared => (Declared: declared, Distance: NearWords.Distance(name, Plain(declared))))
+            .Where(pair => pair.Distance <= most)
+            .OrderBy(pair => pair.Distance)
+            .ThenBy(pair => pair.Declared, StringComparer.Ordinal)
+            .Select(pair => pair.Declared)
+            .FirstOrDefault();
+    }
+
     private static (string Outside, string Inside) Bracketed(string text, char open, char close)
     {
         var start = text.IndexOf(open, StringComparison.Ordinal);

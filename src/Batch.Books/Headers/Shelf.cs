@@ -48,8 +48,7 @@ internal sealed class Shelf
         foreach (var sheet in _books.SelectMany(book => book.Sheets).Where(sheet => !sheet.Hidden && !known.Contains(HeaderText.Plain(sheet.Name))))
         {
             var free = plans.Where(plan => !Has(plan)).Select(plan => plan.Name).ToArray();
-            var near = NearWords.Nearest(sheet.Name, free, 1);
-            if (near.Length > 0) Complaints.Add(sheet.Place, State.Caution, $"{sheet.Name} is not a sheet that is known, and was not read; did you mean {near[0]}?", sheet.Name, near[0]);
+            if (HeaderText.Near(HeaderText.Plain(sheet.Name), free) is { } near) Complaints.Add(sheet.Place, State.Caution, $"{sheet.Name} is not a sheet that is known, and was not read; did you mean {near}?", sheet.Name, near);
             else if (sheet.Rows.Count > 0) Complaints.Add(sheet.Place, State.Note, $"{sheet.Name} is not a sheet that is known, and was not read", sheet.Name);
         }
     }

@@ -12,8 +12,8 @@ internal static class LegOrder
         var seen = new Dictionary<(string, int), LegDraft>();
         foreach (var draft in drafts.Where(draft => draft.Key.Number > 0 && !draft.Row.Raw(trip).IsBlank))
         {
-            if (seen.TryAdd((draft.Key.Trip.ToUpperInvariant(), draft.Key.Number), draft)) continue;
-            var first = seen[(draft.Key.Trip.ToUpperInvariant(), draft.Key.Number)];
+            if (seen.TryAdd((draft.Key.Trip, draft.Key.Number), draft)) continue;
+            var first = seen[(draft.Key.Trip, draft.Key.Number)];
             draft.IsDouble = true;
             first.Doubt([draft.Row.Fail(number, $"{draft.Key} stands twice: see {first.Row.Place}; the first is computed, this one is not", "another leg number")]);
         }

@@ -8,6 +8,9 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
 {
     private readonly ILookup<string, LegDraft> _legs = drafts.Where(draft => !draft.Key.Trip.StartsWith("row ", StringComparison.Ordinal)).ToLookup(draft => draft.Key.Trip, StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>The trip as the Legs sheet spells it; as written where it has none.</summary>
+    public string AsInLegs(string trip) => _legs[trip].FirstOrDefault()?.Key.Trip ?? trip;
+
     /// <summary>Whether any row of the Legs sheet is of the trip; complains at the cell where none is.</summary>
     public bool Resolve(Row row, Column column, string trip)
     {

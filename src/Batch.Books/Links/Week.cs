@@ -18,14 +18,14 @@ internal static class Week
         if (!shelf.Has(LegsSheet.Plan)) throw new BookException(NoLegs(books));
         var settings = OperatorSheet.Read(shelf);
         var types = Types(shelf);
-        var fleet = AircraftSheet.Read(shelf, types);
         var airports = AirportsSheet.Read(shelf);
         var runways = RunwaysSheet.Read(shelf, airports);
         airports.Complete(airport => airport with { Runways = [.. runways[airport.Ident]] });
+        var fleet = AircraftSheet.Read(shelf, types, airports);
         var fixes = FixesSheet.Read(shelf);
         var points = fixes.Select(fix => fix.Ident).Concat(airports.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var airways = AirwaysSheet.Read(shelf, points);
-        var crew = CrewSheet.Read(shelf, types);
+        var crew = CrewSheet.Read(shelf, types, airports);
         var logged = LoggedSheet.Read(shelf, crew);
         var reference = new Reference(types, fleet, airports, crew);
         var drafts = LegsSheet.Read(shelf, reference);
@@ -91,7 +91,6 @@ internal static class Week
     private static string NoLegs(ImmutableArray<RawBook> books)
     {
         var names = books.SelectMany(book => book.Sheets).Select(sheet => sheet.Name).ToArray();
-        var near = NearWords.Nearest("Legs", names, 1);
-        return $"no book has a sheet Legs ({string.Join(", ", books.Select(book => book.Name))})" + (near.Length > 0 ? $"; is it the one called {near[0]}?" : "");
+        return $"no book has a sheet Legs ({string.Join(", ", books.Select(book => book.Name))})" + (HeaderText.Near("legs", names) is { } near ? $"; is it the one called {near}?" : "");
     }
 }

@@ -38,19 +38,19 @@ internal static class AircraftSheet
     private static readonly Column<string> Status = Plan.Add(ColumnKinds.Text("Status", nameof(Aircraft.Status), "Status, such as in service."));
 
     /// <summary>Reads the fleet.</summary>
-    public static Register<Aircraft> Read(Shelf shelf, Register<AircraftType> types)
+    public static Register<Aircraft> Read(Shelf shelf, Register<AircraftType> types, Register<Airport> airports)
     {
         var fleet = new Register<Aircraft>(Plan.Name);
         foreach (var row in shelf.Rows(Plan))
         {
             var registration = row.NeededText(Registration);
-            fleet.Take(registration, Registration, row, OneAircraft(row, registration, types));
+            fleet.Take(registration, Registration, row, OneAircraft(row, registration, types, airports));
         }
 
         return fleet;
     }
 
-    private static Aircraft? OneAircraft(Row row, string registration, Register<AircraftType> types)
+    private static Aircraft? OneAircraft(Row row, string registration, Register<AircraftType> types, Register<Airport> airports)
     {
         var typeName = row.NeededText(Type);
         var type = types.Resolve(row, Type, typeName);
@@ -82,6 +82,7 @@ internal static class AircraftSheet
             Status = row.Text(Status),
             Origin = row.Origin,
         };
+        airports.Resolve(row, Home, aircraft.Home, State.Caution);
         if (row.IsLost || type is null) return null;
         LookPlausible(row, aircraft, type);
         return aircraft;

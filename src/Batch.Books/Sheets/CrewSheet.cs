@@ -29,23 +29,22 @@ internal static class CrewSheet
     private static readonly Column<LocalDate> ThirdNightLanding = Plan.Add(ColumnKinds.Date("Third last night landing", nameof(CrewMember.ThirdLastNightLanding), "Date of the third last landing at night."));
 
     /// <summary>Reads the pilots.</summary>
-    public static Register<CrewMember> Read(Shelf shelf, Register<AircraftType> types)
+    public static Register<CrewMember> Read(Shelf shelf, Register<AircraftType> types, Register<Airport> airports)
     {
         var crew = new Register<CrewMember>(Plan.Name);
         foreach (var row in shelf.Rows(Plan))
         {
             var code = row.NeededText(Code);
-            crew.Take(code, Code, row, Pilot(row, code, types));
+            crew.Take(code, Code, row, Pilot(row, code, types, airports));
         }
 
         return crew;
     }
 
-    private static CrewMember? Pilot(Row row, string code, Register<AircraftType> types)
+    private static CrewMember? Pilot(Row row, string code, Register<AircraftType> types, Register<Airport> airports)
     {
         var seats = row.Optional(Seats);
-        var qualified = row.Optional(Types) ?? [];
-        foreach (var type in qualified) types.Resolve(row, Types, type, State.Caution);
+        ImmutableArray<string> qualified = [.. (row.Optional(Types) ?? []).Select(type => types.Resolve(row, Types, type, State.Caution)?.Name ?? type)];
         var weight = row.Pounds(Weight);
         if (weight is { Value: var pounds }) Plausible.Adult(row, Weight, pounds);
         var pilot = new CrewMember
@@ -68,6 +67,7 @@ internal static class CrewSheet
             ThirdLastNightLanding = row.Optional(ThirdNightLanding),
             Origin = row.Origin,
         };
+        airports.Resolve(row, Base, pilot.Base, State.Caution);
         return row.IsLost ? null : pilot;
     }
 

@@ -32,9 +32,7 @@ internal sealed class ItemRows(Dictionary<string, Column> known)
             return;
         }
 
-        var near = NearWords.Nearest(written.Name, known.Keys, 1);
-        if (near.Length == 0) return;
-        var meant = known[near[0]].Name;
+        if (HeaderText.Near(written.Name, known.Values.Select(declared => declared.Name)) is not { } meant) return;
         row.Complain(State.Caution, itemColumn, $"{name} is not an item that is known; did you mean {meant}?", meant);
     }
 

@@ -14,7 +14,7 @@ internal static class LegsSheet
     /// <summary>The declared columns.</summary>
     public static readonly SheetPlan Plan = new("Legs", "week", "The week's legs, one a row.");
 
-    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Ident("Trip", nameof(LegKey.Trip), "Name of the trip.", ColumnKinds.Starred));
+    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Name("Trip", nameof(LegKey.Trip), "Name of the trip.", ColumnKinds.Starred));
     private static readonly Column<int> Number = Plan.Add(ColumnKinds.Whole("Leg", nameof(LegKey.Number), "Number of the leg in its trip, from 1.", 1, 9999, ColumnKinds.Starred, "Leg number", "Leg no"));
     private static readonly Column<LocalDate> Date = Plan.Add(ColumnKinds.Date("Date", "Date", "Date of off blocks, at the departure airport (UTC where the time is UTC).", ColumnKinds.Starred));
     private static readonly Column<WrittenTime> OffBlocks = Plan.Add(ColumnKinds.Clock("Off blocks", nameof(Leg.OffBlocks), "Off blocks, local to the departure airport unless marked Z.", ColumnKinds.Starred, "Off block", "Off-block time", "Departure time"));
@@ -25,13 +25,13 @@ internal static class LegsSheet
     private static readonly Column<string> SecondAlternate = Plan.Add(ColumnKinds.Ident("Second alternate", nameof(Leg.SecondAlternate), "Ident of the second alternate.", false, "Alternate 2"));
     private static readonly Column<string> Route = Plan.Add(ColumnKinds.Text("Route", nameof(Leg.Route), "Route between the airports; empty for direct."));
     private static readonly Column<string> BackupRoute = Plan.Add(ColumnKinds.Text("Backup route", nameof(Leg.BackupRoute), "Another route to have ready."));
-    private static readonly Column<WrittenLevel> Level = Plan.Add(ColumnKinds.Of("Level", nameof(Leg.Level), "Cruise level: feet, FL160, or auto.", false, ["Cruise level", "Altitude"], Quantity.Altitude, WrittenLevel.Read));
+    private static readonly Column<WrittenLevel> Level = Plan.Add(ColumnKinds.Bare("Level", nameof(Leg.Level), "Cruise level: feet, FL160, or auto.", ["Cruise level", "Altitude"], Quantity.Altitude, WrittenLevel.Read));
     private static readonly Column<string> Setting = Plan.Add(ColumnKinds.Text("Setting", nameof(Leg.Setting), "Cruise setting as in Cruise, or auto.", false, "Cruise setting", "Power setting"));
     private static readonly Column<FlightRules> Rules = Plan.Add(ColumnKinds.Word("Rules", nameof(Leg.Rules), "IFR or VFR.", [("IFR", FlightRules.Ifr), ("VFR", FlightRules.Vfr)], false, "Flight rules"));
     private static readonly Column<LegPurpose> Purpose = Plan.Add(ColumnKinds.Word("Purpose", nameof(Leg.Purpose), "Why it is flown.", [("charter", LegPurpose.Charter), ("ferry", LegPurpose.Ferry), ("training", LegPurpose.Training), ("positioning", LegPurpose.Ferry)]));
     private static readonly Column<string> Captain = Plan.Add(ColumnKinds.Ident("Captain", nameof(Leg.Captain), "Code of the captain.", ColumnKinds.Starred, "PIC"));
     private static readonly Column<string> SecondPilot = Plan.Add(ColumnKinds.Ident("Second pilot", nameof(Leg.SecondPilot), "Code of the second pilot.", false, "SIC", "Copilot", "First officer"));
-    private static readonly Column<WrittenFuelPlan> FuelPlanColumn = Plan.Add(ColumnKinds.Of("Fuel plan", nameof(Leg.FuelPlan), "minimum, minimum+200, full, carry, or an amount.", false, [], Quantity.Fuel, WrittenFuelPlan.Read));
+    private static readonly Column<WrittenFuelPlan> FuelPlanColumn = Plan.Add(ColumnKinds.Bare("Fuel plan", nameof(Leg.FuelPlan), "minimum, minimum+200, full, carry, or an amount.", [], Quantity.Fuel, WrittenFuelPlan.Read));
     private static readonly Column<FuelAmount> FuelAboard = Plan.Add(ColumnKinds.Fuel("Fuel aboard", nameof(Leg.FuelAboard), "Fuel aboard before fuelling, on the first leg of an aircraft in the week.", false, "Fuel on board"));
     private static readonly Column<double> Taxi = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Taxi", nameof(Leg.Taxi), "Time from off blocks to takeoff.", false, "Taxi time", "Taxi out"));
     private static readonly Column<string> DepartureRunway = Plan.Add(ColumnKinds.Runway("Departure runway", nameof(Leg.DepartureRunway), "Departure runway; empty for the best into the wind."));
@@ -42,17 +42,18 @@ internal static class LegsSheet
     public static List<LegDraft> Read(Shelf shelf, Reference reference)
     {
         var drafts = new List<LegDraft>();
-        foreach (var row in shelf.Rows(Plan)) drafts.Add(Draft(row, reference));
+        var trips = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var row in shelf.Rows(Plan)) drafts.Add(Draft(row, reference, trips));
         LegOrder.Look(drafts, Trip, Number);
         return drafts;
     }
 
-    private static LegDraft Draft(Row row, Reference reference)
+    private static LegDraft Draft(Row row, Reference reference, Dictionary<string, string> trips)
     {
         var trip = row.NeededText(Trip);
+        if (!trips.TryAdd(trip, trip)) trip = trips[trip];
         var number = row.Needed(Number);
         var date = row.Needed(Date);
-        var dateIsKnown = !row.IsLost || date != default;
         var written = row.Needed(OffBlocks);
         var registration = row.NeededText(AircraftColumn);
         var from = row.NeededText(From);
@@ -66,7 +67,7 @@ internal static class LegsSheet
             Aircraft = row.Raw(AircraftColumn).Text,
             From = row.Raw(From).Text,
             To = row.Raw(To).Text,
-            Date = dateIsKnown && date != default ? date : null,
+            Date = date != default ? date : null,
             Captain = row.Raw(Captain).Text,
             SecondPilot = row.Raw(SecondPilot).Text,
             Problems = [],
@@ -80,8 +81,8 @@ internal static class LegsSheet
         var leg = Rest(row, reference, aircraft, departure, destination);
         CrewLinks.Resolve(reference.Crew, row, Captain, captain);
         CrewLinks.Resolve(reference.Crew, row, SecondPilot, secondPilot);
-        if (departure is null || date == default || row.IsLost) return new LegDraft(row, key, null, shell);
-        if (LegTime.Of(row, Date, OffBlocks, date, written, departure.Zone) is not { } time) return new LegDraft(row, key, null, shell);
+        if (departure is null || date == default || written == default) return new LegDraft(row, key, null, shell);
+        if (LegTime.Of(row, Date, OffBlocks, date, written, departure.Zone) is not { } time || row.IsLost) return new LegDraft(row, key, null, shell);
         return new LegDraft(
             row,
             key,

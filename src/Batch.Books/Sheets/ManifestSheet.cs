@@ -11,7 +11,7 @@ internal static class ManifestSheet
     /// <summary>The declared columns.</summary>
     public static readonly SheetPlan Plan = new("Manifest", "week", "Passengers with their bags, one a row.");
 
-    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Ident("Trip", nameof(ManifestLine.Trip), "Trip as in Legs.", ColumnKinds.Starred));
+    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Name("Trip", nameof(ManifestLine.Trip), "Trip as in Legs.", ColumnKinds.Starred));
     private static readonly Column<LegSelection> Legs = Plan.Add(ColumnKinds.Of("Legs", nameof(ManifestLine.Legs), "Legs of the trip: all, 1, 1-3 or 1,3; empty for all.", false, ["Leg"], null, (cell, _) => LegsReading.Read(cell)));
     private static readonly Column<string> Name = Plan.Add(ColumnKinds.Text("Name", nameof(ManifestLine.Name), "Name of the passenger.", ColumnKinds.Starred, "Passenger"));
     private static readonly Column<PersonCategory> Category = Plan.Add(ColumnKinds.Word(
@@ -31,7 +31,7 @@ internal static class ManifestSheet
         var lines = ImmutableArray.CreateBuilder<ManifestLine>();
         foreach (var row in shelf.Rows(Plan))
         {
-            var trip = row.NeededText(Trip);
+            var trip = trips.AsInLegs(row.NeededText(Trip));
             var legs = row.Take(Legs, LegSelection.All);
             var line = new ManifestLine
             {

@@ -55,13 +55,13 @@ internal static class StationsSheet
         var maximum = row.Pounds(Maximum);
         var order = row.Optional(FillOrder);
         if (row.IsLost) return null;
-        if (seats is null && kind is StationKind.Seat && row.Raw(Seats).IsBlank) row.Complain(State.Caution, Seats, $"{name} is a seat station without a number of seats; one seat is taken", "a whole number");
+        if (seats is null && kind is not StationKind.Bags && row.Raw(Seats).IsBlank) row.Complain(State.Caution, Seats, $"{name} has no number of seats; one seat is taken", "a whole number");
         return new Station
         {
             Name = name,
             Kind = kind,
             Arm = new Inches(arm),
-            Seats = seats ?? (kind is StationKind.Seat ? 1 : 0),
+            Seats = seats ?? (kind is StationKind.Bags ? 0 : 1),
             Maximum = maximum,
             FillOrder = order,
             Origin = row.Origin,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Batch.Books.Headers;
 using Batch.Books.Links;
 using Batch.Books.Units;
@@ -68,6 +69,7 @@ internal static class TypesSheet
     private static AircraftType Type(Row row, string name)
     {
         var density = row.Optional(Density);
+        if (density is < 5 or > 8) row.Complain(State.Caution, Density, string.Create(CultureInfo.InvariantCulture, $"Density of {density:0.###} lb/USG is that of no aviation fuel; was it given in another unit?"), "about 6.0 lb/USG for Avgas, 6.7 lb/USG for Jet A-1");
         return new AircraftType
         {
             Name = name,

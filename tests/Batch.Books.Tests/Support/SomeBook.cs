@@ -54,10 +54,10 @@ internal sealed class SomeBook
         return path;
     }
 
-    public string SaveCsv(string folder, char delimiter = ',', Encoding? encoding = null, bool decimalComma = false, string newLine = "\r\n")
+    public string SaveCsv(string folder, char delimiter = ',', Encoding? encoding = null, bool decimalComma = false, string newLine = "\r\n", string only = "")
     {
         Directory.CreateDirectory(folder);
-        foreach (var (name, rows) in Sheets)
+        foreach (var (name, rows) in Sheets.Where(sheet => only.Length == 0 || sheet.Name == only))
         {
             var text = new StringBuilder();
             foreach (var row in rows) text.Append(string.Join(delimiter, row.Select(cell => Quoted(Text(cell, decimalComma), delimiter)))).Append(newLine);

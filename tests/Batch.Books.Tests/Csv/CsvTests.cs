@@ -1,0 +1,65 @@
+using System.Text;
+using Batch.Books.Cells;
+using Batch.Books.Csv;
+
+namespace Batch.Books.Tests.Csv;
+
+public sealed class CsvTests
+{
+    private static readonly CellRef Place = new(0, 0, "week/Legs");
+
+    [Theory]
+    [InlineData("a;b;c\n1,5;2;3", ';')]
+    [InlineData("a,b,c\n1;5,2,3", ',')]
+    [InlineData("a\tb\tc\n1,5\t2\t3", '\t')]
+    [InlineData("\"a;b;c;d\",e,f\n", ',')]
+    [InlineData("Title\na;b\n", ';')]
+    [InlineData("alone\n", ',')]
+    [InlineData("", ',')]
+    [InlineData("Text\n\"METAR, with, commas\"\n", ',')]
+    public void The_delimiter_is_detected(string text, char expected) => Assert.Equal(expected, CsvText.Delimiter(text));
+
+    [Fact]
+    public void The_encoding_is_detected()
+    {
+        const string Text = "Añd ü – €";
+        var ansi = CodePagesEncodingProvider.Instance.GetEncoding(1252) ?? throw new InvalidOperationException();
+        Assert.Equal(Text, CsvText.Decode(new UTF8Encoding(false).GetBytes(Text)));
+        Assert.Equal(Text, CsvText.Decode([.. Encoding.UTF8.GetPreamble(), .. Encoding.UTF8.GetBytes(Text)]));
+        Assert.Equal(Text, CsvText.Decode([.. Encoding.Unicode.GetPreamble(), .. Encoding.Unicode.GetBytes(Text)]));
+        Assert.Equal(Text, CsvText.Decode(ansi.GetBytes(Text)));
+        Assert.Equal("", CsvText.Decode([]));
+    }
+
+    [Fact]
+    public void Quotes_line_breaks_and_blank_lines_keep_the_numbering_of_a_spreadsheet()
+    {
+        var sheet = CsvFolder.Sheet("Legs", "a,\"b \"\"x\"\"\",\"two\nlines\"\r\n\r\n1,,3\r\n,,\r\n4"u8.ToArray(), Place);
+        Assert.Equal([1, 3, 5], sheet.Rows.Select(row => row.Number));
+        Assert.Equal(["a", "b \"x\"", "two\nlines"], sheet.Rows[0].Cells.Select(cell => cell.Text));
+        Assert.Equal((true, "3", true), (sheet.Rows[1][2].IsBlank, sheet.Rows[1][3].Text, sheet.Rows[1][9].IsBlank));
+    }
+
+    [Theory]
+    [InlineData("a;b\n1,5;2\n", true)]
+    [InlineData("a;b\n1.5;2\n", false)]
+    [InlineData("a;b\n1.500;2\n", true)]
+    [InlineData("a,b\n1.5,2\n", false)]
+    public void The_decimal_comma_holds_with_semicolons_unless_the_file_says_otherwise(string text, bool expected) =>
+        Assert.Equal(expected, CsvFolder.Sheet("Legs", Encoding.UTF8.GetBytes(text), Place).DecimalComma);
+
+    [Fact]
+    public void A_stray_quotation_mark_is_a_caution()
+    {
+        var sheet = CsvFolder.Sheet("Legs", "a,b\n1,x\"y\n2,\"never closed\n3,4\n"u8.ToArray(), Place);
+        Assert.Contains(sheet.Remarks, remark => remark.State == State.Caution && remark.At.Row == 2);
+    }
+
+    [Fact]
+    public void A_NUL_is_left_out_and_said()
+    {
+        var sheet = CsvFolder.Sheet("Legs", "a,b\n1\0,2\n"u8.ToArray(), Place);
+        Assert.Equal("1", sheet.Rows[1][1].Text);
+        Assert.Single(sheet.Remarks);
+    }
+}
