@@ -23,6 +23,41 @@ internal static class Ask
     public static Finding Worst(string check, LegPlan.Planned plan, Func<PlannedWeek, PlannedWeek>? change = null, string rules = "us-charter", Forecasts? forecasts = null) =>
         All(check, plan, change, rules, forecasts)[0];
 
+    /// <summary>A forecast of a ceiling and visibility for the whole day.</summary>
+    public static Forecasts Forecast(string airport, double? ceilingFt, double visibilityM) => Forecasts.None with
+    {
+        ByAirport = Forecasts.None.ByAirport.Add(airport, [Period(Some.Noon - Duration.FromHours(12), Some.Noon + Duration.FromHours(12), ceilingFt, visibilityM)]),
+    };
+
+    /// <summary>A forecast period.</summary>
+    public static ForecastPeriod Period(Instant from, Instant to, double? ceilingFt, double visibilityM) =>
+        new() { From = from, To = to, Ceiling = ceilingFt is { } feet ? new Feet(feet) : null, VisibilityMetres = visibilityM };
+
+    /// <summary>Clear all day at airports.</summary>
+    public static Forecasts Fair(params string[] airports) => Forecasts.None with
+    {
+        ByAirport = airports.Aggregate(Forecasts.None.ByAirport, (all, airport) => all.AddRange(Forecast(airport, null, 10_000).ByAirport)),
+    };
+
+    /// <summary>
+    /// A leg that just meets a check, one that just does not, and one whose input is missing (null where nothing can be missing): a pass, the expected verdict with its numbers, and not checked.
+    /// </summary>
+    public static void Boundary(string check, LegPlan.Planned meets, LegPlan.Planned fails, LegPlan.Planned? lacks, Verdict expected = Verdict.Fail, string rules = "us-charter", Func<PlannedWeek, PlannedWeek>? change = null)
+    {
+        var good = All(check, meets, change, rules);
+        Assert.True(good[0].Verdict == Verdict.Pass, $"{check} on the leg that just meets it: {good[0].Verdict} {good[0].Text}");
+        var bad = Worst(check, fails, change, rules);
+        Assert.True(bad.Verdict == expected, $"{check} on the leg that just fails it: {bad.Verdict} {bad.Text}");
+        Assert.False(string.IsNullOrWhiteSpace(bad.Citation));
+        Assert.True(bad.Margin is null or < 0, $"{check}: a failure with a margin of zero or more: {bad.Text}");
+        if (lacks is not null)
+        {
+            var open = All(check, lacks, change, rules);
+            Assert.Contains(open, finding => finding.Verdict == Verdict.NotChecked && finding.Text.StartsWith("Not checked: ", StringComparison.Ordinal) && finding.Text.Length > 25);
+            Assert.DoesNotContain(open, finding => finding.Verdict > Verdict.NotChecked);
+        }
+    }
+
     /// <summary>A week whose operator book has other settings.</summary>
     public static PlannedWeek With(this PlannedWeek week, params CheckSetting[] settings) => week with { Input = week.Input with { CheckSettings = [.. settings] } };
 

@@ -413,7 +413,8 @@ public static class SomePlans
             Operator = new Operator { Name = "Some Charter", HomeBase = "XAND", Report = Duration.FromMinutes(60), Release = Duration.FromMinutes(30), Turnaround = Duration.FromMinutes(45) },
             Types = ImmutableSortedDictionary<string, AircraftType>.Empty.Add(TypeName, Type()),
             Fleet = ImmutableSortedDictionary<string, Aircraft>.Empty.Add("X-ABCD", Aircraft()),
-            Airports = ImmutableSortedDictionary<string, Airport>.Empty.Add("XAND", Airport(Some.Xand)).Add("XBEL", Airport(Some.Xbel)),
+            Airports = ImmutableSortedDictionary<string, Airport>.Empty.Add("XAND", Airport(Some.Xand)).Add("XBEL", Airport(Some.Xbel)).Add("XDUN", Airport(Some.Xdun)),
+            Land = [Square("Everywhere", 36, 43, -42, -34)],
             Crew = ImmutableSortedDictionary<string, CrewMember>.Empty.Add("ABC", Pilot()),
             Logged = [Logged("ABC", new LocalDate(2026, 1, 1), 2)],
         },
@@ -441,6 +442,10 @@ public static class SomePlans
         DutyOff = date.At(new LocalTime(16, 0)).InUtc().ToInstant(),
         Origin = Row("operator.xlsx/Logged", 2),
     };
+
+    /// <summary>Land between two parallels and two meridians.</summary>
+    public static LandRing Square(string name, double south, double north, double west, double east) =>
+        new(name, 1, [new GeoPoint(south, west), new GeoPoint(north, west), new GeoPoint(north, east), new GeoPoint(south, east)]);
 
     private static CrewWeek Crew(string code, LegPlan[] legs)
     {

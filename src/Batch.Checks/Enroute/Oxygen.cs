@@ -1,0 +1,89 @@
+using Batch.Checks.Rules;
+using Batch.Flight.Fleet;
+using Batch.Flight.Week;
+
+namespace Batch.Checks.Enroute;
+
+/// <summary>Oxygen aboard against what the altitude asks for.</summary>
+internal sealed class Oxygen : ICheck
+{
+    /// <inheritdoc/>
+    public string Id => "ENR-05";
+
+    /// <inheritdoc/>
+    public string Title => "Oxygen";
+
+    /// <inheritdoc/>
+    public string Needs => "Types pressurised; Aircraft oxygen; Legs level";
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
+    {
+        yield return Answer(leg, ruling);
+    }
+
+    private static Finding Answer(LegUnderCheck leg, Ruling ruling)
+    {
+        var need = leg.Type.Pressurised == true ? AfterCabinFailure(leg, ruling) : WithoutPressure(leg, ruling);
+        if (need.Pilots <= Duration.Zero && need.Passengers <= Duration.Zero)
+        {
+            return ruling.Pass($"At {Words.Amount(leg.Plan.Profile.Level)} no oxygen is asked for.");
+        }
+
+        var cell = leg.Aircraft.Origin.Cell(nameof(Aircraft.Oxygen));
+        var persons = leg.Plan.Load.Pilots + leg.Plan.Load.Passengers;
+        var minutes = ((leg.Plan.Load.Pilots * need.Pilots.TotalMinutes) + (need.Persons * need.Passengers.TotalMinutes)) / Math.Max(persons, 1);
+        var parts = $"{Words.Time(need.Pilots)} for {Words.Count(leg.Plan.Load.Pilots, "pilot", "pilots")}"
+            + (need.Persons > 0 && need.Passengers > Duration.Zero ? $" and {Words.Time(need.Passengers)} for {Words.Count(need.Persons, "passenger", "passengers")}" : "");
+        return leg.Aircraft.Oxygen is { } supply
+            ? ruling.AtLeast("Oxygen aboard, shared by all,", supply.TotalMinutes, minutes, "min", $"needed ({parts})", null, cell, leg.Cell(nameof(Leg.Level)))
+            : ruling.NotChecked($"how long the oxygen of {leg.Aircraft.Registration} lasts is not given, and {parts} are needed", cell);
+    }
+
+    /// <summary>Not pressurised: the crew after a time in a band and always above it, the passengers in part and above a higher altitude all.</summary>
+    private static Need WithoutPressure(LegUnderCheck leg, Ruling ruling)
+    {
+        var profile = leg.Plan.Profile;
+        var free = Duration.FromMinutes(ruling.Amount("time free in the band").Value);
+        var band = ruling.Amount("crew from").Value;
+        var always = ruling.Amount("crew always above").Value;
+        var pilots = Positive(TimeAbove.Between(profile, band, always) - free) + TimeAbove.Between(profile, always, double.PositiveInfinity);
+        var everybodyAbove = ruling.Amount("everybody above").Value;
+        var everybody = TimeAbove.Between(profile, everybodyAbove, double.PositiveInfinity);
+        if (everybody > Duration.Zero || ruling.AmountOrNone("share of passengers in the band") is not { } share)
+        {
+            return new Need(pilots, everybody, leg.Plan.Load.Passengers);
+        }
+
+        return new Need(pilots, Positive(TimeAbove.Between(profile, band, everybodyAbove) - free), (int)Math.Ceiling(leg.Plan.Load.Passengers * share.Value / 100));
+    }
+
+    /// <summary>Pressurised: what a failure of the cabin asks for.</summary>
+    private static Need AfterCabinFailure(LegUnderCheck leg, Ruling ruling)
+    {
+        var level = leg.Plan.Profile.Level.Value;
+        if (ruling.AmountOrNone("pilots after a cabin failure") is not { } pilots)
+        {
+            var spare = ruling.Amount("everybody after a cabin failure");
+            return level > ruling.Amount("cabin failure matters above").Value ? new Need(Duration.FromMinutes(spare.Value), Duration.FromMinutes(spare.Value), leg.Plan.Load.Passengers) : default;
+        }
+
+        var band = ruling.Amount("crew from").Value;
+        if (level <= band)
+        {
+            return default;
+        }
+
+        var high = ruling.Amount("everybody above").Value;
+        return level > high
+            ? new Need(Duration.FromMinutes(pilots.Value), Duration.FromMinutes(ruling.Amount("passengers after a cabin failure").Value), leg.Plan.Load.Passengers)
+            : new Need(
+                Duration.FromMinutes(pilots.Value),
+                Positive(TimeAbove.Between(leg.Plan.Profile, band, high) - Duration.FromMinutes(ruling.Amount("time free in the band").Value)),
+                (int)Math.Ceiling(leg.Plan.Load.Passengers * ruling.Amount("share of passengers in the band").Value / 100));
+    }
+
+    private static Duration Positive(Duration time) => Duration.Max(time, Duration.Zero);
+
+    private readonly record struct Need(Duration Pilots, Duration Passengers, int Persons);
+}

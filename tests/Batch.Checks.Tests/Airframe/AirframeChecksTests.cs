@@ -1,0 +1,53 @@
+using Batch.Flight.Fleet;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+using Batch.Testing;
+
+namespace Batch.Checks.Tests.Airframe;
+
+public sealed class AirframeChecksTests
+{
+    private static LegPlan.Planned Leg { get; } = SomePlans.Planned();
+
+    private static LegPlan.Planned Of(Func<Aircraft, Aircraft> change) => Leg with { Aircraft = change(SomePlans.Aircraft()) };
+
+    // The leg flies one hour; 1,200 h before it.
+    [Fact]
+    public void An_inspection_is_due_by_hours()
+    {
+        Ask.Boundary("ACFT-01", Of(aircraft => aircraft with { NextInspectionAt = 1206 }), Of(aircraft => aircraft with { NextInspectionAt = 1200.9 }), Of(aircraft => aircraft with { Hours = null }));
+        Assert.Equal(Verdict.Caution, Ask.Worst("ACFT-01", Of(aircraft => aircraft with { NextInspectionAt = 1205.9 })).Verdict);
+        Assert.Equal(Verdict.Caution, Ask.Worst("ACFT-01", Of(aircraft => aircraft with { NextInspectionAt = 1201 })).Verdict);
+    }
+
+    [Fact]
+    public void The_hours_of_the_legs_before_count()
+    {
+        var second = SomePlans.Planned(2).Between("XBEL", "XAND").Later(Duration.FromHours(3)) with { Aircraft = SomePlans.Aircraft() with { NextInspectionAt = 1201.9 } };
+        Assert.Equal(Verdict.Fail, Ask.AllIn(SomePlans.Week(Leg, second), "ACFT-01", second)[0].Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.AllIn(SomePlans.Week(SomePlans.Unplanned(1, Leg.Times.OffBlocks), second), "ACFT-01", second)[0].Verdict);
+    }
+
+    [Fact]
+    public void Dates_hold_to_their_last_day()
+    {
+        var day = SomePlans.Date;
+        Ask.Boundary("ACFT-01", Of(aircraft => aircraft with { AnnualDue = day.PlusDays(30) }), Of(aircraft => aircraft with { AnnualDue = day.PlusDays(-1) }), Of(aircraft => aircraft with { AnnualDue = null }));
+        Ask.Boundary("ACFT-02", Of(aircraft => aircraft with { TransponderDue = day.PlusDays(30) }), Of(aircraft => aircraft with { TransponderDue = day.PlusDays(-1) }), Of(aircraft => aircraft with { TransponderDue = null }));
+        Ask.Boundary("ACFT-02", Leg, Of(aircraft => aircraft with { ElectronicLocatorDue = day.PlusDays(-1) }), Of(aircraft => aircraft with { ElectronicLocatorDue = null }));
+        Ask.Boundary("ACFT-02", Leg, Of(aircraft => aircraft with { AltimeterStaticDue = day.PlusDays(-1) }), Of(aircraft => aircraft with { AltimeterStaticDue = null }));
+        Assert.Equal(Verdict.Caution, Ask.Worst("ACFT-02", Of(aircraft => aircraft with { TransponderDue = day })).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ACFT-02", Of(aircraft => aircraft with { AltimeterStaticDue = null }) with { Rules = FlightRules.Vfr }).Verdict);
+    }
+
+    [Fact]
+    public void An_aircraft_is_in_service()
+    {
+        Ask.Boundary("ACFT-03", Leg, Of(aircraft => aircraft with { Status = "Unserviceable" }), Of(aircraft => aircraft with { Status = "" }));
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ACFT-03", Of(aircraft => aircraft with { Status = "on lease" })).Verdict);
+        Assert.Equal(Verdict.Caution, Ask.Worst("ACFT-03", Of(aircraft => aircraft with { DeferredItems = "Reading light" })).Verdict);
+        var notice = new Notice { Subject = "X-ABCD", Effect = NoticeEffect.Closed, From = Leg.Times.OnBlocks };
+        Assert.Equal(Verdict.Fail, Ask.Worst("ACFT-03", Leg, week => week.With(notice)).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ACFT-03", Leg, week => week.With(notice with { From = notice.From + Duration.FromMinutes(1) })).Verdict);
+    }
+}

@@ -1,0 +1,142 @@
+using Batch.Flight.Fleet;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+using Batch.Testing;
+
+namespace Batch.Checks.Tests.Alternates;
+
+public sealed class AlternateChecksTests
+{
+    private const double ThreeMiles = 4828.032;
+
+    private static LegPlan.Planned Leg { get; } = SomePlans.Planned();
+
+    private static LegPlan.Planned Alone { get; } = Leg with { Alternates = [] };
+
+    private static Finding Required(double? ceiling, double visibility, double minimumFt = 200, double minimumM = 800, string rules = "us-charter", LegPurpose purpose = LegPurpose.Charter) => Ask.Worst(
+        "ALT-02",
+        Alone with { Purpose = purpose, To = Alone.To with { ApproachMinimum = new Feet(minimumFt), ApproachVisibilityM = minimumM } },
+        rules: rules,
+        forecasts: Ask.Forecast("XBEL", ceiling, visibility));
+
+    [Fact]
+    public void A_filed_alternate_is_enough() => Assert.Equal("XDUN is filed.", Ask.Worst("ALT-02", Leg).Text);
+
+    [Fact]
+    public void A_visual_leg_needs_none() => Assert.Equal(Verdict.NotApplicable, Ask.Worst("ALT-02", Alone with { Rules = FlightRules.Vfr }).Verdict);
+
+    [Fact]
+    public void Without_a_forecast_one_is_required_and_the_reason_said()
+    {
+        var finding = Ask.Worst("ALT-02", Alone);
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.Contains("no forecast for XBEL", finding.Text, StringComparison.Ordinal);
+        Assert.Equal("week.xlsx/Legs/H2", Assert.Single(finding.Cells));
+        Assert.Equal("14 CFR 91.169(b); 14 CFR 135.223(b)", finding.Citation);
+    }
+
+    // 14 CFR 91.169(b): ceiling at least 2,000 ft, visibility at least 3 statute miles.
+    [Fact]
+    public void Two_thousand_feet_and_three_miles()
+    {
+        Assert.Equal(Verdict.Pass, Required(2000, ThreeMiles, purpose: LegPurpose.Ferry).Verdict);
+        Assert.Equal((Verdict.Fail, -1, "ft"), (Required(1999, ThreeMiles, purpose: LegPurpose.Ferry).Verdict, Required(1999, ThreeMiles, purpose: LegPurpose.Ferry).Margin, Required(1999, 5000).Unit));
+        Assert.Equal((Verdict.Fail, "m"), (Required(null, 4828, purpose: LegPurpose.Ferry).Verdict, Required(null, 4828, purpose: LegPurpose.Ferry).Unit));
+    }
+
+    // 14 CFR 135.223(b): 1,500 ft above the lowest minimum, visibility 2 miles beyond the lowest minimum.
+    [Fact]
+    public void For_hire_the_minima_of_the_approach_count_too()
+    {
+        Assert.Equal(Verdict.Pass, Required(2100, 6000, 600).Verdict);
+        var finding = Required(2099, 6000, 600);
+        Assert.Equal((Verdict.Fail, 2100, "14 CFR 135.223(b)"), (finding.Verdict, finding.Required, finding.Citation));
+        Assert.Equal(Verdict.Pass, Required(2099, 6000, 600, purpose: LegPurpose.Ferry).Verdict);
+        var metres = 2400 + (2 * 1609.344);
+        Assert.Equal(Verdict.Pass, Required(null, metres, 200, 2400).Verdict);
+        Assert.Equal(Verdict.Fail, Required(null, metres - 1, 200, 2400).Verdict);
+    }
+
+    [Fact]
+    public void A_destination_without_an_approach_or_minima_waives_nothing()
+    {
+        var fair = Ask.Forecast("XBEL", null, 10_000);
+        Assert.Equal(Verdict.Fail, Ask.Worst("ALT-02", Alone with { To = Alone.To with { ApproachKind = "none" } }, forecasts: fair).Verdict);
+        Assert.Contains("minima are not given", Ask.Worst("ALT-02", Alone with { To = Alone.To with { ApproachMinimum = null } }, forecasts: fair).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_worst_of_an_hour_before_to_an_hour_after_counts()
+    {
+        var landing = Alone.Times.Landing;
+        Finding Of(params ForecastPeriod[] periods) => Ask.Worst("ALT-02", Alone, forecasts: Forecasts.None with { ByAirport = Forecasts.None.ByAirport.Add("xbel", [.. periods]) });
+        var hour = Duration.FromHours(1);
+        var minute = Duration.FromMinutes(1);
+        var fair = Ask.Period(landing - hour, landing + hour, null, 10_000);
+        Assert.Equal(Verdict.Pass, Of(fair).Verdict);
+        Assert.Equal(Verdict.Fail, Of(fair with { To = landing + hour - minute }).Verdict);
+        Assert.Equal(Verdict.Fail, Of(fair with { From = landing - hour + minute }).Verdict);
+        Assert.Equal(Verdict.Fail, Of(fair, Ask.Period(landing + hour - minute, landing + hour + hour, 1900, 10_000)).Verdict);
+        Assert.Equal(Verdict.Pass, Of(fair, Ask.Period(landing + hour + minute, landing + hour + hour, 1900, 10_000)).Verdict);
+        Assert.Equal(Verdict.Fail, Of(fair with { To = landing - minute }, fair with { From = landing + minute }).Verdict);
+    }
+
+    // CAT.OP.MPA.180(b): six hours, two separate runways.
+    [Fact]
+    public void Europe_asks_for_two_runways_and_at_most_six_hours()
+    {
+        var second = SomePlans.Runway with { Ident = "36", TrueBearing = TrueDegrees.Of(360) };
+        var reverse = SomePlans.Runway with { Ident = "27", TrueBearing = TrueDegrees.Of(270) };
+        LegPlan.Planned Runways(params Runway[] runways) => Alone with { To = Alone.To with { Runways = [.. runways] } };
+        var fair = Ask.Forecast("XBEL", null, 10_000);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ALT-02", Runways(SomePlans.Runway, second), rules: "eu-commercial", forecasts: fair).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("ALT-02", Runways(SomePlans.Runway, reverse), rules: "eu-commercial", forecasts: fair).Verdict);
+        LegPlan.Planned Hours(Duration air) => Runways(SomePlans.Runway, second) with { Times = Alone.Times with { Landing = Alone.Times.Takeoff + air } };
+        Assert.Equal(Verdict.Pass, Ask.Worst("ALT-02", Hours(Duration.FromHours(6)), rules: "eu-commercial", forecasts: fair).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("ALT-02", Hours(Duration.FromHours(6) + Duration.FromMinutes(1)), rules: "eu-commercial", forecasts: fair).Verdict);
+        var weather = Ask.Worst("ALT-02", Runways(SomePlans.Runway, second), rules: "eu-commercial", forecasts: Ask.Forecast("XBEL", 1999, 10_000));
+        Assert.Equal((Verdict.Caution, true), (weather.Verdict, weather.IsBasisUnconfirmed));
+    }
+
+    // 14 CFR 135.219.
+    [Fact]
+    public void The_destination_is_forecast_at_or_above_the_landing_minima()
+    {
+        Finding Of(double? ceiling, double visibility) => Ask.Worst("ALT-01", Leg, forecasts: Ask.Forecast("XBEL", ceiling, visibility));
+        Assert.Equal(Verdict.Pass, Of(200, 800).Verdict);
+        Assert.Equal(Verdict.Fail, Of(199, 800).Verdict);
+        Assert.Equal(Verdict.Fail, Of(null, 799).Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ALT-01", Leg).Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ALT-01", Leg with { To = Leg.To with { ApproachMinimum = null } }).Verdict);
+    }
+
+    // 14 CFR 91.169(c): 600 ft and 2 miles for a precision approach, 800 ft and 2 miles for another.
+    [Fact]
+    public void The_alternate_is_forecast_at_or_above_its_minima()
+    {
+        const double twoMiles = 3218.688;
+        Finding Of(string kind, double ceiling, double visibility) => Ask.Worst(
+            "ALT-03", Leg, week => week with { Input = week.Input with { Airports = week.Input.Airports.SetItem("XDUN", SomePlans.Airport(Some.Xdun) with { ApproachKind = kind }) } }, forecasts: Ask.Forecast("XDUN", ceiling, visibility));
+        Assert.Equal(Verdict.Pass, Of("ILS", 600, twoMiles).Verdict);
+        Assert.Equal(Verdict.Fail, Of("ILS", 599, twoMiles).Verdict);
+        Assert.Equal(Verdict.Fail, Of("ILS", 600, 3218).Verdict);
+        Assert.Equal(Verdict.Pass, Of("RNP", 800, twoMiles).Verdict);
+        Assert.Equal(Verdict.Fail, Of("RNP", 799, twoMiles).Verdict);
+        Assert.Equal(Verdict.NotChecked, Of("", 799, twoMiles).Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ALT-03", Leg).Verdict);
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("ALT-03", Alone).Verdict);
+    }
+
+    // 14 CFR 135.215.
+    [Fact]
+    public void An_instrument_leg_ends_at_an_approach() => Ask.Boundary(
+        "ALT-05", Leg, Leg with { To = Leg.To with { ApproachKind = "None" } }, Leg with { To = Leg.To with { ApproachKind = "" } });
+
+    // 14 CFR 135.225(e): has not served at least 100 hours.
+    [Fact]
+    public void A_captain_new_to_the_type_has_higher_minima()
+    {
+        LegPlan.Planned Hours(double? hours) => Leg with { Captain = SomePlans.Pilot() with { HoursInType = hours } };
+        Ask.Boundary("ALT-06", Hours(100), Hours(99), Hours(null), Verdict.Caution);
+    }
+}

@@ -1,0 +1,229 @@
+using Batch.Flight.Fleet;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+using Batch.Testing;
+
+namespace Batch.Checks.Tests.Crews;
+
+public sealed class CrewChecksTests
+{
+    private static LegPlan.Planned Leg { get; } = SomePlans.Planned();
+
+    private static LegPlan.Planned Captain(Func<CrewMember, CrewMember> change) => Leg with { Captain = change(SomePlans.Pilot()) };
+
+    private static LegPlan.Planned WithSecond(LegPlan.Planned plan, Func<CrewMember, CrewMember>? change = null) => plan with
+    {
+        Leg = plan.Leg with { SecondPilot = "DEF" },
+        SecondPilot = change is null ? SomePlans.Pilot("DEF") : change(SomePlans.Pilot("DEF")),
+    };
+
+    private static PlannedWeek Logged(PlannedWeek week, params LoggedDuty[] rows) => week with { Input = week.Input with { Logged = [.. rows] } };
+
+    private static LoggedDuty Duty(LocalDate date, int fromHour, int toHour, double hours) => SomePlans.Logged("ABC", date, hours) with
+    {
+        DutyOn = date.At(new LocalTime(fromHour, 0)).InUtc().ToInstant(),
+        DutyOff = date.At(new LocalTime(toHour, 0)).InUtc().ToInstant(),
+    };
+
+    // 14 CFR 135.267(b)(1): 8 hours in any 24 consecutive hours. The leg is 75 minutes block to block, 11:50 to 13:05.
+    [Fact]
+    public void One_pilot_flies_eight_hours_in_any_twenty_four()
+    {
+        PlannedWeek Flown(double hours) => Logged(SomePlans.Week(Leg), Duty(SomePlans.Date.PlusDays(-1), 14, 22, hours));
+        Assert.Equal(Verdict.Pass, Ask.AllIn(Flown(6.75), "CREW-01", Leg)[0].Verdict);
+        var finding = Ask.AllIn(Flown(6.76), "CREW-01", Leg)[0];
+        Assert.Equal((Verdict.Fail, "14 CFR 135.267(b)"), (finding.Verdict, finding.Citation));
+        Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(SomePlans.Week(Leg)), "CREW-01", Leg)[0].Verdict);
+    }
+
+    // 14 CFR 135.267(b)(2): 10 hours with two qualified pilots.
+    [Fact]
+    public void Two_pilots_fly_ten_hours_in_any_twenty_four()
+    {
+        var plan = WithSecond(Leg);
+        PlannedWeek Flown(double hours) => Logged(SomePlans.Week(plan), Duty(SomePlans.Date.PlusDays(-1), 14, 23, hours), SomePlans.Logged("DEF", new LocalDate(2026, 1, 1), 1));
+        Assert.Equal(Verdict.Pass, Ask.AllIn(Flown(8.75), "CREW-01", plan)[0].Verdict);
+        Assert.Equal(Verdict.Fail, Ask.AllIn(Flown(8.76), "CREW-01", plan)[0].Verdict);
+    }
+
+    [Fact]
+    public void Flying_before_the_twenty_four_hours_does_not_count()
+    {
+        var week = Logged(SomePlans.Week(Leg), Duty(SomePlans.Date.PlusDays(-1), 5, 13, 8));
+        var finding = Ask.AllIn(week, "CREW-01", Leg)[0];
+        Assert.Equal((Verdict.Pass, 1.25), (finding.Verdict, finding.Actual));
+    }
+
+    [Fact]
+    public void An_unplanned_leg_in_the_day_leaves_the_flight_time_open()
+    {
+        var week = SomePlans.Week(SomePlans.Unplanned(2, Leg.Times.OffBlocks - Duration.FromHours(4)), Leg);
+        Assert.Contains("T101/2", Ask.AllIn(week, "CREW-01", Leg)[0].Text, StringComparison.Ordinal);
+        Assert.Equal(Verdict.NotChecked, Ask.AllIn(week, "CREW-01", Leg)[0].Verdict);
+    }
+
+    [Fact]
+    public void A_logged_day_that_is_also_planned_is_counted_once()
+    {
+        var week = Logged(SomePlans.Week(Leg), Duty(SomePlans.Date, 11, 14, 1.25), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2));
+        Assert.Equal(1.25, Ask.AllIn(week, "CREW-01", Leg)[0].Actual);
+    }
+
+    // 14 CFR 135.267(d): 10 consecutive hours of rest in the 24 before the planned completion, 13:35; duty begins at 10:50.
+    [Fact]
+    public void Ten_hours_of_rest_before_the_planned_completion()
+    {
+        var day = SomePlans.Date;
+        PlannedWeek On(LoggedDuty row) => Logged(SomePlans.Week(Leg), row, SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2));
+        LoggedDuty Until(LocalTime time) => Duty(day.PlusDays(-1), 12, 23, 3) with { DutyOff = day.At(time).InUtc().ToInstant() };
+        Assert.Equal(Verdict.Pass, Ask.AllIn(On(Until(new LocalTime(0, 50))), "CREW-02", Leg)[0].Verdict);
+        var finding = Ask.AllIn(On(Until(new LocalTime(0, 51))), "CREW-02", Leg)[0];
+        Assert.Equal((Verdict.Fail, 10, "h"), (finding.Verdict, finding.Required, finding.Unit));
+        Assert.True(finding.Margin < 0);
+    }
+
+    [Fact]
+    public void Rest_is_not_checked_where_duty_times_are_not_known()
+    {
+        Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(SomePlans.Week(Leg)), "CREW-02", Leg)[0].Verdict);
+        var untimed = Duty(SomePlans.Date.PlusDays(-1), 8, 16, 3) with { DutyOn = null, DutyOff = null };
+        Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(SomePlans.Week(Leg), untimed), "CREW-02", Leg with { Times = Leg.Times with { OnBlocks = Leg.Times.OffBlocks - Duration.FromHours(4) } })[0].Verdict);
+    }
+
+    // 14 CFR 135.267(c): 14 hours of duty; completion is half an hour after blocks, the report an hour before the first.
+    [Fact]
+    public void A_duty_beyond_fourteen_hours_is_a_caution()
+    {
+        LegPlan.Planned Evening(int minutes) => SomePlans.Planned(2).Between("XBEL", "XAND").Later(Duration.FromMinutes(minutes));
+        // 1 h + gap + 75 min + 30 min: 14 h at a gap of 11 h 15 min.
+        Finding Of(int minutes) => Ask.AllIn(SomePlans.Week(Leg.Later(-Duration.FromHours(8)), Evening(minutes)), "CREW-02", Evening(minutes)).First(finding => finding.Text.StartsWith("Duty", StringComparison.Ordinal));
+        Assert.Equal(Verdict.Pass, Of((3 * 60) + 15).Verdict);
+        Assert.Equal(Verdict.Caution, Of((3 * 60) + 16).Verdict);
+    }
+
+    // 14 CFR 135.267(a): 500 hours in a calendar quarter, 800 in two, 1,400 in the year. The quarter began on 1 July.
+    [Theory]
+    [InlineData("2026-07-01", 498.75, 498.76)]
+    [InlineData("2026-06-30", 798.75, 798.76)]
+    [InlineData("2026-03-31", 1398.75, 1398.76)]
+    public void Totals_of_quarters_and_year(string date, double fits, double beyond)
+    {
+        var day = NodaTime.Text.LocalDatePattern.Iso.Parse(date).Value;
+        PlannedWeek Flown(double hours) => Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 0), SomePlans.Logged("ABC", day, hours));
+        Assert.Equal(Verdict.Pass, Ask.AllIn(Flown(fits), "CREW-03", Leg)[0].Verdict);
+        Assert.Equal(Verdict.Fail, Ask.AllIn(Flown(beyond), "CREW-03", Leg)[0].Verdict);
+    }
+
+    [Fact]
+    public void A_log_that_begins_late_leaves_the_totals_open()
+    {
+        var finding = Ask.AllIn(Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", new LocalDate(2026, 7, 2), 20)), "CREW-03", Leg)[0];
+        Assert.Equal(Verdict.NotChecked, finding.Verdict);
+        Assert.Contains("begins on 2 Jul 2026", finding.Text, StringComparison.Ordinal);
+    }
+
+    // 14 CFR 135.243(c): 1,200 hours under IFR; (b): 500 hours under VFR.
+    [Fact]
+    public void Hours_of_the_captain()
+    {
+        Ask.Boundary("CREW-06", Captain(pilot => pilot with { Hours = 1200 }), Captain(pilot => pilot with { Hours = 1199 }), Captain(pilot => pilot with { Hours = null }));
+        LegPlan.Planned Visual(double hours) => Captain(pilot => pilot with { Hours = hours }) with { Rules = FlightRules.Vfr };
+        Ask.Boundary("CREW-06", Visual(500), Visual(499), Leg with { Captain = null });
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-06", Captain(pilot => pilot with { Hours = 10 }) with { Purpose = LegPurpose.Ferry }).Verdict);
+    }
+
+    // 14 CFR 135.293, 135.297, 135.299 with the month of grace of 135.301(a).
+    [Fact]
+    public void Checks_of_the_pilot_are_current()
+    {
+        var day = SomePlans.Date;
+        Ask.Boundary("CREW-07", Captain(pilot => pilot with { CompetencyUntil = day.PlusDays(30) }), Captain(pilot => pilot with { CompetencyUntil = new LocalDate(2026, 5, 31) }), Captain(pilot => pilot with { CompetencyUntil = null }));
+        Assert.Equal(Verdict.Caution, Ask.Worst("CREW-07", Captain(pilot => pilot with { CompetencyUntil = day.PlusDays(29) })).Verdict);
+        Assert.Equal(Verdict.Caution, Ask.Worst("CREW-07", Captain(pilot => pilot with { InstrumentUntil = new LocalDate(2026, 6, 30) })).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("CREW-07", Captain(pilot => pilot with { InstrumentUntil = new LocalDate(2026, 5, 30) })).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("CREW-07", Captain(pilot => pilot with { LineCheckUntil = new LocalDate(2026, 5, 30) })).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("CREW-07", Captain(pilot => pilot with { InstrumentUntil = null }) with { Rules = FlightRules.Vfr }).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("CREW-07", WithSecond(Leg, pilot => pilot with { CompetencyUntil = new LocalDate(2026, 1, 1) })).Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("CREW-07", Leg with { Captain = null }).Verdict);
+    }
+
+    // 14 CFR 135.247(a): within the preceding 90 days.
+    [Fact]
+    public void Three_landings_within_ninety_days()
+    {
+        var day = SomePlans.Date;
+        Ask.Boundary(
+            "CREW-08",
+            Captain(pilot => pilot with { ThirdLastLanding = day.PlusDays(-90), ThirdLastNightLanding = null }),
+            Captain(pilot => pilot with { ThirdLastLanding = day.PlusDays(-91), ThirdLastNightLanding = null }),
+            Captain(pilot => pilot with { ThirdLastLanding = null, ThirdLastNightLanding = null }));
+        Assert.Equal(Verdict.Pass, Ask.Worst("CREW-08", Captain(pilot => pilot with { ThirdLastLanding = null })).Verdict);
+    }
+
+    [Fact]
+    public void In_the_night_the_landings_are_at_night()
+    {
+        var day = SomePlans.Date;
+        LegPlan.Planned Night(LocalDate? third) => Captain(pilot => pilot with { ThirdLastNightLanding = third }).Later(Duration.FromHours(15));
+        Ask.Boundary("CREW-08", Night(day.PlusDays(-89)), Night(day.PlusDays(-90)), Night(null));
+        // Sunset at XBEL is the start of an hour in which landings by day still count.
+        var sunset = Leg.Daylight.Destination.Sunset ?? throw new InvalidOperationException("no sunset");
+        LegPlan.Planned Landing(int minutesAfterSunset) => Captain(pilot => pilot with { ThirdLastNightLanding = null }).Later(sunset + Duration.FromMinutes(minutesAfterSunset) - Leg.Times.Landing);
+        Assert.Equal(Verdict.Pass, Ask.Worst("CREW-08", Landing(57)).Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("CREW-08", Landing(63)).Verdict);
+    }
+
+    // 14 CFR 61.23(d).
+    [Fact]
+    public void A_medical_certificate_holds_to_its_last_day()
+    {
+        var day = SomePlans.Date;
+        Ask.Boundary("CREW-09", Captain(pilot => pilot with { MedicalUntil = day.PlusDays(30) }), Captain(pilot => pilot with { MedicalUntil = day.PlusDays(-1) }), Captain(pilot => pilot with { MedicalUntil = null }));
+        Assert.Equal(Verdict.Caution, Ask.Worst("CREW-09", Captain(pilot => pilot with { MedicalUntil = day })).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("CREW-09", WithSecond(Leg, pilot => pilot with { MedicalUntil = day.PlusDays(-1) }), rules: "eu-commercial").Verdict);
+    }
+
+    // 14 CFR 135.101 and 135.105: a second pilot under IFR with passengers, or the autopilot.
+    [Fact]
+    public void One_pilot_under_instrument_rules_has_an_autopilot()
+    {
+        LegPlan.Planned Auto(bool? has) => Leg with { Aircraft = Leg.Aircraft with { AutopilotForOnePilot = has } };
+        Ask.Boundary("CREW-10", Auto(true), Auto(false), Auto(null));
+        Assert.Equal(Verdict.Pass, Ask.Worst("CREW-10", WithSecond(Auto(false))).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("CREW-10", Auto(false) with { Rules = FlightRules.Vfr }).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("CREW-10", Auto(false) with { Load = Leg.Load with { Passengers = 0 } }).Verdict);
+    }
+
+    // 14 CFR 135.99(b): ten passenger seats or more; 135.113: more than eight.
+    [Fact]
+    public void Seats_ask_for_a_second_pilot_and_an_empty_pilot_seat()
+    {
+        LegPlan.Planned Seats(int? seats) => Leg with { Type = Leg.Type with { Seats = seats } };
+        Ask.Boundary("CREW-10", Seats(9), Seats(10), Seats(null));
+        var beside = Leg.Load.Items[0] with { Station = "Cockpit" };
+        LegPlan.Planned Beside(int seats) => Leg with
+        {
+            Type = Leg.Type with { Seats = seats, Stations = [new Station { Name = "Cockpit", Kind = StationKind.Crew, Arm = new Inches(150), Seats = 2 }] },
+            Load = Leg.Load with { Items = [beside] },
+        };
+        Ask.Boundary("CREW-10", Beside(8), Beside(9), null);
+    }
+
+    [Fact]
+    public void The_type_says_how_many_pilots()
+    {
+        LegPlan.Planned Required(int? pilots) => Leg with { Type = Leg.Type with { RequiredPilots = pilots } };
+        Ask.Boundary("CREW-10", Required(1), Required(2), Required(null));
+        Assert.Equal(Verdict.Pass, Ask.Worst("CREW-10", WithSecond(Required(2))).Verdict);
+    }
+
+    [Fact]
+    public void A_pilot_is_known_and_qualified()
+    {
+        Ask.Boundary("CREW-12", Leg, Leg with { Captain = null }, Captain(pilot => pilot with { Types = [] }));
+        Ask.Boundary("CREW-12", Captain(pilot => pilot with { Types = ["skua 9"] }), Captain(pilot => pilot with { Types = ["Other"] }), Captain(pilot => pilot with { MayCommand = null }));
+        Assert.Equal(Verdict.Fail, Ask.Worst("CREW-12", Captain(pilot => pilot with { MayCommand = false })).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("CREW-12", WithSecond(Leg, pilot => pilot with { MayCommand = false })).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("CREW-12", WithSecond(Leg, pilot => pilot with { MayAssist = false })).Verdict);
+    }
+}

@@ -1,0 +1,167 @@
+using Batch.Flight.Earth;
+using Batch.Flight.Plan;
+using Batch.Flight.Route;
+using Batch.Flight.Week;
+using Batch.Testing;
+
+namespace Batch.Checks.Tests.Enroute;
+
+public sealed class EnrouteChecksTests
+{
+    // XAND 41 N 040 W to XBEL 41 N 036 W, some 181 NM, cruise between 30 and 151 NM.
+    private static LegPlan.Planned Leg { get; } = SomePlans.Planned();
+
+    private static LegPlan.Planned At(double level, LegPlan.Planned? plan = null) => (plan ?? Leg) with { Profile = SomePlans.Profile(Leg.Route, level) };
+
+    private static LegPlan.Planned Minimum(double? feet) => Leg with { Route = SomePlans.Direct(Leg.From, Leg.To, feet) };
+
+    private static PlannedWeek Land(PlannedWeek week, params LandRing[] land) => week with { Input = week.Input with { Land = [.. land] } };
+
+    // 14 CFR 91.177 under IFR.
+    [Fact]
+    public void The_cruise_keeps_the_minimum_altitude()
+    {
+        Ask.Boundary("ENR-03", Minimum(15_000), Minimum(15_001), Minimum(null));
+        Assert.Equal("From XAND to XBEL the level 15,000 ft is 2,000 ft short of the 17,000 ft of the minimum altitude (altitude grid).", Ask.Worst("ENR-03", Minimum(17_000)).Text);
+        Assert.Equal(Verdict.Caution, Ask.Worst("ENR-03", Minimum(15_001) with { Rules = FlightRules.Vfr }).Verdict);
+    }
+
+    [Fact]
+    public void The_level_is_at_most_the_ceiling_of_type_and_aircraft()
+    {
+        LegPlan.Planned Ceiling(double? type, double? own) => At(15_000) with
+        {
+            Type = Leg.Type with { Ceiling = type is { } a ? new Feet(a) : null },
+            Aircraft = Leg.Aircraft with { Ceiling = own is { } b ? new Feet(b) : null },
+        };
+        Ask.Boundary("ENR-08", Ceiling(15_000, null), Ceiling(14_999, null), Ceiling(null, null));
+        Ask.Boundary("ENR-08", Ceiling(30_000, 15_000), Ceiling(30_000, 14_999), null);
+    }
+
+    // From memory in the rule file, so a caution.
+    [Fact]
+    public void Reduced_vertical_separation_wants_the_letter_w()
+    {
+        LegPlan.Planned Equipped(string equipment, double level = 29_000) => At(level, Leg with { Type = Leg.Type with { Equipment = equipment, Ceiling = new Feet(45_000) } });
+        Ask.Boundary("ENR-08", Equipped("SDGRW/LB1"), Equipped("SDGR/LB1W"), Equipped(""), Verdict.Caution);
+        Assert.True(Ask.Worst("ENR-08", Equipped("SDGR/LB1")).IsBasisUnconfirmed);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-08", Equipped("", 28_999)).Verdict);
+        Assert.Equal(Verdict.Caution, Ask.Worst("ENR-08", Equipped("S/L", 41_000)).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-08", Equipped("S/L", 41_001)).Verdict);
+    }
+
+    // 14 CFR 91.179, 91.159: eastbound odd, westbound even, 500 ft more under VFR.
+    [Theory]
+    [InlineData(15_000, FlightRules.Ifr, Verdict.Pass)]
+    [InlineData(16_000, FlightRules.Ifr, Verdict.Caution)]
+    [InlineData(15_500, FlightRules.Ifr, Verdict.Caution)]
+    [InlineData(15_500, FlightRules.Vfr, Verdict.Pass)]
+    [InlineData(14_500, FlightRules.Vfr, Verdict.Caution)]
+    [InlineData(2_900, FlightRules.Vfr, Verdict.Pass)]
+    [InlineData(18_500, FlightRules.Vfr, Verdict.NotApplicable)]
+    public void The_level_suits_the_direction(double level, FlightRules rules, Verdict expected) =>
+        Assert.Equal(expected, Ask.Worst("ENR-09", At(level) with { Rules = rules }).Verdict);
+
+    // Land 20 NM south of the track for all its length; 20 NM of reach at 13.5 to 1 and 500 ft left take 20 x 6076.1155 / 13.5 + 500 = 9,501.7 ft.
+    [Fact]
+    public void Land_is_in_gliding_reach()
+    {
+        // Coasts 18 NM wide at both ends, so that climb and descent stay in reach.
+        PlannedWeek South(PlannedWeek week, double nm) => Land(week, Along(nm), SomePlans.Square("west", 40, 42, -41, -39.6), SomePlans.Square("east", 40, 42, -36.4, -35));
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-01", At(10_000), week => South(week, 20)).Verdict);
+        var finding = Ask.Worst("ENR-01", At(9_000), week => South(week, 20));
+        Assert.Equal((Verdict.Fail, "NM", "14 CFR 135.183(a)"), (finding.Verdict, finding.Unit, finding.Citation));
+        Assert.InRange(finding.Required ?? 0, 19.7, 20.3);
+        Assert.InRange(finding.Actual ?? 0, 18.88, 18.89); // (9,000 - 500) / 6,076.1155 x 13.5
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-01", At(9_000), week => South(week, 18)).Verdict);
+    }
+
+    [Fact]
+    public void Glide_needs_land_and_a_ratio()
+    {
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ENR-01", Leg, week => Land(week)).Verdict);
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("ENR-01", Leg).Verdict);
+        PlannedWeek Far(PlannedWeek week) => Land(week, SomePlans.Square("far", 30, 31, -41, -35));
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ENR-01", Leg with { Type = Leg.Type with { GlideRatio = null } }, Far).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("ENR-01", Leg, Far).Verdict);
+        var twin = Ask.Worst("ENR-01", Leg with { Type = Leg.Type with { Engines = 2 } }, Far);
+        Assert.Equal((Verdict.Caution, true), (twin.Verdict, twin.IsBasisUnconfirmed));
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("ENR-01", Leg with { Purpose = LegPurpose.Ferry }, Far).Verdict);
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("ENR-01", Leg with { Load = Leg.Load with { Passengers = 0 } }, Far).Verdict);
+    }
+
+    // 14 CFR 135.167 beyond 50 NM from the shore (14 CFR 1.1), 91.205(b)(12) beyond gliding reach.
+    [Fact]
+    public void Overwater_kit()
+    {
+        LegPlan.Planned Kit(string kit) => Leg with { Aircraft = Leg.Aircraft with { OverwaterKit = kit } };
+        PlannedWeek Far(PlannedWeek week) => Land(week, Along(55));
+        PlannedWeek Near(PlannedWeek week) => Land(week, Along(45));
+        PlannedWeek Close(PlannedWeek week) => Land(week, Along(0.5));
+        Ask.Boundary("ENR-02", Kit("rafts"), Kit("vests"), Kit(""), change: Far);
+        Ask.Boundary("ENR-02", Kit("vests"), Kit("none"), Kit(""), change: Near);
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ENR-02", Leg, week => Land(week)).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("ENR-02", Kit("none"), Close).Verdict); // on the runway at elevation 0 nothing glides
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("ENR-02", Kit("none")).Verdict);
+    }
+
+    // 14 CFR 135.89(a), 135.157(a): not pressurised, two thirds of an hour of cruise and a sixth of climb and of descent.
+    [Fact]
+    public void Oxygen_without_pressure()
+    {
+        LegPlan.Planned Supply(double? minutes, double level) => At(level, Leg with
+        {
+            Type = Leg.Type with { Pressurised = false },
+            Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null },
+        });
+
+        // 12,000 ft: above 10,000 ft for 40 + 2 x 10/6 minutes, 13 1/3 beyond 30 for the pilot and for one of two passengers: 26 2/3 person-minutes for three persons.
+        Ask.Boundary("ENR-05", Supply(8.89, 12_000), Supply(8.88, 12_000), Supply(null, 12_000));
+
+        // 10,000 ft ask for nothing.
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", Supply(null, 10_000)).Verdict);
+
+        // 15,000 ft: pilot 30 minutes less of (4 min in the band) and 44 min above 12,000 ft; one passenger for 46 2/3 - 30 minutes: (44 + 16 2/3) / 3 = 20.2 minutes.
+        Ask.Boundary("ENR-05", Supply(20.23, 15_000), Supply(20.22, 15_000), Supply(null, 15_000));
+        Assert.Contains("14 CFR 135.89(a), 135.157(a)", Ask.Worst("ENR-05", Supply(1, 15_000)).Citation, StringComparison.Ordinal);
+    }
+
+    // 14 CFR 135.157(b)(2): two hours for the pilot and one for each of two passengers: 240 / 3 minutes for all.
+    [Fact]
+    public void Oxygen_should_the_cabin_fail()
+    {
+        LegPlan.Planned Supply(double? minutes, double level = 17_000) => At(level, Leg with { Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null } });
+        Ask.Boundary("ENR-05", Supply(80), Supply(79.9), Supply(null));
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", Supply(null, 10_000)).Verdict);
+    }
+
+    // 14 CFR 91.211(b): above 25,000 ft ten minutes for everybody.
+    [Fact]
+    public void Oxygen_off_charter()
+    {
+        LegPlan.Planned Supply(double? minutes, double level) => At(level, Leg with { Purpose = LegPurpose.Ferry, Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null } });
+        Ask.Boundary("ENR-05", Supply(10, 25_001), Supply(9.9, 25_001), Supply(null, 25_001));
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", Supply(null, 25_000)).Verdict);
+    }
+
+    [Fact]
+    public void Ice_wants_protection()
+    {
+        LegPlan.Planned Protected(bool? has, double celsius = -15) => Leg with
+        {
+            Aircraft = Leg.Aircraft with { IcingProtection = has },
+            Profile = Leg.Profile with { Slices = [.. Leg.Profile.Slices.Select(slice => slice with { Air = slice.Air with { Temperature = new Celsius(celsius) } })] },
+        };
+        Ask.Boundary("ENR-06", Protected(true), Protected(false), Protected(null), Verdict.Caution);
+        Ask.Boundary("ENR-06", Protected(false, 1), Protected(false, 0), null, Verdict.Caution);
+        Ask.Boundary("ENR-06", Protected(false, -21), Protected(false, -20), null, Verdict.Caution);
+    }
+
+    /// <summary>Land a distance south of the track for all its length: the track's own points moved south, closed far in the south.</summary>
+    private static LandRing Along(double nm)
+    {
+        var path = Leg.Route.Segments[0].Path;
+        var north = Enumerable.Range(-20, 141).Select(part => path.At(part / 100.0 * Leg.Route.Length.Value).Point).Select(point => new GeoPoint(point.LatitudeDeg - (nm / 60), point.LongitudeDeg));
+        return new LandRing("south", 1, [.. north, new GeoPoint(30, -35), new GeoPoint(30, -41)]);
+    }
+}
