@@ -41,6 +41,13 @@ internal sealed class MinimumAltitude : ICheck
             if (minimum.Value - lowest > Ruling.Noise)
             {
                 low++;
+                if (plan.Rules == FlightRules.Vfr && plan.Daylight.Night == Duration.Zero)
+                {
+                    yield return ruling.NotChecked(
+                        $"by day under VFR the height above the ground counts, which the book does not hold; from {stretch} the level {Words.Amount(lowest, "ft")} is below the safe altitude {Words.Amount(minimum)}", leg.Cell(nameof(Leg.Level)));
+                    continue;
+                }
+
                 yield return ruling.AtLeast(
                     $"From {stretch} the level", lowest, minimum.Value, "ft", $"of the minimum altitude ({(segment.MinimumSource.Length > 0 ? segment.MinimumSource : "source not said")})", null, leg.Cell(nameof(Leg.Level)), leg.Cell(nameof(Leg.Route)));
             }

@@ -4,7 +4,7 @@ using Batch.Flight.Fleet;
 namespace Batch.Checks.Rules;
 
 /// <summary>
-/// The operator's own setting of a check, as far as it is accepted: stricter always, looser only with a reason. What is not accepted, and what is looser, is said in a note.
+/// The operator's own setting of a check, as far as it is accepted: stricter always, looser only with a reason. What is not accepted is said in a note; the reason of what is looser stands in the citation, or beside the finding that it makes milder.
 /// </summary>
 internal sealed class OwnSetting
 {
@@ -19,6 +19,12 @@ internal sealed class OwnSetting
 
     private bool HasReason => !string.IsNullOrWhiteSpace(_row?.Reason);
 
+    private string Reason => _row?.Reason.Trim().TrimEnd('.') ?? "";
+
+    /// <summary>What is said with a finding whose state the operator makes milder, with the reason; empty where it is not.</summary>
+    /// <param name="state">State that the rules give.</param>
+    public string Milder(State state) => Applied(state) is var own && own < state ? $" The Checks sheet makes this a {Named(own)}: {Reason}." : "";
+
     /// <summary>The state of a finding.</summary>
     /// <param name="state">State that the rules give.</param>
     public State Applied(State state) => _row?.State is { } own && (own > state || HasReason) ? own : state;
@@ -28,9 +34,9 @@ internal sealed class OwnSetting
     /// <param name="amount">Amount that the rules give.</param>
     /// <param name="name">Name of the amount.</param>
     public RuleAmount Applied(ICheck check, RuleAmount amount, string name) =>
-        Value(check, name, amount.Unit) is { } own && (!amount.IsLooser(own) || HasReason) ? amount with { Value = own, IsOperators = true } : amount;
+        Value(check, name, amount.Unit) is { } own && (!amount.IsLooser(own) || HasReason) ? amount with { Value = own, Own = amount.IsLooser(own) ? "operator's Checks sheet: " + Reason : "operator's Checks sheet" } : amount;
 
-    /// <summary>What is to be said about the setting, one sentence each; empty where it is silent or only stricter.</summary>
+    /// <summary>What is to be said about the setting, one sentence each; empty where all of it is followed; a check that is switched off is said.</summary>
     /// <param name="check">The check.</param>
     /// <param name="rules">Rules that hold.</param>
     public IEnumerable<string> Notes(ICheck check, ImmutableArray<Rule> rules)
@@ -47,11 +53,9 @@ internal sealed class OwnSetting
                 : "The Checks sheet switches this check off without a reason, so it stays on.";
         }
 
-        if (_row.State is { } state && state < Ruling.StateOf(rules))
+        if (!HasReason && _row.State is { } state && state < Ruling.StateOf(rules))
         {
-            yield return HasReason
-                ? $"The Checks sheet makes this a {Named(state)} at most: {_row.Reason}"
-                : $"The Checks sheet makes this a {Named(state)} without a reason; that is milder than the rule and not followed.";
+            yield return $"The Checks sheet makes this a {Named(state)} without a reason; that is milder than the rule and not followed.";
         }
 
         foreach (var note in ValueNotes(check, rules))
@@ -83,11 +87,9 @@ internal sealed class OwnSetting
             {
                 yield return $"The Checks sheet gives the value {Part(check, name)} for the {name}, which is not a number of {amount.Unit}; {Words.Amount(amount.Value, amount.Unit)} holds.";
             }
-            else if (amount.IsLooser(own))
+            else if (amount.IsLooser(own) && !HasReason)
             {
-                yield return HasReason
-                    ? $"The Checks sheet allows {Words.Amount(own, amount.Unit)} for the {name} where the rule says {Words.Amount(amount.Value, amount.Unit)}: {_row.Reason}"
-                    : $"The Checks sheet allows {Words.Amount(own, amount.Unit)} for the {name} without a reason; the rule's {Words.Amount(amount.Value, amount.Unit)} holds.";
+                yield return $"The Checks sheet allows {Words.Amount(own, amount.Unit)} for the {name} without a reason; the rule's {Words.Amount(amount.Value, amount.Unit)} holds.";
             }
         }
     }

@@ -10,10 +10,10 @@ namespace Batch.Checks.Rules;
 internal sealed record RuleAmount(double Value, string Unit, bool IsLeast, ImmutableArray<Rule> Rules)
 {
     /// <summary>Citations of the rules, joined.</summary>
-    public string Citation => Cited(Rules) + (IsOperators ? "; operator's Checks sheet" : "");
+    public string Citation => Cited(Rules) + (Own.Length > 0 ? "; " + Own : "");
 
-    /// <summary>Whether the number is the operator's own.</summary>
-    public bool IsOperators { get; init; }
+    /// <summary>Where the number comes from when it is the operator's own; empty when it is that of the rules.</summary>
+    public string Own { get; init; } = "";
 
     /// <summary>Whether one of the rules needs no confirmation.</summary>
     public bool IsConfirmed => Rules.Any(rule => rule.IsConfirmed);

@@ -65,7 +65,8 @@ internal sealed class Ruling
     public Finding Trips(RuleAmount? by, string text, params string[] cells)
     {
         var rules = by?.Rules ?? Whole;
-        return Answer(VerdictOf(_own.Applied(StateOf(rules))), text, by) with { Cells = Filled(cells) };
+        var state = StateOf(rules);
+        return Answer(VerdictOf(_own.Applied(state)), text + _own.Milder(state), by) with { Cells = Filled(cells) };
     }
 
     /// <summary>A figure that must not be more than a limit.</summary>

@@ -23,7 +23,10 @@ public sealed class EnrouteChecksTests
     {
         Ask.Boundary("ENR-03", Minimum(15_000), Minimum(15_001), Minimum(null));
         Assert.Equal("From XAND to XBEL the level 15,000 ft is 2,000 ft short of the 17,000 ft of the minimum altitude (altitude grid).", Ask.Worst("ENR-03", Minimum(17_000)).Text);
-        Assert.Equal(Verdict.Caution, Ask.Worst("ENR-03", Minimum(15_001) with { Rules = FlightRules.Vfr }).Verdict);
+        var visual = Minimum(15_001) with { Rules = FlightRules.Vfr };
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ENR-03", visual).Verdict);
+        Assert.Equal(Verdict.Caution, Ask.Worst("ENR-03", visual with { Daylight = visual.Daylight with { Night = Duration.FromMinutes(1) } }).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-03", Minimum(15_000) with { Rules = FlightRules.Vfr }).Verdict);
     }
 
     [Fact]
@@ -85,7 +88,7 @@ public sealed class EnrouteChecksTests
         Assert.Equal(Verdict.NotChecked, Ask.Worst("ENR-01", Leg with { Type = Leg.Type with { GlideRatio = null } }, Far).Verdict);
         Assert.Equal(Verdict.Fail, Ask.Worst("ENR-01", Leg, Far).Verdict);
         var twin = Ask.Worst("ENR-01", Leg with { Type = Leg.Type with { Engines = 2 } }, Far);
-        Assert.Equal((Verdict.Caution, true), (twin.Verdict, twin.IsBasisUnconfirmed));
+        Assert.Equal((Verdict.Note, true), (twin.Verdict, twin.IsBasisUnconfirmed));
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("ENR-01", Leg with { Purpose = LegPurpose.Ferry }, Far).Verdict);
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("ENR-01", Leg with { Load = Leg.Load with { Passengers = 0 } }, Far).Verdict);
     }

@@ -47,8 +47,8 @@ public sealed class OwnSettingTests
     public void A_looser_value_with_a_reason_holds_and_the_reason_is_said()
     {
         var findings = Of("PERF-07", Cross(16), Setting("PERF-07", "20", reason: "trained for it"));
-        Assert.Equal(Verdict.Note, findings[0].Verdict);
-        Assert.EndsWith("15 kt: trained for it", findings[0].Text, StringComparison.Ordinal);
+        Assert.All(findings, finding => Assert.Equal(Verdict.Pass, finding.Verdict));
+        Assert.Contains(findings, finding => finding.Citation.EndsWith("; operator's Checks sheet: trained for it", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -89,6 +89,8 @@ public sealed class OwnSettingTests
         Assert.Equal(Verdict.Fail, Of("PERF-07", Cross(16), Setting("PERF-07", state: State.Fail))[0].Verdict);
         var over = Leg with { Load = Leg.Load with { Ramp = SomePlans.At(9041) } };
         Assert.Equal([Verdict.Fail, Verdict.Note], Of("WB-02", over, Setting("WB-02", state: State.Note)).Select(finding => finding.Verdict));
-        Assert.Equal([Verdict.Caution, Verdict.Note], Of("WB-02", over, Setting("WB-02", state: State.Caution, reason: "ferry permit")).Select(finding => finding.Verdict));
+        var lowered = Assert.Single(Of("WB-02", over, Setting("WB-02", state: State.Caution, reason: "ferry permit")));
+        Assert.Equal(Verdict.Caution, lowered.Verdict);
+        Assert.EndsWith(" The Checks sheet makes this a caution: ferry permit.", lowered.Text, StringComparison.Ordinal);
     }
 }
