@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using System.Text;
 using Batch.Books.Tests.Support;
 using CsCheck;
 
@@ -52,24 +53,27 @@ public sealed class HostileTests
         Gen.Select(Gen.Int[0, good.Length - 1], Gen.Byte).Sample((at, value) => RefusedOrRead(path, [.. good[..at], value, .. good[(at + 1)..]]), iter: 150, threads: 1);
     }
 
-    [Fact]
-    public void A_small_file_that_unpacks_to_a_huge_one_is_refused()
+    [Theory]
+    [InlineData("xl/sharedStrings.xml", "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">", "</sst>")]
+    [InlineData("xl/sharedStrings.xml", "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><si><t>", "</t></si></sst>")]
+    [InlineData("xl/styles.xml", "<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">", "</styleSheet>")]
+    public void A_small_file_that_unpacks_to_a_huge_one_is_refused(string part, string head, string tail)
     {
         using var folder = new TempFolder();
         var path = GoodBooks.Week().SaveXlsx(folder.File("bomb.xlsx"));
         using (var zip = ZipFile.Open(path, ZipArchiveMode.Update))
         {
-            zip.GetEntry("xl/sharedStrings.xml")?.Delete();
-            using var entry = zip.CreateEntry("xl/sharedStrings.xml", CompressionLevel.Fastest).Open();
-            entry.Write("<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><si><t>"u8);
+            zip.GetEntry(part)?.Delete();
+            using var entry = zip.CreateEntry(part, CompressionLevel.Fastest).Open();
+            entry.Write(Encoding.UTF8.GetBytes(head));
             var blanks = new byte[1 << 20];
             Array.Fill(blanks, (byte)' ');
-            for (var i = 0; i < 300; i++) entry.Write(blanks);
-            entry.Write("</t></si></sst>"u8);
+            for (var i = 0; i < 130; i++) entry.Write(blanks);
+            entry.Write(Encoding.UTF8.GetBytes(tail));
         }
 
         Assert.True(new FileInfo(path).Length < 5_000_000);
-        Assert.Contains("too large", Refused(path), StringComparison.Ordinal);
+        Assert.NotEqual("", Refused(path));
     }
 
     [Fact]

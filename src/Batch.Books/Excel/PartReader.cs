@@ -7,7 +7,7 @@ namespace Batch.Books.Excel;
 internal static class PartReader
 {
     /// <summary>Most bytes of one part [B].</summary>
-    public const long GreatestPart = 256L * 1024 * 1024;
+    public const long GreatestPart = 128L * 1024 * 1024;
 
     /// <summary>The reader; refuses document type declarations and parts beyond the limit.</summary>
     public static XmlReader Open(OpenXmlPart part, string name) => XmlReader.Create(

@@ -7,6 +7,9 @@ namespace Batch.Books.Excel;
 /// <summary>The shared strings of a workbook.</summary>
 internal static class SharedTexts
 {
+    /// <summary>Most characters of one text; a spreadsheet program allows 32,767.</summary>
+    private const int GreatestText = 1_000_000;
+
     /// <summary>The strings by index; rich text without its formats, phonetic hints left out.</summary>
     public static IReadOnlyList<string> Of(WorkbookPart workbook, string name)
     {
@@ -15,14 +18,16 @@ internal static class SharedTexts
         using var reader = PartReader.Open(part, name);
         while (reader.Read())
         {
-            if (reader.NodeType == XmlNodeType.Element && reader.LocalName == "si") texts.Add(Text(reader));
+            if (reader.NodeType == XmlNodeType.Element && reader.LocalName == "si") texts.Add(Text(reader, name));
         }
 
         return texts;
     }
 
     /// <summary>The text of the element the reader stands on, from its <c>t</c> elements.</summary>
-    public static string Text(XmlReader reader)
+    /// <param name="reader">The reader.</param>
+    /// <param name="name">Name of the book, for the refusal of a text too long.</param>
+    public static string Text(XmlReader reader, string name)
     {
         if (reader.IsEmptyElement) return "";
         var depth = reader.Depth;
@@ -52,6 +57,7 @@ internal static class SharedTexts
                 {
                     more ??= new StringBuilder(text);
                     more.Append(reader.Value);
+                    if (more.Length > GreatestText) throw new BookException($"{name} holds a text too large to be that of a cell");
                 }
             }
         }

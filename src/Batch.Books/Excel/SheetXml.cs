@@ -66,7 +66,7 @@ internal sealed class SheetXml(IReadOnlyList<string> texts, NumberLook[] looks, 
             {
                 inValue = reader.LocalName == "v" && !reader.IsEmptyElement;
                 formula |= reader.LocalName == "f";
-                if (reader.LocalName == "is") value = SharedTexts.Text(reader);
+                if (reader.LocalName == "is") value = SharedTexts.Text(reader, book);
             }
             else if (inValue && reader.NodeType is XmlNodeType.Text or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace or XmlNodeType.CDATA)
             {

@@ -29,7 +29,7 @@ internal static class WorkbookFile
 
         try
         {
-            using var document = SpreadsheetDocument.Open(new MemoryStream(bytes, writable: false), isEditable: false);
+            using var document = SpreadsheetDocument.Open(new MemoryStream(bytes, writable: false), isEditable: false, new OpenSettings { MaxCharactersInPart = PartReader.GreatestPart });
             return new RawBook(name, Convert.ToHexStringLower(SHA256.HashData(bytes)), Sheets(document, name, index));
         }
         catch (Exception thrown) when (thrown is OpenXmlPackageException or InvalidDataException or FileFormatException or XmlException or IOException or ArgumentException

@@ -42,9 +42,11 @@ internal sealed class Shelf
     }
 
     /// <summary>Notes the sheets that no declared sheet is named like; hidden ones are helpers of the book's own and are left alone.</summary>
-    public void RemarkOnOthers(IReadOnlyList<SheetPlan> plans)
+    /// <param name="plans">The declared sheets.</param>
+    /// <param name="passedOver">Name of a sheet that is known to hold no data.</param>
+    public void RemarkOnOthers(IReadOnlyList<SheetPlan> plans, string passedOver)
     {
-        var known = plans.Select(plan => HeaderText.Plain(plan.Name)).ToHashSet(StringComparer.Ordinal);
+        var known = plans.Select(plan => HeaderText.Plain(plan.Name)).Append(HeaderText.Plain(passedOver)).ToHashSet(StringComparer.Ordinal);
         foreach (var sheet in _books.SelectMany(book => book.Sheets).Where(sheet => !sheet.Hidden && !known.Contains(HeaderText.Plain(sheet.Name))))
         {
             var free = plans.Where(plan => !Has(plan)).Select(plan => plan.Name).ToArray();

@@ -12,8 +12,8 @@ internal static class CrewLinks
         if (code.Length == 0) return null;
         if (crew.Find(code) is { } pilot) return pilot;
         var named = crew.Names.Where(name => string.Equals(crew.Find(name)?.Name, code, StringComparison.OrdinalIgnoreCase)).ToImmutableArray();
-        var near = named.Length > 0 ? named : NearWords.Nearest(code, crew.Names);
-        row.Fail(column, $"{column.Name} is not a code of Crew" + Register<CrewMember>.Meant(near), near.Length > 0 ? string.Join(", ", near) : "a code of Crew");
+        var near = named.Length > 0 ? named : Likely.Words(code, crew.Names);
+        row.Fail(column, $"{column.Name} is not a code of Crew" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "a code of Crew");
         return null;
     }
 }

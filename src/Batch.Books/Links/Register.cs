@@ -64,8 +64,8 @@ internal sealed class Register<T>(string sheet)
             return null;
         }
 
-        var near = NearWords.Nearest(name, Names);
-        row.Complain(state, column, $"{name} is not in {sheet}" + Meant(near), near.Length > 0 ? string.Join(", ", near) : $"a name of {sheet}");
+        var near = Likely.Words(name, Names);
+        row.Complain(state, column, $"{name} is not in {sheet}" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : $"a name of {sheet}");
         return null;
     }
 
@@ -77,7 +77,4 @@ internal sealed class Register<T>(string sheet)
 
     /// <summary>All that could be read, sorted by name, case ignored.</summary>
     public ImmutableSortedDictionary<string, T> Sorted() => _found.ToImmutableSortedDictionary(StringComparer.OrdinalIgnoreCase);
-
-    /// <summary>The question about what was meant; empty where nothing is near.</summary>
-    public static string Meant(ImmutableArray<string> near) => near.Length > 0 ? $"; did you mean {string.Join(" or ", near)}?" : "";
 }

@@ -16,8 +16,8 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
     {
         if (trip.Length == 0) return false;
         if (_legs.Contains(trip)) return true;
-        var near = NearWords.Nearest(trip, _legs.Select(group => group.Key));
-        row.Fail(column, $"{trip} is not a trip of Legs" + Register<LegDraft>.Meant(near), near.Length > 0 ? string.Join(", ", near) : "a trip of Legs");
+        var near = Likely.Words(trip, _legs.Select(group => group.Key));
+        row.Fail(column, $"{trip} is not a trip of Legs" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "a trip of Legs");
         return false;
     }
 

@@ -56,7 +56,7 @@ internal static class Week
             Bulletins = BulletinsSheet.Read(shelf),
             Notices = NoticesSheet.Read(shelf, subjects),
         };
-        shelf.RemarkOnOthers(AllSheets.Plans);
+        shelf.RemarkOnOthers(AllSheets.Plans, AllSheets.Explanations);
         return week with { Problems = complaints.InOrder() };
     }
 

@@ -92,8 +92,8 @@ internal static partial class AirportsSheet
         var ids = DateTimeZoneProviders.Tzdb.Ids;
         var id = ids.Contains(cell.Text) ? cell.Text : ids.FirstOrDefault(known => string.Equals(known, cell.Text.Replace(' ', '_'), StringComparison.OrdinalIgnoreCase));
         if (id is not null) return Reading<DateTimeZone>.Good(DateTimeZoneProviders.Tzdb[id]);
-        var near = NearWords.Nearest(cell.Text, ids, 2);
-        return Reading<DateTimeZone>.Bad("is not an IANA time zone" + (near.Length > 0 ? $"; did you mean {string.Join(" or ", near)}?" : ""), near.Length > 0 ? string.Join(", ", near) : "a name such as Atlantic/Azores");
+        var near = Likely.Words(cell.Text, ids);
+        return Reading<DateTimeZone>.Bad("is not an IANA time zone" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "a name such as Atlantic/Azores");
     }
 
     private static Reading<ImmutableArray<FuelKind>> FuelsOf(RawCell cell)

@@ -32,8 +32,8 @@ internal static class AirwaysSheet
             var point = new AirwayPoint(fix, row.Feet(Minimum), row.Optional(Direction) ?? AirwayDirection.Both, row.Origin);
             if (fix.Length > 0 && !points.Contains(fix))
             {
-                var near = NearWords.Nearest(fix, points);
-                row.Fail(Fix, $"{fix} is not in Fixes or Airports" + Register<Airway>.Meant(near), near.Length > 0 ? string.Join(", ", near) : "an ident of Fixes or Airports");
+                var near = Likely.Words(fix, points);
+                row.Fail(Fix, $"{fix} is not in Fixes or Airports" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "an ident of Fixes or Airports");
             }
 
             if (row.IsLost) continue;

@@ -5,6 +5,9 @@ namespace Batch.Books.Sheets;
 /// <summary>Every declared sheet, in the order in which they are offered.</summary>
 internal static class AllSheets
 {
+    /// <summary>The sheet of explanations in the books made by this program; it holds no data and is passed over.</summary>
+    public const string Explanations = "Read me";
+
     /// <summary>The sheets.</summary>
     public static readonly ImmutableArray<SheetPlan> Plans =
     [

@@ -142,8 +142,8 @@ internal static class LegsSheet
         if (word.Length == 0 || known is null) return;
         var words = known.ToArray();
         if (words.Contains(word, StringComparer.OrdinalIgnoreCase)) return;
-        var near = NearWords.Nearest(word, words);
-        row.Fail(column, $"{column.Name} {word} is not one of {where}" + Register<Leg>.Meant(near), words.Length > 0 ? string.Join(", ", words) : "none is given there");
+        var near = Likely.Words(word, words);
+        row.Fail(column, $"{column.Name} {word} is not one of {where}" + Likely.Question(near), words.Length > 0 ? string.Join(", ", words) : "none is given there");
     }
 
     private static ImmutableSortedDictionary<string, string> Extra(Row row)

@@ -1,4 +1,5 @@
 using Batch.Books.Headers;
+using Batch.Books.Links;
 using Batch.Flight.Week;
 
 namespace Batch.Books.Sheets;
@@ -39,8 +40,8 @@ internal static class NoticesSheet
             var first = notice.Subject.Split([' ', '/'], 2)[0];
             if (!subjects.Contains(notice.Subject) && !subjects.Contains(first))
             {
-                var near = NearWords.Nearest(first, subjects);
-                row.Complain(State.Caution, Subject, $"{notice.Subject} is no airport, fix, airway or aircraft of the books; the notice touches no leg" + Links.Register<Notice>.Meant(near), near.Length > 0 ? string.Join(", ", near) : "an airport, fix, airway or registration");
+                var near = Likely.Words(first, subjects);
+                row.Complain(State.Caution, Subject, $"{notice.Subject} is no airport, fix, airway or aircraft of the books; the notice touches no leg" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "an airport, fix, airway or registration");
             }
 
             notices.Add(notice);

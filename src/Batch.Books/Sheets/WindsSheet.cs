@@ -1,5 +1,6 @@
 using Batch.Books.Cells;
 using Batch.Books.Headers;
+using Batch.Books.Links;
 using Batch.Books.Units;
 using Batch.Flight.Air;
 using Batch.Flight.Earth;
@@ -73,8 +74,8 @@ internal static class WindsSheet
 
         place = AngleText.Coordinate(name, row.Sheet.DecimalComma);
         if (place is not null) return true;
-        var near = NearWords.Nearest(name, points);
-        row.Fail(Place, $"{name} is not in Airports or Fixes" + Links.Register<Fix>.Meant(near), near.Length > 0 ? string.Join(", ", near) : "an airport, a fix, a coordinate such as 4130N03915W, or all");
+        var near = Likely.Words(name, points);
+        row.Fail(Place, $"{name} is not in Airports or Fixes" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "an airport, a fix, a coordinate such as 4130N03915W, or all");
         return false;
     }
 }
