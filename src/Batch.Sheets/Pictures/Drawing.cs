@@ -25,7 +25,7 @@ internal sealed class Drawing
         _shapes.Append(CultureInfo.InvariantCulture, $"<polyline points=\"{Points(points)}\" fill=\"none\" stroke=\"{stroke}\" stroke-width=\"{N(width)}\" stroke-linejoin=\"round\" stroke-linecap=\"round\"{Dash(dash)}/>");
 
     public void Text(double x, double y, string text, TextAnchor anchor = TextAnchor.Start, bool isBold = false, string fill = Ink.Black, double size = Ink.TextSize) =>
-        _shapes.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\"{Anchor(anchor)} font-size=\"{N(size)}\"{(isBold ? " font-weight=\"600\"" : "")} fill=\"{fill}\">{Markup.Escaped(text)}</text>");
+        _shapes.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\"{Anchor(anchor)} font-size=\"{N(size)}px\"{(isBold ? " font-weight=\"600\"" : "")} fill=\"{fill}\">{Markup.Escaped(text)}</text>");
 
     /// <summary>The picture.</summary>
     /// <param name="width">Width of its field.</param>

@@ -14,6 +14,7 @@ internal static class ProfilePicture
     private const double Top = 26;
     private const double Bottom = 168;
     private const double RowHeight = 12;
+    private const double Beside = 6;
 
     public static Markup Of(LegPlan.Planned plan)
     {
@@ -88,21 +89,28 @@ internal static class ProfilePicture
         drawing.Polyline(
             plan.Profile.Slices.Select(slice => (distances.At(slice.EndNm), altitudes.At(slice.EndFt))).Prepend((distances.At(first.StartNm), altitudes.At(first.StartFt))),
             Ink.Black, 2.4);
-        Mark(drawing, "TOC", plan.Profile.TopOfClimb, distances, altitudes, TextAnchor.End, plan.Profile.TopOfClimb.Distance.Value);
-        Mark(drawing, "TOD", plan.Profile.TopOfDescent, distances, altitudes, TextAnchor.Start, plan.Profile.Distance.Value - plan.Profile.TopOfDescent.Distance.Value);
-        var level = Quantity.Text(plan.Profile.Level.Value, 0, isSigned: false) + " ft";
-        var (from, to) = (distances.At(plan.Profile.TopOfClimb.Distance.Value), distances.At(plan.Profile.TopOfDescent.Distance.Value));
-        if (to - from > Drawing.WidthOf(level) + 12)
-            drawing.Text((from + to) / 2, altitudes.At(plan.Profile.Level.Value) - 5, level, TextAnchor.Middle, isBold: true);
+        Tops(drawing, plan.Profile, distances, altitudes);
     }
 
-    private static void Mark(Drawing drawing, string name, ProfilePoint point, Axis distances, Axis altitudes, TextAnchor anchor, double nm)
+    private static void Tops(Drawing drawing, FlightProfile profile, Axis distances, Axis altitudes)
     {
-        var (x, y) = (distances.At(point.Distance.Value), altitudes.At(point.Altitude.Value));
-        drawing.Circle(x, y, 3.4, Ink.White, Ink.Black, 1.6);
-        var text = name + " " + nm.ToString("0", CultureInfo.InvariantCulture) + " NM";
-        var away = anchor == TextAnchor.End ? -6 : 6;
-        drawing.Text(x + away, y - 5, text, anchor);
+        var climb = "TOC " + Quantity.Text(Math.Round(profile.TopOfClimb.Distance.Value), 0, isSigned: false) + " NM";
+        var descent = "TOD " + Quantity.Text(Math.Round(profile.Distance.Value - profile.TopOfDescent.Distance.Value), 0, isSigned: false) + " NM";
+        var (from, to) = (distances.At(profile.TopOfClimb.Distance.Value), distances.At(profile.TopOfDescent.Distance.Value));
+        var y = altitudes.At(profile.Level.Value);
+        drawing.Circle(from, y, 3.4, Ink.White, Ink.Black, 1.6);
+        drawing.Circle(to, y, 3.4, Ink.White, Ink.Black, 1.6);
+
+        // The labels stand outside the level stretch; where there is no room beside the axis, the label goes over it.
+        var isClimbOutside = from - Beside - Drawing.WidthOf(climb) >= Left;
+        var isDescentOutside = to + Beside + Drawing.WidthOf(descent) <= Width - 2;
+        drawing.Text(isClimbOutside ? from - Beside : from + Beside, y - 5, climb, isClimbOutside ? TextAnchor.End : TextAnchor.Start);
+        drawing.Text(isDescentOutside ? to + Beside : to - Beside, y - 5, descent, isDescentOutside ? TextAnchor.Start : TextAnchor.End);
+        var level = Quantity.Text(profile.Level.Value, 0, isSigned: false) + " ft";
+        var start = isClimbOutside ? from : from + Beside + Drawing.WidthOf(climb);
+        var end = isDescentOutside ? to : to - Beside - Drawing.WidthOf(descent);
+        if (end - start > Drawing.WidthOf(level) + 12)
+            drawing.Text((start + end) / 2, y - 5, level, TextAnchor.Middle, isBold: true);
     }
 
     private static void Winds(Drawing drawing, LegPlan.Planned plan, Axis distances)

@@ -1,0 +1,132 @@
+using System.Globalization;
+using System.Xml.Linq;
+using Batch.Flight.Plan;
+using Batch.Sheets.Pictures;
+using CsCheck;
+
+namespace Batch.Sheets.Tests;
+
+public class PictureTests
+{
+    private static LegPlan.Planned Leg { get; } = (LegPlan.Planned)SampleWeek.Made.Plan.Legs[0];
+
+    public static TheoryData<string> Pictures => [.. Drawn.Keys];
+
+    private static Dictionary<string, string> Drawn { get; } = new(StringComparer.Ordinal)
+    {
+        ["profile"] = ProfilePicture.Of(Leg).Html,
+        ["profile of a leg without fixes"] = ProfilePicture.Of((LegPlan.Planned)SampleWeek.Made.Plan.Legs[2]).Html,
+        ["profile of a leg with thirty fixes"] = ProfilePicture.Of(ManyFixes(30, 1)).Html,
+        ["profile of a long leg with a steep climb"] = ProfilePicture.Of(ManyFixes(4, 6)).Html,
+        ["envelope"] = EnvelopePicture.Of(Leg)?.Html ?? "",
+        ["envelope with states close together"] = EnvelopePicture.Of(Leg with { Load = Leg.Load with { Landing = Leg.Load.Takeoff, ZeroFuel = Leg.Load.Takeoff } })?.Html ?? "",
+        ["envelope with a state outside"] = EnvelopePicture.Of(Outside())?.Html ?? "",
+        ["fuel"] = FuelBars.Of(Leg.Fuel).Html,
+        ["fuel that is short"] = FuelBars.Of(Leg.Fuel with { Aboard = new Pounds(500) }).Html,
+        ["no fuel at all"] = FuelBars.Of(Leg.Fuel with { Taxi = default, Trip = default, Contingency = default, Alternate = default, FinalReserve = default, Aboard = default, Most = default }).Html,
+    };
+
+    [Theory]
+    [MemberData(nameof(Pictures))]
+    public void A_picture_is_well_formed_and_has_a_title(string name)
+    {
+        var svg = XDocument.Parse(Drawn[name]).Root;
+        Assert.Equal("svg", svg?.Name.LocalName);
+        Assert.False(string.IsNullOrWhiteSpace(svg?.Elements().First(element => element.Name.LocalName == "title").Value));
+    }
+
+    [Theory]
+    [MemberData(nameof(Pictures))]
+    public void No_text_of_a_picture_covers_another(string name)
+    {
+        var texts = Texts(Drawn[name]);
+        Assert.NotEmpty(texts);
+        var covered = texts.SelectMany((a, k) => texts.Skip(k + 1).Where(b => a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom).Select(b => a.Text + " / " + b.Text));
+        Assert.Empty(covered);
+    }
+
+    [Theory]
+    [MemberData(nameof(Pictures))]
+    public void Every_text_stands_inside_its_picture(string name)
+    {
+        var svg = XDocument.Parse(Drawn[name]).Root ?? throw new InvalidOperationException(name);
+        var (width, height) = (Number(svg, "width"), Number(svg, "height"));
+        Assert.All(Texts(Drawn[name]), text => Assert.True(text.Left >= -1 && text.Right <= width + 1 && text.Top >= -1 && text.Bottom <= height + 1, text.ToString()));
+    }
+
+    [Fact]
+    public void A_state_outside_the_envelope_says_so_in_words() => Assert.Contains("Takeoff – outside", Drawn["envelope with a state outside"], StringComparison.Ordinal);
+
+    [Fact]
+    public void No_envelope_is_drawn_where_moments_are_not_known() => Assert.Null(EnvelopePicture.Of(Leg with { Load = Leg.Load with { HasMoments = false } }));
+
+    [Theory]
+    [InlineData("pass")]
+    [InlineData("caution")]
+    [InlineData("fail")]
+    [InlineData("unplanned")]
+    [InlineData("note")]
+    public void Every_state_has_a_shape_of_its_own(string code)
+    {
+        var others = new[] { "pass", "caution", "fail", "unplanned", "note" }.Where(other => other != code).Select(Shapes);
+        Assert.DoesNotContain(Shapes(code), others);
+    }
+
+    [Fact]
+    public void Labels_in_a_column_keep_their_distance_and_order() =>
+        Gen.Double[0, 200].Array[1, 5].Sample(wishes =>
+        {
+            Array.Sort(wishes);
+            var places = LabelPlaces.Spread(wishes, 30, 0, 200);
+            return places.Zip(places.Skip(1)).All(pair => pair.Second - pair.First >= 30 - 1e-9) && places.All(place => place <= 200);
+        });
+
+    [Fact]
+    public void Labels_in_a_row_never_touch() =>
+        Gen.Double[0, 500].Array[1, 25].Sample(middles =>
+        {
+            Array.Sort(middles);
+            var labels = middles.Select(middle => (middle, 40.0)).ToArray();
+            var rows = LabelPlaces.Rows(labels, 5);
+            return rows.Select((row, k) => (row, k)).GroupBy(pair => pair.row).All(group => group.Zip(group.Skip(1)).All(pair => middles[pair.Second.k] - middles[pair.First.k] >= 45 - 1e-9));
+        });
+
+    [Fact]
+    public void An_axis_marks_round_values_only() =>
+        Gen.Select(Gen.Double[-1000, 1000], Gen.Double[0.5, 20_000]).Sample((from, length) =>
+        {
+            var axis = new Axis(from, from + length, 0, 100);
+            var marks = axis.Marks(5).ToArray();
+            return marks.Length is >= 1 and <= 12 && marks.All(mark => axis.At(mark) is >= -0.001 and <= 100.001);
+        });
+
+    private static string Shapes(string code) => string.Join(' ', XDocument.Parse(StateMark.Of(code, "x").Html).Root?.Elements().Where(element => element.Name.LocalName != "title").Select(element => element.Name.LocalName + element.Attribute("points")?.Value + element.Attribute("d")?.Value + element.Attribute("fill")?.Value.Replace("none", "open", StringComparison.Ordinal)) ?? []);
+
+    private static LegPlan.Planned ManyFixes(int count, double stretch)
+    {
+        var (from, to) = (Leg.From, Leg.To with { Position = new Flight.Earth.GeoPoint(Leg.To.Position.LatitudeDeg, Leg.From.Position.LongitudeDeg + (stretch * 3.7)) });
+        var fixes = Enumerable.Range(1, count).Select(k => ("FIX" + k.ToString("00", CultureInfo.InvariantCulture), 41.3 + (0.8 * k / (count + 1)), from.Position.LongitudeDeg + (stretch * 3.7 * k / (count + 1)), (double?)(3_000 + (k * 137 % 7 * 800))));
+        return SampleLeg.Planned(Leg.Leg, from, to, [.. fixes]);
+    }
+
+    private static LegPlan.Planned Outside()
+    {
+        var tests = Leg.Load.Tests.Select(test => test.When == "takeoff" ? test with { IsInside = false } : test);
+        return Leg with { Load = Leg.Load with { Takeoff = new WeightAndBalance(new Pounds(9_400), new PoundInches(9_400 * 206.5)), Tests = [.. tests] } };
+    }
+
+    private static TextBox[] Texts(string svg) => [.. XDocument.Parse(svg).Descendants().Where(element => element.Name.LocalName == "text").Select(Box)];
+
+    private static TextBox Box(XElement text)
+    {
+        var size = double.Parse(text.Attribute("font-size")?.Value.Replace("px", "", StringComparison.Ordinal) ?? "10", CultureInfo.InvariantCulture);
+        var width = text.Value.Length * size * 0.56;
+        var x = Number(text, "x");
+        var left = text.Attribute("text-anchor")?.Value switch { "middle" => x - (width / 2), "end" => x - width, _ => x };
+        return new TextBox(text.Value, left, left + width, Number(text, "y") - (size * 0.72), Number(text, "y") + (size * 0.1));
+    }
+
+    private static double Number(XElement element, string name) => double.Parse(element.Attribute(name)?.Value ?? "", CultureInfo.InvariantCulture);
+
+    private sealed record TextBox(string Text, double Left, double Right, double Top, double Bottom);
+}
