@@ -16,7 +16,7 @@ internal sealed class AirSlice
     private readonly bool _allHaveTemperature;
 
     /// <summary>Prepares a slice.</summary>
-    /// <param name="stations">The places with a valid column, in a fixed order.</param>
+    /// <param name="stations">The places with a valid column, from south to north.</param>
     /// <param name="columns">Their columns.</param>
     /// <param name="everywhere">The column that is valid everywhere, if there is one.</param>
     public AirSlice(AirStation[] stations, AirColumn[] columns, AirColumn? everywhere)
@@ -67,9 +67,17 @@ internal sealed class AirSlice
     {
         var (x, y, z) = AirStation.OnUnitSphere(place);
         var count = 0;
-        for (var i = 0; i < _columns.Length; i++)
+        // The places stand from south to north: outward from the own latitude, until the latitude alone is farther than the fourth nearest.
+        var north = Array.BinarySearch(_z, z);
+        if (north < 0) north = ~north;
+        var south = north - 1;
+        while (south >= 0 || north < _z.Length)
         {
-            var (dx, dy, dz) = (_x[i] - x, _y[i] - y, _z[i] - z);
+            var isSouth = north >= _z.Length || (south >= 0 && z - _z[south] <= _z[north] - z);
+            var i = isSouth ? south-- : north++;
+            var dz = _z[i] - z;
+            if (count == Nearest && dz * dz >= weights[Nearest - 1]) break;
+            var (dx, dy) = (_x[i] - x, _y[i] - y);
             var chordSquared = dx * dx + dy * dy + dz * dz;
             if (count == Nearest && chordSquared >= weights[Nearest - 1]) continue;
             if (mustHaveTemperature && !_columns[i].HasTemperature) continue;

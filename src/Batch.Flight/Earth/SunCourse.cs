@@ -6,7 +6,7 @@ namespace Batch.Flight.Earth;
 /// </summary>
 internal readonly struct SunCourse
 {
-    private const int Steps = 48;
+    private const int Steps = 24;
     private readonly Instant _start;
     private readonly double _lengthDays;
     private readonly double _startHourDeg;
@@ -37,27 +37,28 @@ internal readonly struct SunCourse
     {
         var limit = Math.Sin(altitudeDeg * Angle.RadiansPerDegree);
         double? rise = null, fall = null;
-        double beforeAt = 0, hereAt = 0, before = Above(0, limit), here = before;
+        var (fromAt, from) = (0.0, Above(0, limit));
         for (var step = 1; step <= Steps; step++)
         {
-            var nextAt = (double)step / Steps;
-            var next = Above(nextAt, limit);
-            // Between three steps on one side the sun may still touch the other side: look at the turning point.
-            if (step > 1 && here < 0 == before < 0 && here < 0 == next < 0 && Math.Abs(here) <= Math.Abs(before) && Math.Abs(here) <= Math.Abs(next))
+            var (toAt, to) = ((double)step / Steps, Above((double)step / Steps, limit));
+            var isTurning = from.Value < 0 ? from.Slope > 0 && to.Slope < 0 : from.Slope < 0 && to.Slope > 0;
+            if (from.Value < 0 == to.Value < 0 && isTurning)
             {
-                var (turnAt, turn) = Turn(beforeAt, nextAt, limit, here < 0 ? 1 : -1);
-                if (turn < 0 != here < 0)
-                {
-                    Note(beforeAt, before, turnAt, turn, limit, ref rise, ref fall);
-                    Note(turnAt, turn, nextAt, next, limit, ref rise, ref fall);
-                }
+                // Between two moments on one side the sun may still touch the other side, where it turns.
+                var turnAt = Turn(fromAt, toAt, limit, from.Slope > 0);
+                var turn = Above(turnAt, limit);
+                Note(fromAt, from.Value, turnAt, turn.Value, limit, ref rise, ref fall);
+                Note(turnAt, turn.Value, toAt, to.Value, limit, ref rise, ref fall);
+            }
+            else
+            {
+                Note(fromAt, from.Value, toAt, to.Value, limit, ref rise, ref fall);
             }
 
-            Note(hereAt, here, nextAt, next, limit, ref rise, ref fall);
-            (beforeAt, before, hereAt, here) = (hereAt, here, nextAt, next);
+            (fromAt, from) = (toAt, to);
         }
 
-        var state = rise is not null || fall is not null ? SunState.Normal : here >= 0 ? SunState.PolarDay : SunState.PolarNight;
+        var state = rise is not null || fall is not null ? SunState.Normal : from.Value >= 0 ? SunState.PolarDay : SunState.PolarNight;
         return (Moment(rise), Moment(fall), state);
     }
 
@@ -68,42 +69,54 @@ internal readonly struct SunCourse
         else fall ??= Root(fromAt, toAt, limit, rising: false);
     }
 
-    // Halving; 32 rounds of half an hour are below a microsecond.
+    // Newton's method, halving where it would leave the bracket, to a thousandth of a second.
     private double Root(double lowAt, double highAt, double limit, bool rising)
     {
-        for (var round = 0; round < 32; round++)
+        var at = (lowAt + highAt) / 2;
+        for (var round = 0; round < 60; round++)
+        {
+            var (value, slope) = Above(at, limit);
+            if (value < 0 == rising) lowAt = at;
+            else highAt = at;
+            var next = at - value / slope;
+            if (!(next > lowAt && next < highAt)) next = (lowAt + highAt) / 2;
+            var step = Math.Abs(next - at);
+            at = next;
+            if (step < 1e-8) break;
+        }
+
+        return at;
+    }
+
+    // Halving on the slope.
+    private double Turn(double lowAt, double highAt, double limit, bool isRisingFirst)
+    {
+        for (var round = 0; round < 30; round++)
         {
             var middle = (lowAt + highAt) / 2;
-            if (Above(middle, limit) < 0 == rising) lowAt = middle;
+            if (Above(middle, limit).Slope > 0 == isRisingFirst) lowAt = middle;
             else highAt = middle;
         }
 
         return (lowAt + highAt) / 2;
     }
 
-    // Golden section for the highest (sign 1) or lowest (sign -1) altitude between two moments.
-    private (double At, double Value) Turn(double lowAt, double highAt, double limit, int sign)
+    // Sine of the altitude less the sine of the limit, at a fraction of the day, and its change with that fraction.
+    private (double Value, double Slope) Above(double fraction, double limit)
     {
-        const double Golden = 0.6180339887498949;
-        for (var round = 0; round < 40; round++)
-        {
-            var (left, right) = (highAt - Golden * (highAt - lowAt), lowAt + Golden * (highAt - lowAt));
-            if (sign * Above(left, limit) >= sign * Above(right, limit)) highAt = right;
-            else lowAt = left;
-        }
-
-        var at = (lowAt + highAt) / 2;
-        return (at, Above(at, limit));
+        var declination = Parabola(_declinationDeg, fraction) * Angle.RadiansPerDegree;
+        var hour = (_startHourDeg + 360 * fraction * _lengthDays + Parabola(_leadDeg, fraction)) * Angle.RadiansPerDegree;
+        var (sinDeclination, cosDeclination) = Math.SinCos(declination);
+        var (sinHour, cosHour) = Math.SinCos(hour);
+        var declinationSlope = Slope(_declinationDeg, fraction) * Angle.RadiansPerDegree;
+        var hourSlope = (360 * _lengthDays + Slope(_leadDeg, fraction)) * Angle.RadiansPerDegree;
+        var value = _sinLat * sinDeclination + _cosLat * cosDeclination * cosHour - limit;
+        var slope = declinationSlope * (_sinLat * cosDeclination - _cosLat * sinDeclination * cosHour) - hourSlope * _cosLat * cosDeclination * sinHour;
+        return (value, slope);
     }
 
-    // Sine of the altitude less the sine of the limit, at a fraction of the day.
-    private double Above(double fraction, double limit)
-    {
-        var declinationDeg = Parabola(_declinationDeg, fraction);
-        var hourDeg = _startHourDeg + 360 * fraction * _lengthDays + Parabola(_leadDeg, fraction);
-        var (sinDeclination, cosDeclination) = Math.SinCos(declinationDeg * Angle.RadiansPerDegree);
-        return _sinLat * sinDeclination + _cosLat * cosDeclination * Math.Cos(hourDeg * Angle.RadiansPerDegree) - limit;
-    }
+    private static double Slope((double First, double Middle, double Last) at, double fraction) =>
+        4 * at.Middle - 3 * at.First - at.Last + fraction * 4 * (at.First - 2 * at.Middle + at.Last);
 
     private static double Parabola((double First, double Middle, double Last) at, double fraction) =>
         at.First + fraction * (4 * at.Middle - 3 * at.First - at.Last + fraction * 2 * (at.First - 2 * at.Middle + at.Last));

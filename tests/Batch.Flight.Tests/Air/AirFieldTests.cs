@@ -154,6 +154,23 @@ public sealed class AirFieldTests
             });
 
     [Fact]
+    public void The_field_is_the_plain_weighted_mean_of_the_nearest_four() =>
+        Gen.Select(
+            Gen.Select(Gen.Double[-80, 80], Gen.Double[-180, 180], Gen.Double[0, 150], Gen.Double[-40, 30])
+                .Select((lat, lon, speed, temperature) => Report(GeoPoint.Of(lat, lon), 9000, 90, speed, temperature)).Array[1, 40],
+            Gen.Double[-85, 85],
+            Gen.Double[-180, 180]).Sample((reports, latDeg, lonDeg) =>
+            {
+                var here = GeoPoint.Of(latDeg, lonDeg);
+                var nearest = reports.Select(r => (Report: r, Arc: Arc(here, r.Place ?? default))).OrderBy(r => r.Arc).Take(4).ToArray();
+                if (nearest[0].Arc < 1e-5) return;
+                var weights = nearest.Sum(r => 1 / (r.Arc * r.Arc));
+                var sample = new AirField(reports).At(here, new Feet(9000), Noon);
+                Assert.Equal(nearest.Sum(r => r.Report.WindSpeed.Value / (r.Arc * r.Arc)) / weights, sample.WindSpeed.Value, 1e-6);
+                Assert.Equal(nearest.Sum(r => (r.Report.Temperature?.Value ?? 0) / (r.Arc * r.Arc)) / weights, sample.Temperature.Value, 1e-6);
+            });
+
+    [Fact]
     public void Sampling_takes_no_memory()
     {
         var field = new AirField(Enumerable.Range(0, 50).Select(i => Report(GeoPoint.Of(30 + i % 7, -120 + i), 9000, 90, 10, i % 3 == 0 ? null : 5)));
@@ -163,6 +180,15 @@ public sealed class AirFieldTests
         for (var i = 0; i < 1000; i++) sum += field.At(Here, new Feet(9000 + i), Noon).WindSpeed.Value;
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
         Assert.True(sum > 0);
+    }
+
+    // The haversine formula.
+    private static double Arc(GeoPoint a, GeoPoint b)
+    {
+        const double Rad = Math.PI / 180;
+        var (halfLat, halfLon) = ((b.LatitudeDeg - a.LatitudeDeg) * Rad / 2, (b.LongitudeDeg - a.LongitudeDeg) * Rad / 2);
+        var h = Math.Sin(halfLat) * Math.Sin(halfLat) + Math.Cos(a.LatitudeDeg * Rad) * Math.Cos(b.LatitudeDeg * Rad) * Math.Sin(halfLon) * Math.Sin(halfLon);
+        return 2 * Math.Asin(Math.Min(1, Math.Sqrt(h)));
     }
 
     private static AirReport Report(GeoPoint? place, double altitudeFt, double fromDeg, double speedKt, double? temperatureC) => new()

@@ -62,11 +62,17 @@ public sealed class SunTests
         double Altitude(Instant? at) => Sun.AltitudeDeg(at ?? throw new InvalidOperationException("no event"), place);
     }
 
-    [Fact]
-    public void Every_day_of_the_arctic_year_agrees_with_the_altitude_minute_by_minute()
+    [Theory]
+    [InlineData(69.65, 18.96, "Europe/Oslo")]
+    [InlineData(66.9, 0, "UTC")] // the sun turns at the edges of the day
+    [InlineData(-71, 178, "UTC")]
+    [InlineData(51.5, -0.1, "Europe/London")]
+    [InlineData(89.9, 60, "UTC")]
+    public void Every_day_of_the_year_agrees_with_the_altitude_minute_by_minute(double latDeg, double lonDeg, string zoneId)
     {
-        var place = GeoPoint.Of(69.65, 18.96);
-        var zone = DateTimeZoneProviders.Tzdb["Europe/Oslo"];
+        var place = GeoPoint.Of(latDeg, lonDeg);
+        var zone = DateTimeZoneProviders.Tzdb[zoneId];
+        var slack = Duration.FromSeconds(latDeg > 89 ? 60 : 5); // near a pole the sun skims the horizon
         for (var date = new LocalDate(2026, 1, 1); date.Year == 2026; date = date.PlusDays(1))
         {
             var day = Sun.On(date, zone, place);
@@ -80,16 +86,20 @@ public sealed class SunTests
                 wasUp = isUp;
             }
 
-            AssertWithin(firstRise, day.Sunrise, date);
-            AssertWithin(firstSet, day.Sunset, date);
+            AssertWithin(firstRise, day.Sunrise);
+            AssertWithin(firstSet, day.Sunset);
+
+            void AssertWithin(Instant? seen, Instant? found)
+            {
+                // A span above or below of less than a minute may stand between two of the minutes looked at; the altitude then shows it.
+                var isSeen = seen is { } s && found is { } f && s - f is var d && d >= -slack && d <= slack + Duration.FromMinutes(1);
+                var isBrief = found is { } g && (seen is null || seen > g) && Math.Abs(Sun.AltitudeDeg(g, place) - Sun.HorizonAltitudeDeg) < 0.001
+                    && IsUp(g - Duration.FromMinutes(1)) == IsUp(g + Duration.FromMinutes(1));
+                Assert.True(isSeen || isBrief || (seen is null && found is null), FormattableString.Invariant($"{date}: {seen} seen, {found} found"));
+            }
         }
 
         bool IsUp(Instant at) => !Sun.IsBetweenSunsetAndSunrise(at, place);
-
-        // A span above or below of less than a minute is not seen by the minutes.
-        static void AssertWithin(Instant? seen, Instant? found, LocalDate date) => Assert.True(
-            seen is null ? found is null : found is { } f && seen.Value - f is var d && d >= -Duration.FromSeconds(2) && d <= Duration.FromSeconds(62),
-            FormattableString.Invariant($"{date}: {seen} seen, {found} found"));
     }
 
     [Fact]
