@@ -93,8 +93,8 @@ public sealed class ProblemsTests
     public void Orphan_rows_name_the_nearest_trip()
     {
         var week = GoodBooks.Read((_, book) => book.Set("Manifest", 1, "Trip", "T110").Set("Cargo", 1, "Trip", "ZZZZZZ"));
-        Assert.Equal("T110 is not a trip of Legs; did you mean T101?", Only(week, State.Fail, "week.xlsx/Manifest/A2").Text);
-        Assert.Equal("ZZZZZZ is not a trip of Legs", Only(week, State.Fail, "week.xlsx/Cargo/A2").Text);
+        Assert.Equal("the trip is not one of Legs; did you mean T101?", Only(week, State.Fail, "week.xlsx/Manifest/A2").Text);
+        Assert.Equal("the trip is not one of Legs", Only(week, State.Fail, "week.xlsx/Cargo/A2").Text);
         Assert.Equal((2, 0), (week.Manifest.Length, week.Cargo.Length));
         Assert.All(week.Legs, leg => Assert.Empty(leg.Doubts));
     }
@@ -264,6 +264,31 @@ public sealed class ProblemsTests
         Assert.Equal(
             ["operator.xlsx/Types/B2", "operator.xlsx/Types/G2", "operator.xlsx/Types/G3", "operator.xlsx/Crew/C2", "week.xlsx/Legs/F2", "week.xlsx/Legs/L2", "week.xlsx/Legs/G4", "week.xlsx/Notices/D2"],
             week.Problems.Where(problem => problem.State == State.Fail).Select(problem => problem.Cell));
+    }
+
+    [Theory]
+    [InlineData("operator", "Operator", 3, "Value", "us-chartr", 3)]
+    [InlineData("operator", "Operator", 9, "Value", "some", 3)]
+    [InlineData("operator", "Checks", 1, "State", "failing", 3)]
+    [InlineData("week", "Notices", 1, "Effect", "runway closd", 3)]
+    [InlineData("week", "Notices", 1, "To", "later", 3)]
+    public void A_limit_or_a_closure_that_cannot_be_read_puts_the_legs_it_may_touch_in_doubt(string bookName, string sheet, int row, string column, object value, int legs)
+    {
+        var cell = "";
+        var week = GoodBooks.Read((operatorBook, weekBook) =>
+        {
+            var book = bookName == "week" ? weekBook : operatorBook;
+            cell = bookName + ".xlsx/" + sheet + "/" + book.Set(sheet, row, column, value).Cell(sheet, row, column);
+        });
+        var problem = Only(week, State.Fail, cell);
+        Assert.Equal(legs, week.Legs.Count(leg => leg.Doubts.Contains(problem)));
+    }
+
+    [Fact]
+    public void A_notice_about_another_place_touches_no_leg()
+    {
+        var week = GoodBooks.Read((_, book) => book.Set("Notices", 1, "Subject", "XCOR").Set("Notices", 1, "Effect", "gone"));
+        Assert.Equal([1, 0, 1], week.Legs.Select(leg => leg.Doubts.Length));
     }
 
     [Fact]

@@ -29,13 +29,31 @@ internal static class WorkbookFile
 
         try
         {
-            using var document = SpreadsheetDocument.Open(new MemoryStream(bytes, writable: false), isEditable: false, new OpenSettings { MaxCharactersInPart = PartReader.GreatestPart });
+            using var document = Open(bytes);
             return new RawBook(name, Convert.ToHexStringLower(SHA256.HashData(bytes)), Sheets(document, name, index));
         }
+        // A damaged package makes the library throw almost anything, null references included; it is the file that is at fault.
         catch (Exception thrown) when (thrown is OpenXmlPackageException or InvalidDataException or FileFormatException or XmlException or IOException or ArgumentException
             or FormatException or NotSupportedException or InvalidOperationException or KeyNotFoundException or UriFormatException or NullReferenceException or InvalidCastException or IndexOutOfRangeException)
         {
             throw new BookException($"{name} is not a workbook that can be read ({thrown.Message.TrimEnd('.')}); open it in a spreadsheet program and save it as .xlsx", thrown);
+        }
+    }
+
+    private static SpreadsheetDocument Open(byte[] bytes)
+    {
+        try
+        {
+            return SpreadsheetDocument.Open(new MemoryStream(bytes, writable: false), isEditable: false, new OpenSettings { MaxCharactersInPart = PartReader.GreatestPart });
+        }
+        catch (OpenXmlPackageException thrown) when (thrown.InnerException is UriFormatException)
+        {
+            // A slip in the mail address of a hyperlink is no reason to refuse a week; the library mends such links in a copy only.
+            var copy = new MemoryStream();
+            copy.Write(bytes);
+            copy.Position = 0;
+            var mended = RelationshipErrorHandler.CreateRewriterFactory((_, _, _) => "about:blank");
+            return SpreadsheetDocument.Open(copy, isEditable: true, new OpenSettings { AutoSave = false, MaxCharactersInPart = PartReader.GreatestPart, RelationshipErrorHandlerFactory = mended });
         }
     }
 

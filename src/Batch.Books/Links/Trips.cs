@@ -11,13 +11,13 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
     /// <summary>The trip as the Legs sheet spells it; as written where it has none.</summary>
     public string AsInLegs(string trip) => _legs[trip].FirstOrDefault()?.Key.Trip ?? trip;
 
-    /// <summary>Whether any row of the Legs sheet is of the trip; complains at the cell where none is.</summary>
+    /// <summary>Whether any row of the Legs sheet is of the trip; complains at the cell where none is, without repeating it: a name may stand in the wrong column.</summary>
     public bool Resolve(Row row, Column column, string trip)
     {
         if (trip.Length == 0) return false;
         if (_legs.Contains(trip)) return true;
         var near = Likely.Words(trip, _legs.Select(group => group.Key));
-        row.Fail(column, $"{trip} is not a trip of Legs" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "a trip of Legs");
+        row.Fail(column, "the trip is not one of Legs" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "a trip of Legs");
         return false;
     }
 

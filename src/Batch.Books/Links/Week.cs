@@ -16,7 +16,7 @@ internal static class Week
         var complaints = new Complaints();
         var shelf = new Shelf(books, complaints);
         if (!shelf.Has(LegsSheet.Plan)) throw new BookException(NoLegs(books));
-        var settings = OperatorSheet.Read(shelf);
+        var settings = OperatorSheet.Read(shelf, out var settingFails);
         var types = Types(shelf);
         var airports = AirportsSheet.Read(shelf);
         var runways = RunwaysSheet.Read(shelf, airports);
@@ -33,7 +33,15 @@ internal static class Week
         var manifest = ManifestSheet.Read(shelf, trips);
         var cargo = CargoSheet.Read(shelf, trips);
         var subjects = points.Concat(airways.Keys).Concat(fleet.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        foreach (var draft in drafts) PassOnDoubts(draft, reference);
+        var checks = ChecksSheet.Read(shelf, out var checkFails);
+        var notices = NoticesSheet.Read(shelf, subjects, (subject, fails) => PassOnNotice(drafts, subject, fails));
+        foreach (var draft in drafts)
+        {
+            PassOnDoubts(draft, reference);
+            draft.Doubt(settingFails);
+            draft.Doubt(checkFails);
+        }
+
         var week = new OperatorWeek
         {
             Inputs = [.. books.Select(book => new InputBook(book.Name, book.Sha256))],
@@ -47,14 +55,14 @@ internal static class Week
             AltitudeGrid = AltitudeGridSheet.Read(shelf),
             Crew = crew.Sorted(),
             Logged = logged,
-            CheckSettings = ChecksSheet.Read(shelf),
+            CheckSettings = checks,
             Legs = [.. drafts.Select(draft => draft.Whole).OfType<Leg>()],
             BrokenLegs = [.. drafts.Where(draft => draft.Whole is null).Select(draft => draft.Broken)],
             Manifest = manifest,
             Cargo = cargo,
             Winds = WindsSheet.Read(shelf, airports.Find, fixes.ToLookup(fix => fix.Ident, StringComparer.OrdinalIgnoreCase), points),
             Bulletins = BulletinsSheet.Read(shelf),
-            Notices = NoticesSheet.Read(shelf, subjects),
+            Notices = notices,
         };
         shelf.RemarkOnOthers(AllSheets.Plans, AllSheets.Explanations);
         return week with { Problems = complaints.InOrder() };
@@ -87,6 +95,17 @@ internal static class Week
         draft.Doubt(reference.Crew.DoubtsOf(leg.Captain));
         draft.Doubt(reference.Crew.DoubtsOf(leg.SecondPilot));
     }
+
+    // A notice of which a cell could not be read may close what the leg needs.
+    private static void PassOnNotice(IEnumerable<LegDraft> drafts, string subject, IReadOnlyList<Problem> fails)
+    {
+        var word = subject.Split([' ', '/'], 2)[0];
+        if (word.Length == 0) return;
+        foreach (var draft in drafts.Where(draft => draft.Leg is { } leg && Touches(leg, word))) draft.Doubt(fails);
+    }
+
+    private static bool Touches(Leg leg, string word) =>
+        new[] { leg.From, leg.To, leg.Alternate, leg.SecondAlternate, leg.Aircraft }.Concat(leg.Route.Split(' ')).Concat(leg.BackupRoute.Split(' ')).Contains(word, StringComparer.OrdinalIgnoreCase);
 
     private static string NoLegs(ImmutableArray<RawBook> books)
     {

@@ -17,8 +17,11 @@ internal static class ChecksSheet
     private static readonly Column<string> Reason = Plan.Add(ColumnKinds.Text("Reason", nameof(CheckSetting.Reason), "Why it is set so."));
 
     /// <summary>The settings in book order.</summary>
-    public static ImmutableArray<CheckSetting> Read(Shelf shelf)
+    /// <param name="shelf">All books.</param>
+    /// <param name="fails">What of them could not be read.</param>
+    public static ImmutableArray<CheckSetting> Read(Shelf shelf, out IReadOnlyList<Problem> fails)
     {
+        var found = new List<Problem>();
         var settings = ImmutableArray.CreateBuilder<CheckSetting>();
         foreach (var row in shelf.Rows(Plan))
         {
@@ -31,9 +34,11 @@ internal static class ChecksSheet
                 Reason = row.Text(Reason),
                 Origin = row.Origin,
             };
+            found.AddRange(row.Fails);
             if (!row.IsLost) settings.Add(setting);
         }
 
+        fails = found;
         return settings.ToImmutable();
     }
 }

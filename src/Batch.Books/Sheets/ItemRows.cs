@@ -36,6 +36,9 @@ internal sealed class ItemRows(Dictionary<string, Column> known)
         row.Complain(State.Caution, itemColumn, $"{name} is not an item that is known; did you mean {meant}?", meant);
     }
 
+    /// <summary>The fails of all rows: while there is one, the operator's own limits are not all known.</summary>
+    public IEnumerable<Problem> Fails => _all.Select(entry => entry.Row).Distinct().SelectMany(row => row.Fails);
+
     /// <summary>Number of the book an item stands in; 0 where it stands nowhere.</summary>
     public int BookOf(Column item) => _rows.TryGetValue(item, out var place) ? place.Row.Place.Book : 0;
 

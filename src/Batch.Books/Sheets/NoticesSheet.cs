@@ -21,7 +21,10 @@ internal static class NoticesSheet
     private static readonly Column<string> Text = Plan.Add(ColumnKinds.Text("Text", nameof(Notice.Text), "Text of the notice."));
 
     /// <summary>Reads the notices in book order. One whose times could not be read is kept open at that end: too long is safer than too short.</summary>
-    public static ImmutableArray<Notice> Read(Shelf shelf, IReadOnlySet<string> subjects)
+    /// <param name="shelf">All books.</param>
+    /// <param name="subjects">Airports, fixes, airways and aircraft of the books.</param>
+    /// <param name="doubt">Takes the subject of a notice with what of it could not be read.</param>
+    public static ImmutableArray<Notice> Read(Shelf shelf, IReadOnlySet<string> subjects, Action<string, IReadOnlyList<Problem>> doubt)
     {
         var notices = ImmutableArray.CreateBuilder<Notice>();
         foreach (var row in shelf.Rows(Plan))
@@ -36,6 +39,7 @@ internal static class NoticesSheet
                 Origin = row.Origin,
             };
             if (notice.From >= notice.To) row.Fail(To, "To is not after From", "a later time");
+            if (row.Fails.Count > 0) doubt(notice.Subject, row.Fails);
             if (row.IsLost) continue;
             var first = notice.Subject.Split([' ', '/'], 2)[0];
             if (!subjects.Contains(notice.Subject) && !subjects.Contains(first))

@@ -51,7 +51,9 @@ internal static class OperatorSheet
     ];
 
     /// <summary>Reads the items of all books. Sets the default units of each book on the shelf first, since weights among the items follow them.</summary>
-    public static Operator Read(Shelf shelf)
+    /// <param name="shelf">All books.</param>
+    /// <param name="fails">What of it could not be read.</param>
+    public static Operator Read(Shelf shelf, out IReadOnlyList<Problem> fails)
     {
         var known = new Dictionary<string, Column>(StringComparer.Ordinal);
         foreach (var item in Plan.Items)
@@ -63,7 +65,7 @@ internal static class OperatorSheet
         var read = new ItemRows(known);
         foreach (var row in shelf.Rows(Plan)) read.Take(row, Item, Value);
         shelf.Defaults = Defaults(read);
-        return new Operator
+        var settings = new Operator
         {
             Name = read.Text(Name),
             HomeBase = read.Text(HomeBase),
@@ -88,6 +90,8 @@ internal static class OperatorSheet
             Items = read.Items(),
             Cells = read.Cells(),
         };
+        fails = [.. read.Fails];
+        return settings;
     }
 
     private static Pounds? Pounds(ItemRows read, Column<double> item, Shelf shelf) => read.Value(item, shelf.Defaults(read.BookOf(item))) is { } weight ? new Pounds(weight) : null;

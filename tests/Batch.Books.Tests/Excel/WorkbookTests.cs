@@ -156,6 +156,18 @@ public sealed class WorkbookTests
         Assert.Equal(3, BookReader.Read([path, GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx"))]).Legs.Length);
     }
 
+    [Fact]
+    public void A_hyperlink_with_a_slip_does_not_cost_the_book()
+    {
+        var week = Read(book => { }, path =>
+        {
+            using var zip = System.IO.Compression.ZipFile.Open(path, System.IO.Compression.ZipArchiveMode.Update);
+            using var entry = new StreamWriter(zip.CreateEntry("xl/worksheets/_rels/sheet2.xml.rels").Open());
+            entry.Write("<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"rId1\" TargetMode=\"External\" Target=\"mailto:ops@@greywater example\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/hyperlink\"/></Relationships>");
+        });
+        Assert.Equal((3, 3), (week.Legs.Length, week.Manifest.Length));
+    }
+
     [Theory]
     [InlineData("yyyy-mm-dd", 1)]
     [InlineData("[$-409]d-mmm-yy;@", 1)]
