@@ -1,9 +1,10 @@
 using Batch.Checks.Rules;
+using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
 
 namespace Batch.Checks.Loading;
 
-/// <summary>Envelope tests turned into answers.</summary>
+/// <summary>Envelope tests turned into answers: one failure for all states that lie outside, the worst first.</summary>
 internal static class CentreOfGravity
 {
     /// <summary>The answers for the tests of a load sheet that are asked for.</summary>
@@ -14,8 +15,34 @@ internal static class CentreOfGravity
     public static IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling, Func<EnvelopeTest, bool> isAskedFor, string state)
     {
         var tests = leg.Plan.Load.Tests.Where(isAskedFor).ToImmutableArray();
-        return tests.IsEmpty ? [ruling.NotChecked(Missing(leg, state), Cells(leg))] : tests.Select(test => Answer(leg, ruling, test));
+        if (tests.IsEmpty)
+        {
+            return [ruling.NotChecked(Missing(leg, state), Cells(leg))];
+        }
+
+        var tooHeavy = tests.Where(test => !IsInside(test) && test.ForwardLimit is null && IsTooHeavy(leg, test)).ToImmutableArray();
+        var outside = tests.Where(test => !IsInside(test)).Except(tooHeavy).OrderBy(test => test.ArmMargin.Value).ToImmutableArray();
+        var answers = tests.Where(IsInside).Select(test => Answer(leg, ruling, test))
+            .Concat(tooHeavy.Select(test => ruling.NotChecked($"the weight ({test.When}, {Words.Amount(test.Point.Weight)}) is over its maximum, and the envelope ends there", Cells(leg))));
+        if (outside.IsEmpty)
+        {
+            return answers;
+        }
+
+        var worst = Answer(leg, ruling, outside[0]);
+        var others = outside.Length == 1 ? "" : $" Outside as well: {Words.List(outside[1..].Select(test => $"{test.When} {Words.Amount(test.Point.Arm.Value, "in")}"))}.";
+        return answers.Prepend(worst with { Text = worst.Text + others });
     }
+
+    private static bool IsInside(EnvelopeTest test) => test.IsInside || test.ArmMargin.Value >= -Ruling.Noise && test.WeightMargin.Value >= -Ruling.Noise;
+
+    /// <summary>Whether a weight limit of its own is already passed: one cause is one failure.</summary>
+    private static bool IsTooHeavy(LegUnderCheck leg, EnvelopeTest test) => test.Point.Weight > ((test.When, test.Case) switch
+    {
+        ("landing", _) => leg.Type.MaximumLanding,
+        (_, EnvelopeCase.ZeroFuel) => leg.Type.MaximumZeroFuel,
+        _ => leg.Type.MaximumTakeoff,
+    } ?? new Pounds(double.PositiveInfinity));
 
     private static Finding Answer(LegUnderCheck leg, Ruling ruling, EnvelopeTest test)
     {
@@ -23,7 +50,7 @@ internal static class CentreOfGravity
         var at = $"{test.When} at {Words.Amount(test.Point.Weight)}";
         var forward = test.ForwardLimit;
         var aft = test.AftLimit;
-        var inside = test.IsInside || test.ArmMargin.Value >= -Ruling.Noise && test.WeightMargin.Value >= -Ruling.Noise;
+        var inside = IsInside(test);
         var (limit, text) = (forward, aft) switch
         {
             ({ } f, { } a) when inside => (Nearer(f, a, test.Point.Arm), $"Centre of gravity, {at}: {arm}, between {Words.Amount(f.Value, "in")} and {Words.Amount(a.Value, "in")}."),

@@ -43,13 +43,24 @@ public sealed class LoadingChecksTests
         Assert.Contains("the empty-weight arm of X-ABCD", Ask.Worst("WB-04", plan).Text, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_weight_above_the_envelope_has_no_limits_to_name()
+    [Theory]
+    [InlineData(9100, Verdict.NotChecked)] // over the maximum takeoff weight of 9,000 lb, which fails by itself
+    [InlineData(8900, Verdict.Fail)]
+    public void A_weight_above_the_envelope_fails_unless_the_weight_itself_does(double weightLb, Verdict expected)
     {
-        var test = SomePlans.Test("takeoff", EnvelopeCase.Takeoff, 9100) with { IsInside = false, ForwardLimit = null, AftLimit = null, ArmMargin = new Inches(-5), WeightMargin = new Pounds(-100) };
+        var test = SomePlans.Test("takeoff", EnvelopeCase.Takeoff, weightLb) with { IsInside = false, ForwardLimit = null, AftLimit = null, ArmMargin = new Inches(-5), WeightMargin = new Pounds(-100) };
         var finding = Ask.Worst("WB-04", With(load => load with { Tests = [test] }));
-        Assert.Equal(Verdict.Fail, finding.Verdict);
-        Assert.Contains("does not reach to this weight", finding.Text, StringComparison.Ordinal);
+        Assert.Equal(expected, finding.Verdict);
+    }
+
+    [Fact]
+    public void Several_states_outside_are_one_failure_with_the_worst_first()
+    {
+        var finding = Ask.All("WB-05", With(load => load with
+        {
+            Tests = [SomePlans.Test("landing", EnvelopeCase.Landing, 5860, 205.5), SomePlans.Test("zero fuel", EnvelopeCase.ZeroFuel, 5400, 206), SomePlans.Test("during the flight", EnvelopeCase.Takeoff, 6000, 201)],
+        })).Single(answer => answer.Verdict == Verdict.Fail);
+        Assert.Equal("Centre of gravity, zero fuel at 5,400 lb: 206.00 in, which is 1.00 in behind the aft limit 205.00 in. Outside as well: landing 205.50 in.", finding.Text);
     }
 
     [Fact]
