@@ -67,9 +67,9 @@ public static class BraskB6
         FuelArms = [(0, 112), (400, 112), (780, 112.6)],
         Envelope =
         [
-            ("takeoff", 3800, 103), ("takeoff", 5000, 103), ("takeoff", 5800, 106.5), ("takeoff", 5800, 118), ("takeoff", 3800, 118),
-            ("landing", 3800, 103), ("landing", 5000, 103), ("landing", 5600, 105.6), ("landing", 5600, 118), ("landing", 3800, 118),
-            ("zero fuel", 3800, 103), ("zero fuel", 5000, 103), ("zero fuel", 5300, 104.3), ("zero fuel", 5300, 118), ("zero fuel", 3800, 118),
+            ("takeoff", 3800, 103), ("takeoff", 5000, 103), ("takeoff", 5825, 106.5), ("takeoff", 5825, 118), ("takeoff", 3800, 118),
+            ("landing", 3800, 103), ("landing", 5000, 103), ("landing", 5825, 106.5), ("landing", 5825, 118), ("landing", 3800, 118),
+            ("zero fuel", 3800, 103), ("zero fuel", 5000, 103), ("zero fuel", 5600, 105.5), ("zero fuel", 5600, 118), ("zero fuel", 3800, 118),
         ],
     };
 }

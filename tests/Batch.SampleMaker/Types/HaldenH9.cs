@@ -17,7 +17,7 @@ public static class HaldenH9
         DensityLbPerUsg = 6.7,
         Seats = 9,
         Pressurised = true,
-        RampLb = 11060,
+        RampLb = 11120,
         TakeoffLb = 11000,
         LandingLb = 10800,
         ZeroFuelLb = 9300,
@@ -68,9 +68,9 @@ public static class HaldenH9
         FuelArms = [(0, 224), (500, 223.6), (1000, 223.8), (1800, 224.4), (2700, 225)],
         Envelope =
         [
-            ("takeoff", 6000, 206), ("takeoff", 8500, 206), ("takeoff", 11000, 213), ("takeoff", 11000, 227), ("takeoff", 6000, 227),
-            ("landing", 6000, 206), ("landing", 8500, 206), ("landing", 10800, 212.5), ("landing", 10800, 227), ("landing", 6000, 227),
-            ("zero fuel", 6000, 206), ("zero fuel", 8500, 206), ("zero fuel", 9300, 208.5), ("zero fuel", 9300, 227), ("zero fuel", 6000, 227),
+            ("takeoff", 6000, 206), ("takeoff", 8500, 206), ("takeoff", 11120, 213), ("takeoff", 11120, 227), ("takeoff", 6000, 227),
+            ("landing", 6000, 206), ("landing", 8500, 206), ("landing", 11120, 213), ("landing", 11120, 227), ("landing", 6000, 227),
+            ("zero fuel", 6000, 206), ("zero fuel", 8500, 206), ("zero fuel", 9900, 210), ("zero fuel", 9900, 227), ("zero fuel", 6000, 227),
         ],
     };
 }

@@ -69,9 +69,9 @@ public static class TovaneT10
         FuelArms = [(0, 196), (1000, 195.4), (2000, 196), (3000, 197)],
         Envelope =
         [
-            ("takeoff", 7400, 180), ("takeoff", 10500, 180), ("takeoff", 12300, 184), ("takeoff", 12300, 199), ("takeoff", 7400, 199),
-            ("landing", 7400, 180), ("landing", 10500, 180), ("landing", 11600, 182.4), ("landing", 11600, 199), ("landing", 7400, 199),
-            ("zero fuel", 7400, 180), ("zero fuel", 10400, 180), ("zero fuel", 10400, 199), ("zero fuel", 7400, 199),
+            ("takeoff", 7400, 180), ("takeoff", 10500, 180), ("takeoff", 12380, 184), ("takeoff", 12380, 199), ("takeoff", 7400, 199),
+            ("landing", 7400, 180), ("landing", 10500, 180), ("landing", 12380, 184), ("landing", 12380, 199), ("landing", 7400, 199),
+            ("zero fuel", 7400, 180), ("zero fuel", 10500, 180), ("zero fuel", 10900, 181), ("zero fuel", 10900, 199), ("zero fuel", 7400, 199),
         ],
     };
 }

@@ -11,8 +11,8 @@ public static class ExpectedFailures
         new("T106", 1, "ALT-02", "No alternate filed although the forecast at the destination is low"),
         new("T110", 1, "WB-07", "Cargo above the maximum of the aft baggage compartment"),
         new("T113", 1, "ENR-01", "Single engine with passengers over water out of gliding reach of land"),
-        new("T116", 1, "FUEL-03", "Fixed fuel below destination, alternate and 45 minutes"),
-        new("T117", 1, "WB-04", "Centre of gravity behind the envelope"),
+        new("T116", 1, "FUEL-03", "Fixed fuel is less than what the destination and the alternate and 45 minutes need"),
+        new("T117", 1, "WB-04", "Centre of gravity behind the envelope from takeoff to the empty tank", "WB-05"),
         new("T120", 1, "WB-05", "Landing weight above the maximum: short leg with much fuel"),
         new("T121", 1, "WB-03", "Takeoff weight above the maximum"),
         new("T122", 1, "WB-06", "One passenger more than seats"),
@@ -23,16 +23,16 @@ public static class ExpectedFailures
         new("T127", 1, "FUEL-06", "Needs more fuel than the tanks hold"),
         new("T130", 1, "CREW-11", "Captain is still on another aircraft"),
         new("T131", 1, "PERF-08", "Passengers at night to a strip without lights"),
-        new("T131", 2, "ADM-05", "Misspelt airport"),
+        new("T131", 2, "unplanned", "Misspelt airport"),
         new("T132", 1, "CREW-11", "Aircraft stands somewhere else"),
     ];
 
     public static void Write(string path)
     {
-        var text = new StringBuilder("trip,leg,check,why\n");
+        var text = new StringBuilder("trip,leg,check,also,why\n");
         foreach (var failure in All)
         {
-            text.Append(CultureInfo.InvariantCulture, $"{failure.Trip},{failure.Leg},{failure.Check},{failure.Why}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{failure.Trip},{failure.Leg},{failure.Check},{failure.Also},{failure.Why}\n");
         }
 
         File.WriteAllText(path, text.ToString());

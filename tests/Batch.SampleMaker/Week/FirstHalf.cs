@@ -88,7 +88,7 @@ public static class FirstHalf
             .Done(),
 
         new TripDraft("T113", Wednesday, "Q-HAB", "SOR")
-            .Leg("XAND", "XOST", "10:00", leg => leg with { Alternate = "XUMB", Route = "AND W9 OST", Level = "FL250" })
+            .Leg("XAND", "XOST", "10:00", leg => leg with { Alternate = "XUMB", Route = "AND W9 OST", Level = "FL170" })
             .Leg("XOST", "XAND", "13:30", leg => leg with { Alternate = "XFEN", Route = "OST W9 AND", Level = "FL260", Purpose = "ferry" })
             .Carries("1", "M W A")
             .Done(),
@@ -107,7 +107,7 @@ public static class FirstHalf
             .Loads("2", "Weather instruments", 150)
             .Done(),
         new TripDraft("T116", Wednesday, "Q-TOB", "YLA", "ZAN")
-            .Leg("XAND", "XOST", "09:00", leg => leg with { Alternate = "XFEN", Route = "AND V15 GALVO 4000N03845W OST", Level = "FL250", FuelPlan = "1100 lb" })
+            .Leg("XAND", "XOST", "09:00", leg => leg with { Alternate = "XFEN", Route = "AND V15 GALVO 4000N03800W OST", Level = "FL250", FuelPlan = "1100 lb" })
             .Leg("XOST", "XAND", "14:00", leg => leg with { Alternate = "XFEN", Route = "OST W9 AND", Level = "FL260" })
             .Carries("1", "M W A C")
             .Carries("2", "A A M W W")
