@@ -36,6 +36,7 @@ public static class Program
             if (parsed.Errors.Count > 0)
             {
                 foreach (var error in parsed.Errors) errors.WriteLine(error.Message);
+                foreach (var hint in CommandTree.Hints(parsed)) errors.WriteLine(hint);
                 errors.WriteLine($"'tripbatch {string.Join(' ', CommandTree.PathOf(parsed).Append("--help"))}' shows how it is used.");
                 return ExitStatus.BadInput;
             }

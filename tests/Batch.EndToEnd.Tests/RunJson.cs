@@ -7,7 +7,7 @@ internal static class RunJson
 {
     public static IEnumerable<JsonElement> Legs(this JsonElement run) => run.GetProperty("legs").EnumerateArray();
 
-    public static string Key(this JsonElement leg) => $"{leg.GetProperty("trip").GetString()}/{leg.GetProperty("leg").GetInt32()}";
+    public static string Key(this JsonElement leg) => $"{leg.GetProperty("trip").GetString()}/{leg.GetProperty("leg").GetRawText()}";
 
     public static string State(this JsonElement element) => element.GetProperty("state").GetString() ?? "";
 

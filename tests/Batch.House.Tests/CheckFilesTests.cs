@@ -12,6 +12,6 @@ public sealed class CheckFilesTests(ITestOutputHelper output)
         var files = SourceFiles.All("tests", "*.csv").Where(path => Path.GetFileName(Path.GetDirectoryName(path)) == "Checks").Select(CheckFile.ReadFrom).ToArray();
         Assert.NotEmpty(files);
         var unsourced = files.Count(file => file.Sources.Any(source => source.Contains("no source", StringComparison.OrdinalIgnoreCase) || source.Contains("from memory", StringComparison.OrdinalIgnoreCase)));
-        output.WriteLine($"{files.Length} check files, {files.Sum(file => file.Rows.Count)} rows; {unsourced} files from memory or common practice");
+        output.WriteLine(FormattableString.Invariant($"{files.Length} check files, {files.Sum(file => file.Rows.Count)} rows; {unsourced} files from memory or common practice"));
     }
 }

@@ -50,9 +50,9 @@ public sealed partial class HabitsTests
 
     private static string Relative(string path) => Path.GetRelativePath(RepositoryRoot.Folder, path).Replace('\\', '/');
 
-    [GeneratedRegex(@"NotImplementedException|\bTODO\b|\bFIXME\b|\bHACK\b|Assert\.True\(true\)|Skip *= *""", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"NotImplementedException|\bTODO\b|\bFIXME\b|\bHACK\b|Assert\.True\(true\)|Skip *= *""", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex LeftOvers();
 
-    [GeneratedRegex(@"catch\s*(\(Exception( \w+)?\))?\s*\{|CA1031", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"catch\s*(\(Exception( \w+)?\))?\s*\{|CA1031", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex CatchAll();
 }

@@ -26,6 +26,19 @@ internal static class CommandTree
         ExplainCommand.Build(terminal, interrupt),
     };
 
+    /// <summary>For each word that was not understood the commands and options that are near to it.</summary>
+    /// <param name="parsed">What was parsed.</param>
+    public static IEnumerable<string> Hints(ParseResult parsed)
+    {
+        var command = parsed.CommandResult.Command;
+        var known = command.Subcommands.Select(sub => sub.Name).Concat(command.Options.Select(option => option.Name)).ToImmutableArray();
+        foreach (var word in parsed.UnmatchedTokens)
+        {
+            var near = Flight.NearWords.Nearest(word, known);
+            if (!near.IsEmpty) yield return $"{word}: did you mean {string.Join(" or ", near)}?";
+        }
+    }
+
     /// <summary>The names of the command that was parsed, without the program's own.</summary>
     /// <param name="parsed">What was parsed.</param>
     public static IEnumerable<string> PathOf(ParseResult parsed)
