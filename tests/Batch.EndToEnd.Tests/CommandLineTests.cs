@@ -54,6 +54,21 @@ public sealed class CommandLineTests
     }
 
     [Fact]
+    public void Explain_as_json_holds_every_part_with_its_inputs_and_cells()
+    {
+        var (_, output, _) = SampleRun.Run("explain", RepositoryRoot.PathOf("input-samples"), "--leg", "T101/1", "--json");
+        using var json = System.Text.Json.JsonDocument.Parse(output);
+        Assert.Equal("T101/1", json.RootElement.GetProperty("leg").GetString());
+        var steps = json.RootElement.GetProperty("steps").EnumerateArray().ToArray();
+        Assert.Equal(
+            ["daylight", "fuel", "limit", "log", "option", "profile", "route", "runway", "time", "weight"],
+            steps.Select(step => step.GetProperty("part").GetString()).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        Assert.All(steps, step => Assert.NotEqual("", step.GetProperty("formula").GetString()));
+        var most = Assert.Single(steps, step => step.GetProperty("name").GetString() == "most fuel");
+        Assert.Contains(most.GetProperty("inputs").EnumerateArray(), input => input.GetProperty("name").GetString() == "left by tank" && input.GetProperty("cell").GetString()?.StartsWith("operator.xlsx/Types/", StringComparison.Ordinal) == true);
+    }
+
+    [Fact]
     public void Explain_of_an_unknown_leg_names_the_near_one()
     {
         var (status, _, errors) = SampleRun.Run("explain", RepositoryRoot.PathOf("input-samples"), "--leg", "T101/11");

@@ -109,6 +109,7 @@ internal static class LegsSheet
             Route = row.Text(Route),
             BackupRoute = row.Text(BackupRoute),
             Level = level?.Altitude,
+            IsLevelAuto = level is { Altitude: null },
             Setting = row.Text(Setting) is var setting && setting.Equals("auto", StringComparison.OrdinalIgnoreCase) ? "" : setting,
             Rules = row.Optional(Rules),
             Purpose = row.Optional(Purpose),

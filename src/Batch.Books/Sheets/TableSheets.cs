@@ -78,6 +78,7 @@ internal static class TableSheets
         private readonly Column<FuelAmount>? _flow;
         private readonly Column<double>? _roll;
         private readonly Column<double>? _obstacle;
+        private readonly Column<double>? _stop;
         private readonly bool _runway;
 
         public TableColumns(SheetPlan plan, string variant = "", bool isa = false, bool weight = false, string altitude = "", bool timeFuelDistance = false, (bool Speed, bool Flow) speedAndFlow = default, bool runway = false)
@@ -95,6 +96,7 @@ internal static class TableSheets
                 _temperature = plan.Add(ColumnKinds.Number(Quantity.Temperature, "Temperature", "Temperature", "Outside air temperature.", Starred, "OAT"));
                 _roll = plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "Ground roll", "GroundRoll", "Ground roll.", Starred));
                 _obstacle = plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "Over obstacle", "OverObstacle", "Distance over a 50 ft obstacle.", Starred, "Over 50 ft", "Over 50 ft obstacle", "Total distance"));
+                if (plan == Takeoff) _stop = plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "Accelerate-stop", "AccelerateStop", "Accelerate-stop distance; empty: not tabled.", false, "Accelerate-stop distance", "ASD"));
             }
 
             if (timeFuelDistance)
@@ -136,6 +138,7 @@ internal static class TableSheets
                 values.Add(row.Needed(_roll));
                 values.Add(row.Needed(_obstacle));
                 if (!row.IsLost && values[0] > values[1]) row.Fail(_obstacle, "Over obstacle is shorter than Ground roll", "at least the ground roll");
+                if (_stop is not null) values.Add(row.Optional(_stop));
             }
 
             table.Take(row, type, known is not null, variant, [.. keys], [.. values]);
@@ -155,6 +158,7 @@ internal static class TableSheets
             .. _time is null ? [] : new[] { "time [min]", "fuel [lb]", "distance [NM]" },
             .. _flow is null ? [] : new[] { "fuel flow [lb/h]" },
             .. _runway ? new[] { "ground roll [ft]", "distance over the obstacle [ft]" } : [],
+            .. _stop is null ? [] : new[] { "accelerate-stop distance [ft]" },
         ];
     }
 }

@@ -1,4 +1,5 @@
 using Batch.Checks.Rules;
+using Batch.Flight.Week;
 
 namespace Batch.Checks.Runways;
 
@@ -25,6 +26,8 @@ internal sealed class TakeoffDistance : ICheck
         {
             var factor = ruling.Amount("factor");
             yield return Distances.Compare(leg, ruling, use, isTakeoff: true, factor.Value, use.Available, "takeoff distance available", factor);
+            if (use is { CorrectedStop: { } stop, StopAvailable: { } available })
+                yield return ruling.AtMost($"Accelerate-stop distance on {leg.Plan.From.Ident} {use.Runway.Ident}", stop.Value, available.Value, "ft", "accelerate-stop distance available", null, leg.Cell(nameof(Leg.DepartureRunway)), use.Runway.Origin.ToString());
         }
         else if (missing is not null)
         {

@@ -16,6 +16,7 @@ internal static class ExplainCommand
         var books = SharedArguments.Books();
         var leg = new Option<string>("--leg") { Description = "Trip and leg number, such as T101/2.", HelpName = "TRIP/LEG", Required = true };
         var value = new Option<string?>("--value") { Description = "Only the values whose name holds this text, such as \"final reserve\".", HelpName = "NAME" };
+        var json = new Option<bool>("--json") { Description = "Write the working as JSON, numbers unrounded." };
         var command = new Command(
             "explain",
             """
@@ -24,17 +25,18 @@ internal static class ExplainCommand
             Examples:
               tripbatch explain input-samples --leg T101/1
               tripbatch explain input-samples --leg T101/1 --value "fuel required"
+              tripbatch explain input-samples --leg T101/1 --json
             """)
-        { books, leg, value };
+        { books, leg, value, json };
         command.SetAction(parsed =>
         {
             var read = WeekReading.Read(parsed.GetRequiredValue(books), 1, new ProgressLines(terminal), interrupt);
-            return Explain(terminal.Output, read, parsed.GetRequiredValue(leg), parsed.GetValue(value) ?? "");
+            return Explain(terminal.Output, read, parsed.GetRequiredValue(leg), parsed.GetValue(value) ?? "", parsed.GetValue(json));
         });
         return command;
     }
 
-    private static int Explain(TextWriter output, WeekResult read, string name, string filter)
+    private static int Explain(TextWriter output, WeekResult read, string name, string filter, bool asJson)
     {
         var legs = read.Week.Legs;
         var found = legs.FirstOrDefault(leg => string.Equals(leg.Plan.Key.ToString(), name, StringComparison.OrdinalIgnoreCase));
@@ -46,6 +48,12 @@ internal static class ExplainCommand
 
         if (found.Plan is LegPlan.Unplanned unplanned)
         {
+            if (asJson)
+            {
+                output.WriteLine(ExplainJson.Of(unplanned));
+                return ExitStatus.SomeFail;
+            }
+
             output.WriteLine($"{name} is not planned: {unplanned.Why} {unplanned.Where}".TrimEnd());
             foreach (var cell in unplanned.Cells) output.WriteLine($"    cell {cell}");
             return ExitStatus.SomeFail;
@@ -57,6 +65,12 @@ internal static class ExplainCommand
         {
             var near = Flight.NearWords.Nearest(filter, LegWorking.Of(planned).Select(step => step.Name).Distinct(StringComparer.Ordinal));
             throw new InputException($"{name} has no value named {filter}.{(near.IsEmpty ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
+        }
+
+        if (asJson)
+        {
+            output.WriteLine(ExplainJson.Of(planned, steps));
+            return ExitStatus.Of(read.Week with { Legs = [found] }, read.Faults);
         }
 
         foreach (var step in steps) Write(output, step);

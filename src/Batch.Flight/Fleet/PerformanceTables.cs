@@ -18,7 +18,10 @@ public sealed record PerformanceTables
     /// <summary>Holding. Axes: weight [lb], pressure altitude [ft]. Value: fuel flow [lb/h].</summary>
     public PerformanceTable? Holding { get; init; }
 
-    /// <summary>Takeoff by flap name. Axes: weight [lb], pressure altitude [ft], temperature [°C]. Values: ground roll [ft], distance over the obstacle [ft].</summary>
+    /// <summary>
+    /// Takeoff by flap name. Axes: weight [lb], pressure altitude [ft], temperature [°C]. Values: ground roll [ft], distance over the obstacle [ft] and, where the book
+    /// gives it, accelerate-stop distance [ft].
+    /// </summary>
     public ImmutableSortedDictionary<string, PerformanceTable> Takeoff { get; init; } = ImmutableSortedDictionary<string, PerformanceTable>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Landing by flap name. Axes: weight [lb], pressure altitude [ft], temperature [°C]. Values: ground roll [ft], distance over the obstacle [ft].</summary>

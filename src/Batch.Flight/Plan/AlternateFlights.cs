@@ -12,6 +12,7 @@ internal sealed class AlternateFlights
     private readonly LegSetup _setup;
     private readonly FlownRoute[] _routes;
     private readonly Feet?[] _levels;
+    private readonly string[] _notes;
 
     /// <summary>Makes the flights ready.</summary>
     /// <param name="context">The week's context.</param>
@@ -27,6 +28,8 @@ internal sealed class AlternateFlights
                 : throw new System.Diagnostics.UnreachableException("A direct route between two airports always resolves.")),
         ];
         _levels = new Feet?[_routes.Length];
+        _notes = new string[_routes.Length];
+        Array.Fill(_notes, "");
     }
 
     /// <summary>The flights of the last round, in the order filed.</summary>
@@ -34,6 +37,9 @@ internal sealed class AlternateFlights
 
     /// <summary>Values taken at a table's edge in the last round, as sentences.</summary>
     public ImmutableArray<string> TableEdges { get; private set; } = [];
+
+    /// <summary>What was decided about the levels in the last round, as sentences.</summary>
+    public IEnumerable<string> Notes => _notes.Where(note => note.Length > 0);
 
     /// <summary>The one that needs most fuel; null where no alternate is filed.</summary>
     public AlternatePlan? Farthest => Plans.FirstOrDefault(plan => plan.IsFarthest);
@@ -67,8 +73,9 @@ internal sealed class AlternateFlights
                 MayUseTableEdge = mayUseTableEdge,
             };
             var flown = _levels[i] is null || mayChoose
-                ? CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling)
+                ? CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling, out _notes[i])
                 : ProfileFlyer.Fly(request);
+            if (_notes[i].Length > 0 && !_notes[i].StartsWith("To ", StringComparison.Ordinal)) _notes[i] = $"To {alternate.Ident}: {_notes[i]}";
             if (flown is not ProfileResult.Flown { Profile: var profile })
                 return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where } ? where : "");
             _levels[i] = profile.Level;

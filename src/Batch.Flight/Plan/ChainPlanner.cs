@@ -3,20 +3,24 @@ using Batch.Flight.Week;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// Plans the legs of one aircraft in order. First, from the last leg backward, what fuel must be left for departures that sell none; then forward, each leg
-/// finding the fuel that the one before left.
+/// Plans the legs of one aircraft in order. First, from the last leg backward, what fuel must be left for departures that sell none; then where fuel is bought ahead
+/// because it is cheaper; then forward, each leg finding the fuel that the one before left.
 /// </summary>
 /// <param name="context">The week's context.</param>
 /// <param name="legs">Legs of one aircraft in order of time.</param>
 /// <param name="guard">Runs the planning of one leg.</param>
 internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> legs, Func<Leg, Func<LegPlan>, LegPlan> guard)
 {
+    /// <summary>The iteration of fuel and weight rests within a pound; where none is sold that pound must be there.</summary>
+    private static readonly Pounds RestWithin = new(1);
+
     private readonly SetupResult?[] _setups = new SetupResult?[legs.Length];
 
     /// <summary>The plans in order.</summary>
     public ImmutableArray<LegPlan> Plan()
     {
         var needed = NeededAfterLanding();
+        var carry = Carry(needed);
         var plans = ImmutableArray.CreateBuilder<LegPlan>(legs.Length);
         LegPlan? before = null;
         for (var i = 0; i < legs.Length; i++)
@@ -25,7 +29,10 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
             before = guard(legs[i], () => Setup(index) switch
             {
                 SetupResult.NotReady notReady => notReady.Plan,
-                SetupResult.Ready { Setup: var setup } => PlanLeg(setup, Source(setup, before, needed[index]), index),
+                SetupResult.Ready { Setup: var setup } => PlanLeg(
+                    setup,
+                    Source(setup, (before as LegPlan.Planned)?.Fuel.Landing, needed[index]) with { CarriedAfterLanding = carry?.AfterLanding[index] ?? Pounds.Zero },
+                    carry?.Notes[index] ?? ""),
                 _ => throw new System.Diagnostics.UnreachableException(),
             });
             plans.Add(before);
@@ -34,11 +41,8 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
         return plans.DrainToImmutable();
     }
 
-    private LegPlan PlanLeg(LegSetup setup, FuelSource source, int index)
-    {
-        var plain = LegPlanner.Plan(context, setup, source);
-        return setup.Leg.FuelPlan is FuelPlan.Carry && plain is LegPlan.Planned planned ? CarriedAhead(setup, source, planned, index) : plain;
-    }
+    private LegPlan PlanLeg(LegSetup setup, FuelSource source, string carryNote) =>
+        LegPlanner.Plan(context, setup, source) is var plan && plan is LegPlan.Planned planned && carryNote.Length > 0 ? planned with { Notes = planned.Notes.Add(carryNote) } : plan;
 
     /// <summary>The setup of a leg, made once. A leg whose preparation breaks down does so again, under its own guard, when its turn comes.</summary>
     private SetupResult Setup(int index) => _setups[index] ??= LegPreparation.Prepare(context, legs[index]);
@@ -58,7 +62,7 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
                 if (IsSold(setup) != false)
                     return NoPlan(index);
                 var trial = new FuelSource(Pounds.Zero, IsBeforeKnown: true, IsSoldHere: false, needed[index], IsTrial: true);
-                if (new FuelSolver(context, setup, trial).Solve() is FuelOutcome.Solved solved) needed[index - 1] = solved.Ladder.Aboard;
+                if (new FuelSolver(context, setup, trial).Solve() is FuelOutcome.Solved solved) needed[index - 1] = solved.Ladder.Aboard + RestWithin;
                 return NoPlan(index);
             });
         }
@@ -68,11 +72,46 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
 
     private LegPlan.Unplanned NoPlan(int index) => new() { Leg = legs[index], Why = "Looked at ahead." };
 
-    private FuelSource Source(LegSetup setup, LegPlan? before, Pounds needed)
+    /// <summary>Where fuel is bought ahead; null where no leg is asked to.</summary>
+    private CarryChoice? Carry(Pounds[] needed)
+    {
+        if (!legs.Any(leg => leg.FuelPlan is FuelPlan.Carry)) return null;
+        var setups = ImmutableArray.CreateBuilder<LegSetup?>(legs.Length);
+        for (var i = 0; i < legs.Length; i++)
+        {
+            var index = i;
+            LegSetup? found = null;
+            _ = guard(legs[i], () =>
+            {
+                found = Setup(index) is SetupResult.Ready { Setup: var setup } ? setup : null;
+                return NoPlan(index);
+            });
+            setups.Add(found);
+        }
+
+        var all = setups.MoveToImmutable();
+        var trials = new ChainTrials(
+            legs.Length,
+            (leg, before) => all[leg] is { } setup ? Source(setup, before, needed[leg]) : null,
+            leg => all[leg] is { } setup ? IsSold(setup) : null,
+            (leg, source) =>
+            {
+                LegTrial? trial = null;
+                _ = guard(legs[leg], () =>
+                {
+                    trial = all[leg] is { } setup ? LegPlanner.Try(context, setup, source) : null;
+                    return NoPlan(leg);
+                });
+                return trial;
+            });
+        return new CarrySearch(all, [.. needed], trials).Best(context.Week.Operator.Currency);
+    }
+
+    private FuelSource Source(LegSetup setup, Pounds? before, Pounds needed)
     {
         var isSold = IsSold(setup);
         if (setup.Leg.FuelAboard is { } stated) return new FuelSource(stated, IsBeforeKnown: true, isSold, needed, IsTrial: false);
-        if (before is LegPlan.Planned planned) return new FuelSource(Pounds.Max(planned.Fuel.Landing, Pounds.Zero), IsBeforeKnown: true, isSold, needed, IsTrial: false);
+        if (before is { } left) return new FuelSource(Pounds.Max(left, Pounds.Zero), IsBeforeKnown: true, isSold, needed, IsTrial: false);
         return new FuelSource(Pounds.Zero, IsBeforeKnown: false, isSold, needed, IsTrial: false);
     }
 
@@ -81,34 +120,5 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
     {
         if (context.Notices.First(setup.From.Ident, NoticeEffect.NoFuel, setup.Leg.OffBlocks) is not null) return false;
         return setup.From.FuelsSold is { } sold && setup.Type.Fuel is { } fuel ? sold.Contains(fuel) : null;
-    }
-
-    /// <summary>
-    /// The leg with the next leg's fuel bought here too, where that is cheaper after the burn that the extra weight causes and still within every limit; else the plain plan.
-    /// </summary>
-    private LegPlan.Planned CarriedAhead(LegSetup setup, FuelSource source, LegPlan.Planned plain, int index)
-    {
-        if (!source.CanLoad || setup.From.FuelPrice is not { } priceHere) return plain with { Notes = plain.Notes.Add("Carry: no fuel price here, nothing carried.") };
-        if (index + 1 >= legs.Length || Setup(index + 1) is not SetupResult.Ready { Setup: var next } || next.From.FuelPrice is not { } priceNext || next.Leg.FuelAboard is not null)
-            return plain with { Notes = plain.Notes.Add("Carry: no later leg with a fuel price, nothing carried.") };
-        if (new FuelSolver(context, next, new FuelSource(Pounds.Zero, IsBeforeKnown: true, IsSoldHere: true, Pounds.Zero, IsTrial: true)).Solve() is not FuelOutcome.Solved ahead)
-            return plain;
-
-        var wanted = Pounds.Max(source.NeededAfterLanding, ahead.Ladder.Aboard);
-        if (LegPlanner.Plan(context, setup, source with { NeededAfterLanding = wanted }) is not LegPlan.Planned carried || carried.Fuel.Aboard > carried.Fuel.Most)
-            return plain with { Notes = plain.Notes.Add("Carry: the next leg's fuel does not fit within the limits, nothing carried.") };
-
-        var density = setup.Type.FuelDensity ?? 1;
-        var paidHere = (carried.Fuel.Uplift - plain.Fuel.Uplift).Value / density * priceHere;
-        var savedThere = (carried.Fuel.Landing - plain.Fuel.Landing).Value / density * priceNext;
-        var saving = savedThere - paidHere;
-        if (saving <= 0) return plain with { Notes = plain.Notes.Add("Carry: buying ahead would not be cheaper, nothing carried.") };
-        var currency = context.Week.Operator.Currency;
-        return carried with
-        {
-            Notes = carried.Notes.Add(string.Create(
-                System.Globalization.CultureInfo.InvariantCulture,
-                $"Carry: {(carried.Fuel.Uplift - plain.Fuel.Uplift).Value:0} lb bought ahead for the next leg save {saving:0.00} {currency} after the extra burn.")),
-        };
     }
 }

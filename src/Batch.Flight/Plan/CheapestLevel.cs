@@ -9,16 +9,23 @@ internal static class CheapestLevel
     /// <param name="request">What to fly; its level is not looked at.</param>
     /// <param name="rules">Flight rules.</param>
     /// <param name="ceiling">Ceiling [ft]; null for none.</param>
+    /// <param name="note">One sentence where the route is too short for every usable level, with the minimum altitude where that is not kept; empty else.</param>
     /// <returns>The profile; not flyable where no usable level is left or none can be flown.</returns>
-    public static ProfileResult Fly(ProfileRequest request, FlightRules rules, Feet? ceiling)
+    public static ProfileResult Fly(ProfileRequest request, FlightRules rules, Feet? ceiling, out string note)
     {
+        note = "";
         var surface = Feet.Max(request.StartElevation, request.EndElevation);
         var candidates = LevelCandidates.Of(request.Route, rules, request.Type, request.Setting, ceiling, surface);
         if (candidates.IsEmpty) return new ProfileResult.NotFlyable("No usable level lies between the minimum altitudes and the ceiling.", "");
         var trials = LevelFinder.Rank(request, candidates);
         if (trials[0].Result is ProfileResult.Flown flown) return flown;
-        return trials.Any(trial => trial.Result is ProfileResult.TooShort)
-            ? LevelFinder.FlyHighest(request with { Level = candidates[0] }, rules, out _)
-            : trials[^1].Result;
+        if (!trials.Any(trial => trial.Result is ProfileResult.TooShort)) return trials[^1].Result;
+
+        var result = LevelFinder.FlyHighest(request with { Level = candidates[0] }, rules, out _);
+        if (result is not ProfileResult.Flown { Profile: var profile }) return result;
+        var least = request.Route.Segments.Max(segment => segment.MinimumAltitude);
+        note = $"the route is too short for every usable level; {ProfileTrack.Altitude(profile.Level.Value)} is the highest that leaves two minutes of cruise"
+            + (least is { } minimum && profile.Level < minimum ? $", below the minimum altitude of {ProfileTrack.Altitude(minimum.Value)}." : ".");
+        return result;
     }
 }

@@ -71,7 +71,7 @@ internal sealed class FuelSolver
                     _alternates.Plans,
                     ladder with { IsConverged = moved <= ToleranceLb },
                     [.. Assumptions(ladder), .. outcome.Assumptions, .. edges],
-                    [.. _levels.Notes, .. Notes(ladder)]);
+                    [.. _levels.Notes, .. _alternates.Notes, .. Notes(ladder)]);
             }
 
             block = ladder.Aboard;
@@ -123,19 +123,22 @@ internal sealed class FuelSolver
 
     private Pounds Wanted(FuelLadder ladder)
     {
-        var least = Pounds.Max(ladder.Required + ladder.Discretionary, ladder.Taxi + ladder.Trip + ladder.Contingency + ladder.NeededAfterLanding);
+        var forLater = ladder.Taxi + ladder.Trip + Pounds.Max(ladder.Contingency + ladder.NeededAfterLanding, _source.CarriedAfterLanding);
+        var least = Pounds.Max(ladder.Required + ladder.Discretionary, forLater);
         return _setup.Leg.FuelPlan switch
         {
+            FuelPlan.Amount amount when _source.IsTrial => Pounds.Max(amount.Block, forLater),
             FuelPlan.Full when _setup.Type.UsableFuel is { } usable && !_source.IsTrial => usable,
             FuelPlan.Amount amount => amount.Block,
             _ => least,
         };
     }
 
-    /// <summary>Uplift rounded up to the operator's step, but not beyond full tanks for the sake of rounding.</summary>
+    /// <summary>Uplift rounded up to the operator's step, but not beyond full tanks for the sake of rounding; a trial asks for what is needed, not for what is delivered.</summary>
     private Pounds RoundedUp(Pounds missing)
     {
         if (missing.Value <= 0) return Pounds.Zero;
+        if (_source.IsTrial) return missing;
         if (_context.Week.Operator.UpliftRounding is not { Value: > 0 } step) return missing;
         var rounded = new Pounds(Math.Ceiling(missing.Value / step.Value) * step.Value);
         var room = _setup.Type.UsableFuel is { } usable ? usable - _source.Before : rounded;

@@ -8,6 +8,9 @@ namespace Batch.Flight.Plan;
 /// <param name="IsTrial">Whether this is a trial that asks how much the leg would want if fuel were sold.</param>
 internal sealed record FuelSource(Pounds Before, bool IsBeforeKnown, bool? IsSoldHere, Pounds NeededAfterLanding, bool IsTrial)
 {
+    /// <summary>Fuel to be left on landing for later legs because it is cheaper here [lb]; zero where nothing is carried.</summary>
+    public Pounds CarriedAfterLanding { get; init; }
+
     /// <summary>Whether fuel can be loaded.</summary>
     public bool CanLoad => IsTrial || IsSoldHere != false;
 }

@@ -17,6 +17,7 @@ internal static class FuelWorking
             new WorkingInput("fraction", rules.ContingencyFraction, ""),
             new WorkingInput("trip fuel", fuel.Trip.Value, "lb"),
             new WorkingInput("holding floor", rules.ContingencyFloor.TotalMinutes, "min"));
+        foreach (var step in Alternates(plan)) yield return step;
         yield return Step("alternate", plan.Alternates.IsEmpty ? "holding where no alternate is filed" : "the farthest filed alternate, missed approach included", fuel.Alternate,
             plan.Alternates.IsEmpty ? rules.WithoutAlternateCitation : rules.AlternateCitation,
             [.. plan.Alternates.Select(alternate => new WorkingInput(alternate.Airport, alternate.Fuel.Value, "lb"))]);
@@ -30,13 +31,35 @@ internal static class FuelWorking
             new WorkingInput("alternate", fuel.Alternate.Value, "lb"),
             new WorkingInput("final reserve", fuel.FinalReserve.Value, "lb"),
             new WorkingInput("additional", fuel.Additional.Value, "lb"));
+        yield return Step("fuel required on landing", "alternate + final reserve + additional", fuel.RequiredOnLanding, plan.Planning.Name,
+            new WorkingInput("alternate", fuel.Alternate.Value, "lb"),
+            new WorkingInput("final reserve", fuel.FinalReserve.Value, "lb"),
+            new WorkingInput("additional", fuel.Additional.Value, "lb"));
+        if (fuel.NeededAfterLanding.Value > 0)
+            yield return Step("fuel needed after landing", "what later departures that sell none take, reckoned backward from the last of them", fuel.NeededAfterLanding, "");
+        yield return Step("discretionary fuel", "the extra beyond the requirement that the fuel plan asks for", fuel.Discretionary, "",
+            new WorkingInput("extra", fuel.Discretionary.Value, "lb", plan.Leg.Origin.Cell(nameof(plan.Leg.FuelPlan))));
         yield return Step("fuel aboard", "before + uplift", fuel.Aboard, "",
             new WorkingInput("before", fuel.Before.Value, "lb", plan.Leg.FuelAboard is null ? "" : plan.Leg.Origin.Cell(nameof(plan.Leg.FuelAboard))),
             new WorkingInput("uplift", fuel.Uplift.Value, "lb", plan.Leg.Origin.Cell(nameof(plan.Leg.FuelPlan))));
         yield return Step("fuel at takeoff", "aboard − taxi", fuel.Takeoff, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("taxi", fuel.Taxi.Value, "lb"));
         yield return Step("fuel on landing", "takeoff − trip", fuel.Landing, "", new WorkingInput("takeoff", fuel.Takeoff.Value, "lb"), new WorkingInput("trip", fuel.Trip.Value, "lb"));
         yield return Step("fuel margin", "aboard − required", fuel.Margin, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("required", fuel.Required.Value, "lb"));
-        yield return Step("most fuel", $"the least of the limits; {fuel.MostBoundBy} binds", fuel.Most, "");
+    }
+
+    /// <summary>The farthest filed alternate, each part of each.</summary>
+    private static IEnumerable<WorkingStep> Alternates(LegPlan.Planned plan)
+    {
+        foreach (var alternate in plan.Alternates)
+        {
+            yield return Step($"fuel to {alternate.Airport}", "missed approach (the approach allowance once more) + climb + cruise + descent + approach", alternate.Fuel, "",
+                new WorkingInput("missed approach", (plan.Type.ApproachFuel ?? Pounds.Zero).Value, "lb", plan.Type.Origin.Cell(nameof(AircraftType.ApproachFuel))),
+                new WorkingInput("flight", (alternate.Fuel - (plan.Type.ApproachFuel ?? Pounds.Zero)).Value, "lb"),
+                new WorkingInput("level", alternate.Level.Value, "ft"),
+                new WorkingInput("distance", alternate.Distance.Value, "NM"),
+                new WorkingInput("magnetic course", alternate.MagneticCourse.Value, "deg"),
+                new WorkingInput("time", alternate.Time.TotalMinutes, "min"));
+        }
     }
 
     private static IEnumerable<WorkingInput> Phases(LegPlan.Planned plan) =>

@@ -24,6 +24,21 @@ internal static class LegPlanner
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
+    /// <summary>The leg worked out as far as its fuel and the limits on it; null where it cannot be flown.</summary>
+    /// <param name="context">The week's context.</param>
+    /// <param name="setup">The leg.</param>
+    /// <param name="source">The fuel it starts from.</param>
+    public static LegTrial? Try(PlanningContext context, LegSetup setup, FuelSource source)
+    {
+        if (new FuelSolver(context, setup, source).Solve() is not FuelOutcome.Solved { Profile: var profile, Ladder: var ladder }) return null;
+        var landing = setup.Takeoff + profile.Time;
+        var load = Loading.WithFuel(setup.Load, ladder.Aboard, ladder.Taxi, ladder.Trip);
+        var departure = RunwayPlanner.Takeoff(Request(context, setup, setup.From, setup.Leg.DepartureRunway, load.Takeoff.Weight, setup.Takeoff, Earth.Sun.IsNight(setup.Takeoff, setup.From.Position)));
+        var arrival = RunwayPlanner.Landing(Request(context, setup, setup.To, setup.Leg.ArrivalRunway, load.Landing.Weight, landing, Earth.Sun.IsNight(landing, setup.To.Position)));
+        var most = LoadLimits.MostFuel(setup.Type, load.ZeroFuel.Weight, ladder.Taxi, ladder.Trip, WeightLimit(departure), WeightLimit(arrival));
+        return new LegTrial(ladder, most.Most, load.Tests.All(test => test.IsInside));
+    }
+
     private static LegPlan.Planned Complete(PlanningContext context, LegSetup setup, FuelOutcome.Solved solved)
     {
         var profile = solved.Profile;
@@ -37,12 +52,14 @@ internal static class LegPlanner
             landing,
             landing + setup.TaxiIn);
         var daylight = DaylightAlong.Of(setup.From, setup.To, setup.Route, profile, times);
-        var load = Loading.WithFuel(setup.Load, ladder.Aboard, ladder.Taxi, ladder.Trip);
+        var load = Loading.WithFuel(setup.Load, ladder.Aboard, ladder.Taxi, ladder.Trip) with { Spread = LoadReseating.Of(setup.Load, ladder.Aboard, ladder.Taxi, ladder.Trip) };
 
         var departure = RunwayPlanner.Takeoff(Request(context, setup, setup.From, setup.Leg.DepartureRunway, load.Takeoff.Weight, setup.Takeoff, daylight.IsNightTakeoff));
         var arrival = RunwayPlanner.Landing(Request(context, setup, setup.To, setup.Leg.ArrivalRunway, load.Landing.Weight, landing, daylight.IsNightLanding));
-        var most = LoadLimits.MostFuel(setup.Type, load.ZeroFuel.Weight, ladder.Taxi, ladder.Trip, GreatestWeight(departure), GreatestWeight(arrival));
-        var spare = LoadLimits.PayloadSpare(setup.Type, load.ZeroFuel.Weight, ladder.Aboard, ladder.Taxi, ladder.Trip, GreatestWeight(departure), GreatestWeight(arrival));
+        var most = LoadLimits.MostFuel(setup.Type, load.ZeroFuel.Weight, ladder.Taxi, ladder.Trip, WeightLimit(departure), WeightLimit(arrival));
+        var spare = LoadLimits.PayloadSpare(setup.Type, load.ZeroFuel.Weight, ladder.Aboard, ladder.Taxi, ladder.Trip, WeightLimit(departure), WeightLimit(arrival));
+        // A runway that bears no weight of its table leaves nothing to add, however little is aboard.
+        if (spare.Spare is { } over && (WeightLimit(departure) == Pounds.Zero || WeightLimit(arrival) == Pounds.Zero)) spare = spare with { Spare = Pounds.Max(over, -load.Payload) };
         ladder = ladder with { Most = most.Most ?? ladder.Aboard, MostBoundBy = most.BoundBy };
 
         return new LegPlan.Planned
@@ -101,7 +118,7 @@ internal static class LegPlanner
         };
     }
 
-    private static Pounds? GreatestWeight(RunwayResult result) => result is RunwayResult.Computed { Use: var use } ? use.GreatestWeight : null;
+    private static Pounds? WeightLimit(RunwayResult result) => result is RunwayResult.Computed { Use: var use } ? use.WeightLimit : null;
 
     private static IEnumerable<string> Assumptions(
         LegSetup setup, FuelOutcome.Solved solved, FlightProfile profile, LoadSheet load, RunwayResult departure, RunwayResult arrival)

@@ -69,6 +69,9 @@ internal static class LegPreparation
         if (type.TaxiFuel is null) assumptions.Add($"No taxi fuel in Types for {type.Name}: taken as 0 lb.");
         if (leg.Taxi is null && week.Operator.TaxiOut is null) assumptions.Add("No taxi time said: 10 min taken.");
 
+        var level = leg.Level ?? (leg.IsLevelAuto ? null : route.Segments[0].LevelFromHere);
+        if (leg.Level is null && level is { } written) notes.Add($"The Level cell is empty: {ProfileTrack.Altitude(written.Value)} of the route text taken.");
+
         var setting = leg.Setting.Length > 0 ? leg.Setting : type.Tables.CruiseSettings[0];
         var planning = context.Rules(leg, type);
         var load = Loading.Place(new LoadRequest
@@ -97,6 +100,7 @@ internal static class LegPreparation
             Planning = planning,
             Route = route,
             Backup = Backup(context, leg, from, to, notes),
+            Level = level,
             Setting = setting,
             Ceiling = Lower(type.Ceiling, aircraft.Ceiling),
             Taxi = type.TaxiFuel ?? Pounds.Zero,

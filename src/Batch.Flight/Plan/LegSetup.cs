@@ -46,6 +46,9 @@ internal sealed record LegSetup
     /// <summary>Backup route; null where none is given or it does not resolve.</summary>
     public FlownRoute? Backup { get; init; }
 
+    /// <summary>Level asked for: that of the Level cell or, where it is empty, the one with which the route text begins [ft]; null to choose.</summary>
+    public Feet? Level { get; init; }
+
     /// <summary>Cruise setting.</summary>
     public required string Setting { get; init; }
 

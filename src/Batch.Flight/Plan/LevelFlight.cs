@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Batch.Flight.Plan;
 
 /// <summary>
@@ -23,12 +21,12 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
     public ProfileResult Fly(Pounds takeoffWeight, bool mayChoose, bool mayUseTableEdge)
     {
         if (_level is { } kept && !mayChoose) return ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge));
-        var result = setup.Leg.Level is { } level
+        var result = setup.Level is { } level
             ? LevelFinder.FlyHighest(Request(level, takeoffWeight, mayUseTableEdge), setup.Rules, out _note)
-            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, setup.Ceiling);
+            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, setup.Ceiling, out _note);
         if (result is not ProfileResult.Flown { Profile: var profile }) return result;
         _level = profile.Level;
-        if (setup.Leg.Level is null) _note = string.Create(CultureInfo.InvariantCulture, $"Level auto: {profile.Level.Value:0} ft burns least of the usable levels.");
+        if (setup.Level is null) _note = _note.Length > 0 ? $"Level auto: {_note}" : $"Level auto: {ProfileTrack.Altitude(profile.Level.Value)} burns least of the usable levels.";
         return result;
     }
 

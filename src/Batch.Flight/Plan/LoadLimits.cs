@@ -16,13 +16,7 @@ public static class LoadLimits
     {
         ArgumentNullException.ThrowIfNull(type);
         if (type.MaximumZeroFuel is { } maximum && zeroFuel > maximum) return new FuelLimit(Pounds.Zero, "zero-fuel weight");
-        var (most, boundBy) = Least(
-            (type.UsableFuel, "tank"),
-            (type.MaximumRamp - zeroFuel, "ramp weight"),
-            (type.MaximumTakeoff + taxi - zeroFuel, "takeoff weight"),
-            (type.MaximumLanding + taxi + trip - zeroFuel, "landing weight"),
-            (departureRunway + taxi - zeroFuel, "departure runway"),
-            (arrivalRunway + taxi + trip - zeroFuel, "arrival runway"));
+        var (most, boundBy) = Least(FuelLimits(type, zeroFuel, taxi, trip, departureRunway, arrivalRunway));
         return new FuelLimit(most is { } fuel ? Pounds.Max(fuel, Pounds.Zero) : null, boundBy);
     }
 
@@ -38,19 +32,39 @@ public static class LoadLimits
         AircraftType type, Pounds zeroFuel, Pounds block, Pounds taxi, Pounds trip, Pounds? departureRunway, Pounds? arrivalRunway)
     {
         ArgumentNullException.ThrowIfNull(type);
+        var (spare, boundBy) = Least(PayloadLimits(type, zeroFuel, block, taxi, trip, departureRunway, arrivalRunway));
+        return new PayloadLimit(spare, boundBy);
+    }
+
+    /// <summary>What each limit leaves for fuel, in the order in which they are looked at; null where a limit is not known. Parameters as of <see cref="MostFuel"/>.</summary>
+    internal static (Pounds? Value, string Name)[] FuelLimits(AircraftType type, Pounds zeroFuel, Pounds taxi, Pounds trip, Pounds? departureRunway, Pounds? arrivalRunway) =>
+    [
+        (type.UsableFuel, "tank"),
+        (type.MaximumRamp - zeroFuel, "ramp weight"),
+        (type.MaximumTakeoff + taxi - zeroFuel, "takeoff weight"),
+        (type.MaximumLanding + taxi + trip - zeroFuel, "landing weight"),
+        (departureRunway + taxi - zeroFuel, "departure runway"),
+        (arrivalRunway + taxi + trip - zeroFuel, "arrival runway"),
+    ];
+
+    /// <summary>What each limit leaves for payload, likewise. Parameters as of <see cref="PayloadSpare"/>.</summary>
+    internal static (Pounds? Value, string Name)[] PayloadLimits(
+        AircraftType type, Pounds zeroFuel, Pounds block, Pounds taxi, Pounds trip, Pounds? departureRunway, Pounds? arrivalRunway)
+    {
         var ramp = zeroFuel + block;
-        var (spare, boundBy) = Least(
+        return
+        [
             (type.MaximumZeroFuel - zeroFuel, "zero-fuel weight"),
             (type.MaximumRamp - ramp, "ramp weight"),
             (type.MaximumTakeoff - (ramp - taxi), "takeoff weight"),
             (type.MaximumLanding - (ramp - taxi - trip), "landing weight"),
             (departureRunway - (ramp - taxi), "departure runway"),
-            (arrivalRunway - (ramp - taxi - trip), "arrival runway"));
-        return new PayloadLimit(spare, boundBy);
+            (arrivalRunway - (ramp - taxi - trip), "arrival runway"),
+        ];
     }
 
     // The first of the least; limits that are null are skipped.
-    private static (Pounds? Value, string Name) Least(params ReadOnlySpan<(Pounds? Value, string Name)> limits)
+    private static (Pounds? Value, string Name) Least(ReadOnlySpan<(Pounds? Value, string Name)> limits)
     {
         (Pounds? Value, string Name) least = (null, "");
         foreach (var limit in limits)

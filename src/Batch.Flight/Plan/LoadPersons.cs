@@ -6,7 +6,8 @@ namespace Batch.Flight.Plan;
 /// <summary>Seats the pilots who are not counted in the empty weight, and the passengers.</summary>
 internal sealed class LoadPersons
 {
-    private const string Infant = "infant";
+    /// <summary>Category of an infant on an item.</summary>
+    public const string Infant = "infant";
 
     private readonly LoadRequest _request;
     private readonly LoadStations _stations;

@@ -59,6 +59,9 @@ public sealed record LoadSheet
     /// <summary>Whether moments are known (empty weight, every station used, fuel).</summary>
     public required bool HasMoments { get; init; }
 
+    /// <summary>How far the centre of gravity may lie elsewhere if passengers choose other seats; null where it is not computed or nobody can sit elsewhere.</summary>
+    public LoadSpread? Spread { get; init; }
+
     /// <summary>Assumptions made, as sentences; name no person.</summary>
     public ImmutableArray<string> Assumptions { get; init; } = [];
 }

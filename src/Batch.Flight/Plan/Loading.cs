@@ -8,12 +8,13 @@ namespace Batch.Flight.Plan;
 /// </summary>
 public static class Loading
 {
-    /// <summary>The load sheet of a request: <see cref="Place"/>, then <see cref="WithFuel"/>.</summary>
+    /// <summary>The load sheet of a request: <see cref="Place"/>, then <see cref="WithFuel"/>; with the spread if passengers sit elsewhere.</summary>
     /// <param name="request">The request.</param>
     public static LoadSheet Of(LoadRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return WithFuel(Place(request), request.Block, request.Taxi, request.Trip);
+        var load = Place(request);
+        return WithFuel(load, request.Block, request.Taxi, request.Trip) with { Spread = LoadReseating.Of(load, request.Block, request.Taxi, request.Trip) };
     }
 
     /// <summary>Puts persons, bags and cargo at their stations. A person or thing without a place keeps its weight in the sums, at the arm of the last station, and is counted.</summary>
@@ -45,7 +46,7 @@ public static class Loading
         };
     }
 
-    /// <summary>The load sheet of a placed load with fuel. The centre of gravity is tested at takeoff, at landing, with no fuel, and at every point on the way from takeoff to landing.</summary>
+    /// <summary>The load sheet of a placed load with fuel, without the spread of other seatings. The centre of gravity is tested at takeoff, at landing, with no fuel, and at every point on the way from takeoff to landing.</summary>
     /// <param name="load">The placed load.</param>
     /// <param name="block">Fuel at off blocks [lb].</param>
     /// <param name="taxi">Fuel burned before takeoff [lb].</param>

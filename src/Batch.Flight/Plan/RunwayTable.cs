@@ -12,6 +12,7 @@ internal sealed class RunwayTable
     private const int Temperature = 2;
     private const int Roll = 0;
     private const int Distance = 1;
+    private const int Stop = 2;
 
     private readonly PerformanceTable _table;
     private readonly bool _mayUseEdge;
@@ -30,14 +31,20 @@ internal sealed class RunwayTable
     /// <summary>Flap setting.</summary>
     public string Flap { get; }
 
+    /// <summary>Whether it gives the accelerate-stop distance.</summary>
+    public bool HasStop => _table.ValueNames.Length > Stop && _table.Has(Stop);
+
+    /// <summary>The greatest weight of the table [lb]; infinite where it does not depend on weight.</summary>
+    public double LastWeightLb => _table.Highest(Weight);
+
     /// <summary>Reads the distances.</summary>
     /// <param name="weightLb">Weight [lb].</param>
     /// <param name="altitudeFt">Pressure altitude [ft].</param>
     /// <param name="temperatureC">Temperature [°C].</param>
-    /// <returns>Ground roll and distance over the obstacle [ft], and sentences about edges taken; or why there are none.</returns>
-    public (double RollFt, double DistanceFt, ImmutableArray<string> Edges, string? Why) Read(double weightLb, double altitudeFt, double temperatureC)
+    /// <returns>Ground roll, distance over the obstacle and accelerate-stop distance (0 where there is none) [ft], and sentences about edges taken; or why there are none.</returns>
+    public (double RollFt, double DistanceFt, double StopFt, ImmutableArray<string> Edges, string? Why) Read(double weightLb, double altitudeFt, double temperatureC)
     {
-        if (!_table.Has(Distance)) return (0, 0, [], $"{_table.Name} gives no distance over the obstacle");
+        if (!_table.Has(Distance)) return (0, 0, 0, [], $"{_table.Name} gives no distance over the obstacle");
         Span<double> values = stackalloc double[_table.ValueNames.Length];
         var sentences = ImmutableArray.CreateBuilder<string>();
         double[] keys = [weightLb, altitudeFt, temperatureC];
@@ -51,34 +58,34 @@ internal sealed class RunwayTable
         var reading = _table.Read(keys, values);
         if (!reading.IsInside)
         {
-            if (!_mayUseEdge) return (0, 0, [], _table.Sentence(reading));
+            if (!_mayUseEdge) return (0, 0, 0, [], _table.Sentence(reading));
             sentences.Add(_table.Sentence(reading) + ": the values at the edge were taken");
         }
 
         if (!_table.Has(Roll)) sentences.Add($"{_table.Name} gives no ground roll: the distance over the obstacle was taken");
-        return (_table.Has(Roll) ? values[Roll] : values[Distance], values[Distance], sentences.ToImmutable(), null);
+        return (_table.Has(Roll) ? values[Roll] : values[Distance], values[Distance], HasStop ? values[Stop] : 0, sentences.ToImmutable(), null);
     }
 
     /// <summary>The greatest weight of the table with which a condition is met.</summary>
     /// <param name="altitudeFt">Pressure altitude [ft].</param>
     /// <param name="temperatureC">Temperature [°C].</param>
-    /// <param name="fits">The condition on ground roll and distance [ft].</param>
+    /// <param name="fits">The condition on ground roll, distance over the obstacle and accelerate-stop distance [ft].</param>
     /// <returns>The weight [lb], itself meeting the condition; null where no weight of the table does, or where the table does not depend on weight.</returns>
-    public double? GreatestWeight(double altitudeFt, double temperatureC, Func<double, double, bool> fits) =>
+    public double? GreatestWeight(double altitudeFt, double temperatureC, Func<double, double, double, bool> fits) =>
         Greatest(Weight, weight => Read(weight, altitudeFt, temperatureC), fits);
 
     /// <summary>The highest temperature of the table at which a condition is met.</summary>
     /// <param name="weightLb">Weight [lb].</param>
     /// <param name="altitudeFt">Pressure altitude [ft].</param>
-    /// <param name="fits">The condition on ground roll and distance [ft].</param>
+    /// <param name="fits">The condition on ground roll, distance over the obstacle and accelerate-stop distance [ft].</param>
     /// <returns>The temperature [°C]; null where none of the table does, or where the table does not depend on temperature.</returns>
-    public double? HighestTemperature(double weightLb, double altitudeFt, Func<double, double, bool> fits) =>
+    public double? HighestTemperature(double weightLb, double altitudeFt, Func<double, double, double, bool> fits) =>
         Greatest(Temperature, temperature => Read(weightLb, altitudeFt, temperature), fits);
 
     // From the highest key downward to the first that fits; between it and the next, which does not, the distance is linear, and halving finds the last that fits.
-    private double? Greatest(int axis, Func<double, (double RollFt, double DistanceFt, ImmutableArray<string> Edges, string? Why)> read, Func<double, double, bool> fits)
+    private double? Greatest(int axis, Func<double, (double RollFt, double DistanceFt, double StopFt, ImmutableArray<string> Edges, string? Why)> read, Func<double, double, double, bool> fits)
     {
-        bool Fits(double key) => read(key) is { Why: null } reading && fits(reading.RollFt, reading.DistanceFt);
+        bool Fits(double key) => read(key) is { Why: null } reading && fits(reading.RollFt, reading.DistanceFt, reading.StopFt);
         var keys = _table.Keys(axis);
         for (var i = keys.Length - 1; i >= 0; i--)
         {

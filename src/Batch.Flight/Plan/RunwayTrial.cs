@@ -37,8 +37,19 @@ internal static class RunwayTrial
         var (availableFt, runFt) = runwayCase.IsTakeoff
             ? ((runway.TakeoffDistance ?? runway.TakeoffRun).Value, (double?)runway.TakeoffRun.Value)
             : (runway.LandingDistance.Value, null);
-        bool Fits(double rollFt, double distanceFt) =>
-            distanceFt * correction * runwayCase.RuleFactor <= availableFt && (runFt is null || rollFt * correction <= runFt);
+        var stopAvailableFt = runwayCase.IsTakeoff ? (runway.AccelerateStop ?? runway.TakeoffRun).Value : double.PositiveInfinity;
+        bool Fits(double rollFt, double distanceFt, double stopFt) =>
+            distanceFt * correction * runwayCase.RuleFactor <= availableFt && (runFt is null || rollFt * correction <= runFt) && stopFt * correction <= stopAvailableFt;
+        var hasStop = runwayCase.IsTakeoff && table.HasStop;
+        if (hasStop && factors.Length > 0) assumptions.Add("the accelerate-stop distance is corrected as the takeoff distance: the book gives no corrections of its own for it");
+        double? greatestLb = null;
+        var isTableEnd = false;
+        foreach (var each in tables)
+        {
+            if (each.GreatestWeight(altitudeFt, temperatureC, Fits) is not { } lb || lb <= greatestLb) continue;
+            (greatestLb, isTableEnd) = (lb, lb >= each.LastWeightLb);
+        }
+
         return new RunwayResult.Computed(new RunwayUse
         {
             Runway = runway,
@@ -57,7 +68,11 @@ internal static class RunwayTrial
             Required = new Feet(reading.DistanceFt * correction * runwayCase.RuleFactor),
             Available = new Feet(availableFt),
             RunAvailable = runFt is { } run ? new Feet(run) : null,
-            GreatestWeight = tables.Max(each => each.GreatestWeight(altitudeFt, temperatureC, Fits)) is { } greatest ? new Pounds(greatest) : null,
+            TableStop = hasStop ? new Feet(reading.StopFt) : null,
+            CorrectedStop = hasStop ? new Feet(reading.StopFt * correction) : null,
+            StopAvailable = hasStop ? new Feet(stopAvailableFt) : null,
+            GreatestWeight = greatestLb is { } greatest ? new Pounds(greatest) : null,
+            IsGreatestWeightTableEnd = isTableEnd,
             HighestTemperature = tables.Max(each => each.HighestTemperature(weightLb, altitudeFt, Fits)) is { } highest ? new Celsius(highest) : null,
             Speeds = Speeds(request, table.Flap, assumptions),
             Assumptions = [.. assumptions.Select(PlainSentence.Of)],

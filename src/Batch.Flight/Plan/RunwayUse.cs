@@ -53,14 +53,37 @@ public sealed record RunwayUse
     /// <summary>Takeoff run available, into which the ground roll must fit as well; null for a landing.</summary>
     public Feet? RunAvailable { get; init; }
 
-    /// <summary>What is available beyond what is required, the less of distance and takeoff run [ft]; negative when short.</summary>
-    public Feet Margin => RunAvailable is { } run ? Feet.Min(Available - Required, run - CorrectedRoll) : Available - Required;
+    /// <summary>Accelerate-stop distance by the table [ft]; null for a landing and where the table has none.</summary>
+    public Feet? TableStop { get; init; }
 
-    /// <summary>Whether both the distance and the takeoff run fit.</summary>
+    /// <summary>Accelerate-stop distance with all corrections of the takeoff [ft]; null where there is none.</summary>
+    public Feet? CorrectedStop { get; init; }
+
+    /// <summary>Accelerate-stop distance available, into which it must fit; null where it is not computed.</summary>
+    public Feet? StopAvailable { get; init; }
+
+    /// <summary>What is available beyond what is required, the least of distance, takeoff run and accelerate-stop distance [ft]; negative when short.</summary>
+    public Feet Margin
+    {
+        get
+        {
+            var margin = Available - Required;
+            if (RunAvailable is { } run) margin = Feet.Min(margin, run - CorrectedRoll);
+            return StopAvailable is { } stop && CorrectedStop is { } needed ? Feet.Min(margin, stop - needed) : margin;
+        }
+    }
+
+    /// <summary>Whether the distance, the takeoff run and, where tabled, the accelerate-stop distance fit.</summary>
     public bool Fits => Margin.Value >= 0;
 
-    /// <summary>Greatest weight for which the required distance fits; null where none in the table does.</summary>
+    /// <summary>Greatest weight for which the required distances fit; null where none in the table does, or where the table does not depend on weight.</summary>
     public Pounds? GreatestWeight { get; init; }
+
+    /// <summary>Whether <see cref="GreatestWeight"/> is the last weight of the table: the runway would bear more than the table tells, and limits nothing.</summary>
+    public bool IsGreatestWeightTableEnd { get; init; }
+
+    /// <summary>The weight limit that this runway sets [lb]: nothing at all (0 lb) where no weight of the table fits; null where it sets none within the table.</summary>
+    public Pounds? WeightLimit => GreatestWeight is { } greatest ? IsGreatestWeightTableEnd ? null : greatest : Fits ? null : Pounds.Zero;
 
     /// <summary>Highest temperature at which this weight fits; null where none in the table does.</summary>
     public Celsius? HighestTemperature { get; init; }

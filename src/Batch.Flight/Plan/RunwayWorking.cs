@@ -12,6 +12,9 @@ internal static class RunwayWorking
     private static IEnumerable<WorkingStep> Steps(string what, string airport, RunwayResult result, double ruleFactor, string citation)
     {
         if (result is not RunwayResult.Computed { Use: var use }) yield break;
+        var at = $"{airport} {use.Runway.Ident}";
+        yield return Step($"{what} headwind, {at}", "wind × cosine of its angle to the runway", use.Headwind.Value, "kt", new WorkingInput("runway bearing", use.Runway.TrueBearing.Value, "deg true", use.Runway.Origin.Cell(nameof(use.Runway.TrueBearing))));
+        yield return Step($"{what} crosswind, {at}", "wind × sine of its angle to the runway, from the right positive", use.Crosswind.Value, "kt", new WorkingInput("runway bearing", use.Runway.TrueBearing.Value, "deg true", use.Runway.Origin.Cell(nameof(use.Runway.TrueBearing))));
         yield return new WorkingStep
         {
             Part = "runway",
@@ -43,5 +46,29 @@ internal static class RunwayWorking
             ],
             Source = citation,
         };
+        if (use is { TableStop: { } tableStop, CorrectedStop: { } stop, StopAvailable: { } stopAvailable })
+        {
+            yield return Step($"accelerate-stop distance, {at}", "table distance × corrections of the takeoff", stop.Value, "ft",
+                new WorkingInput("table distance", tableStop.Value, "ft"), new WorkingInput("available", stopAvailable.Value, "ft", use.Runway.Origin.Cell(nameof(use.Runway.AccelerateStop))));
+        }
+
+        yield return Step($"{what} room, {at}", "the least of what is available less what is required", use.Margin.Value, "ft");
+        if (use.GreatestWeight is { } weight)
+        {
+            yield return Step($"{what} greatest weight, {at}", use.IsGreatestWeightTableEnd ? "the last weight of the table; the runway would bear more" : "the weight at which what is required is what is available, by halving in the table", weight.Value, "lb",
+                new WorkingInput("pressure altitude", use.PressureAltitude.Value, "ft"), new WorkingInput("temperature", use.Temperature.Value, "°C"), new WorkingInput("available", use.Available.Value, "ft"));
+        }
+
+        if (use.HighestTemperature is { } temperature)
+        {
+            yield return Step($"{what} highest temperature, {at}", "the temperature at which what is required is what is available, by halving in the table", temperature.Value, "°C",
+                new WorkingInput("pressure altitude", use.PressureAltitude.Value, "ft"), new WorkingInput("weight", use.Weight.Value, "lb"), new WorkingInput("available", use.Available.Value, "ft"));
+        }
+
+        foreach (var speed in use.Speeds)
+            yield return Step($"{what} speed {speed.Name}, {at}", "Speeds table at the weight", speed.Speed.Value, "kt", new WorkingInput("weight", use.Weight.Value, "lb"));
     }
+
+    private static WorkingStep Step(string name, string formula, double value, string unit, params ImmutableArray<WorkingInput> inputs) =>
+        new() { Part = "runway", Name = name, Formula = formula, Value = value, Unit = unit, Inputs = inputs };
 }

@@ -33,6 +33,15 @@ internal static class WeightWorking
         yield return Centre("centre of gravity at zero fuel", load.ZeroFuel);
         yield return Centre("centre of gravity at takeoff", load.Takeoff);
         yield return Centre("centre of gravity on landing", load.Landing);
+        foreach (var test in load.Tests)
+        {
+            yield return Step($"margin of the centre of gravity, {test.When}", "to the nearest edge of the envelope in arm; below zero outside", test.ArmMargin.Value, "in",
+                new WorkingInput("weight", test.Point.Weight.Value, "lb"), new WorkingInput("arm", test.Point.Arm.Value, "in"), new WorkingInput("margin in weight", test.WeightMargin.Value, "lb"));
+        }
+
+        if (load.Spread is not { } spread) yield break;
+        yield return Centre("centre of gravity at takeoff, passengers as far forward as they can sit", spread.Forward.Takeoff) with { Source = spread.Assumption };
+        yield return Centre("centre of gravity at takeoff, passengers as far aft as they can sit", spread.Aft.Takeoff) with { Source = spread.Assumption };
     }
 
     /// <summary>A label without a person's name.</summary>

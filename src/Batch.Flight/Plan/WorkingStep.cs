@@ -3,7 +3,7 @@ namespace Batch.Flight.Plan;
 /// <summary>One step of the working of a leg: a value with its formula and what went into it.</summary>
 public sealed record WorkingStep
 {
-    /// <summary>Part of the leg: time, route, fuel, weight, runway.</summary>
+    /// <summary>Part of the leg: time, route, profile, log, fuel, weight, runway, limit, option, daylight.</summary>
     public required string Part { get; init; }
 
     /// <summary>Name of the value, such as <c>final reserve</c>.</summary>

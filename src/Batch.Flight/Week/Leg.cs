@@ -33,8 +33,11 @@ public sealed record Leg
     /// <summary>Another route to have ready; empty where none is given.</summary>
     public string BackupRoute { get; init; } = "";
 
-    /// <summary>Cruise level as altitude [ft]; null for <c>auto</c>.</summary>
+    /// <summary>Cruise level as altitude [ft]; null for <c>auto</c> and where none is said.</summary>
     public Feet? Level { get; init; }
+
+    /// <summary>Whether the level is to be chosen by the planner, <c>auto</c>, even where the route text begins with one.</summary>
+    public bool IsLevelAuto { get; init; }
 
     /// <summary>Cruise setting; empty for <c>auto</c>.</summary>
     public string Setting { get; init; } = "";

@@ -139,6 +139,33 @@ public sealed class RunwayPlannerTests
     }
 
     [Fact]
+    public void A_tabled_accelerate_stop_distance_must_fit_into_that_available()
+    {
+        // Accelerate-stop 1.5 times the distance over the obstacle: 2,175 ft, with half of 10 kt headwind credited 2,066 ft.
+        var table = Some.Table("Takeoff of Skua 9", ["weight [lb]", "pressure altitude [ft]", "temperature [°C]"], ["ground roll [ft]", "over obstacle [ft]", "accelerate-stop distance [ft]"],
+        [
+            .. from weight in new double[] { 6000, 8000 }
+               from altitude in new double[] { 0, 8000 }
+               from temperature in new double[] { 0, 40 }
+               let distance = 1000 + (0.25 * (weight - 6000)) + (0.1 * altitude) + (10 * temperature)
+               select Some.Row([weight, altitude, temperature], distance / 2, distance, distance * 1.5),
+        ]);
+        var type = Some.RunwayType with { Tables = Some.RunwayType.Tables with { Takeoff = Some.Flaps(("10", table)) } };
+        RunwayUse On(Batch.Flight.Fleet.Runway runway, double headwindKt) => Use(RunwayPlanner.Takeoff(With(runway) with { Type = type, Air = Some.Surface(90, headwindKt, 20) }));
+        var runway = Some.Runway("09", 90, 2000);
+        var calm = On(runway, 0);
+        Assert.Equal(2175, Assert.NotNull(calm.CorrectedStop).Value, 6);
+        Assert.Equal((-175, false), (Math.Round(calm.Margin.Value, 6), calm.Fits));
+        Assert.Equal(6000 + ((2000 / 1.5) - 1200) / 0.25, Assert.NotNull(calm.GreatestWeight).Value, 3);
+        Assert.Equal(125, On(runway with { AccelerateStop = new Feet(2300) }, 0).Margin.Value, 6);
+        var windy = On(runway, 10);
+        Assert.Equal(2175 * 0.95, Assert.NotNull(windy.CorrectedStop).Value, 6);
+        Assert.Contains(windy.Assumptions, said => said.StartsWith("The accelerate-stop distance is corrected as the takeoff distance", StringComparison.Ordinal));
+        Assert.Null(Use(RunwayPlanner.Takeoff(With(runway))).CorrectedStop);
+        Assert.Null(Use(RunwayPlanner.Landing(With(runway) with { Type = type })).CorrectedStop);
+    }
+
+    [Fact]
     public void The_runway_into_the_wind_is_taken_if_it_fits_else_the_one_that_lacks_least()
     {
         var request = Plain with { Airport = Plain.Airport with { Runways = [Some.Runway("09", 90, 2000), Some.Runway("27", 270, 1500), Some.Runway("18", 180, 5000)] } };
