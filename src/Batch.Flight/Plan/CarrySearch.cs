@@ -1,4 +1,3 @@
-using Batch.Flight.Fleet;
 using Batch.Flight.Week;
 
 namespace Batch.Flight.Plan;
