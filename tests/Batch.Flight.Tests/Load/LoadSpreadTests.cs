@@ -8,6 +8,8 @@ namespace Batch.Flight.Tests.Load;
 /// <summary>The spread of outcomes if passengers sit elsewhere: rows of two seats at 130, 160 and 190 in.</summary>
 public sealed class LoadSpreadTests
 {
+    private static readonly string[] RowNames = ["Row 1", "Row 2", "Row 3"];
+
     private static LoadSheet Sheet(params ImmutableArray<ManifestLine> passengers) => Loading.Of(Some.LoadRequest with { Passengers = passengers });
 
     [Fact]
@@ -57,7 +59,7 @@ public sealed class LoadSpreadTests
     {
         Gen.Select(Gen.Double[60, 250].Array[1, 6], Gen.Int[0, 2].Array[6]).Sample((weights, rows) =>
         {
-            var sheet = Sheet([.. weights.Select((weight, i) => Some.Passenger(PersonCategory.Adult, weight, seat: $"Row {rows[i] + 1}"))]);
+            var sheet = Sheet([.. weights.Select((weight, i) => Some.Passenger(PersonCategory.Adult, weight, seat: RowNames[rows[i]]))]);
             var spread = Assert.IsType<LoadSpread>(sheet.Spread);
             Assert.InRange(sheet.ZeroFuel.Moment.Value, spread.Forward.ZeroFuel.Moment.Value - 1e-6, spread.Aft.ZeroFuel.Moment.Value + 1e-6);
         }, iter: 500);
