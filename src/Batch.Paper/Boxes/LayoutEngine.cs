@@ -125,7 +125,7 @@ internal sealed partial class LayoutEngine(FontLibrary fonts, Report report, Can
     }
 
     private static double? SpecifiedHeight(Box box, Sides<double> edges) =>
-        box.Style.Height is { IsAuto: false, Percent: 0 } height ? height.Px + (box.Style.BorderBox ? 0 : edges.Top + edges.Bottom) : null;
+        box.Kind != BoxKind.Cell && box.Style.Height is { IsAuto: false, Percent: 0 } height ? height.Px + (box.Style.BorderBox ? 0 : edges.Top + edges.Bottom) : null;
 
     /// <summary>Applies min and max to a border box size.</summary>
     public static double Limited(double size, Length least, Length most, ComputedStyle style, double edges, double basis = double.PositiveInfinity)

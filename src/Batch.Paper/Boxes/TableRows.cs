@@ -58,8 +58,15 @@ internal sealed class TableRows(LayoutEngine engine, TableGrid grid, Dictionary<
         return row;
     }
 
-    private double Wanted(TableCell cell, Fragment fragment) => fragment.Height
-        + (Alignment(cell) == VerticalAlign.Baseline && LayoutEngine.Baseline(fragment, first: true) is { } baseline ? _baselines[cell.Row] - baseline : 0);
+    /// <summary>Height a cell asks of its rows; its own height property counts as a least one (CSS 2.2, section 17.5.3).</summary>
+    private double Wanted(TableCell cell, Fragment fragment) => Math.Max(Given(cell.Box), fragment.Height
+        + (Alignment(cell) == VerticalAlign.Baseline && LayoutEngine.Baseline(fragment, first: true) is { } baseline ? _baselines[cell.Row] - baseline : 0));
+
+    private static double Given(Box cell)
+    {
+        var edges = LayoutEngine.Edges(cell, 0);
+        return cell.Style.Height is { IsAuto: false, Percent: 0 } height ? height.Px + (cell.Style.BorderBox ? 0 : edges.Top + edges.Bottom) : 0;
+    }
 
     private double Spanned(TableCell cell) => _heights.Skip(cell.Row).Take(cell.RowSpan).Sum() + spacingY * (cell.RowSpan - 1);
 

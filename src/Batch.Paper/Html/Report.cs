@@ -20,13 +20,15 @@ internal sealed class Report(SourceText source)
 
     public int Line(IElement? element) => source.Place(Offset(element)).Line;
 
-    public static int Offset(IElement? element)
+    /// <summary>Where an element begins in the source. The parser keeps no place for the root of a picture, so that one is looked up after the element before it.</summary>
+    public int Offset(IElement? element)
     {
-        for (; element is not null; element = element.ParentElement)
-        {
-            if (element.SourceReference is { } reference) return Math.Max(0, reference.Position.Index);
-        }
-
-        return 0;
+        if (element is null) return 0;
+        if (element.SourceReference is { } reference) return Math.Max(0, reference.Position.Index);
+        var before = element.PreviousElementSibling;
+        while (before?.LastElementChild is { } last) before = last;
+        var from = Math.Min(source.Text.Length, Offset(before ?? element.ParentElement) + 1);
+        var found = source.Text.IndexOf("<" + element.LocalName, from, StringComparison.OrdinalIgnoreCase);
+        return found >= 0 ? found : from - 1;
     }
 }

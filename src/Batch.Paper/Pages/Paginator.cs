@@ -14,6 +14,7 @@ internal sealed class Paginator(PageSetup setup, Report report, CancellationToke
     public List<Page> Pages(Fragment root)
     {
         var pages = new List<Page>();
+        ReportBreaksSideBySide(root, inside: false);
         var points = BreakFinder.Find(root);
         var (start, end) = (0.0, Ink(root, 0));
         if (!double.IsFinite(end)) throw Stuck(root, start, "a size that is not a number");
@@ -25,7 +26,7 @@ internal sealed class Paginator(PageSetup setup, Report report, CancellationToke
             var forced = points.Where(p => p.Forced && p.Next > start + Epsilon && p.End > start - Epsilon && p.End <= limit + Epsilon).Select(p => (BreakPoint?)p).FirstOrDefault();
             if (forced is null && end <= limit + Epsilon)
             {
-                pages.Add(new Page(pages.Count, start, Math.Max(end, start) + 1, heads));
+                pages.Add(new Page(pages.Count, start, double.PositiveInfinity, double.PositiveInfinity, heads));
                 return pages;
             }
 
@@ -37,10 +38,18 @@ internal sealed class Paginator(PageSetup setup, Report report, CancellationToke
             }
 
             var cut = forced ?? Best(points, start, limit) ?? new BreakPoint(limit, limit, 0, Forced: false);
-            pages.Add(new Page(pages.Count, start, cut.End, heads));
+            pages.Add(new Page(pages.Count, start, cut.End, cut.Next, heads));
             if (cut.Next <= start + Epsilon) throw Stuck(root, start, "no progress on page " + pages.Count);
             start = cut.Next;
         }
+    }
+
+    private void ReportBreaksSideBySide(Fragment fragment, bool inside)
+    {
+        var style = fragment.Box.Style;
+        if (inside && fragment.Paints && (style.BreakBefore == Style.Break.Page || style.BreakAfter == Style.Break.Page))
+            report.Add(fragment.Box.Element, "break-before", "a new page is not begun inside a table row, flex row or grid");
+        foreach (var child in fragment.Children) ReportBreaksSideBySide(child, inside || fragment.Role == FragmentRole.Parallel);
     }
 
     /// <summary>The break with the fewest objections, of those the lowest on the page.</summary>
@@ -90,6 +99,7 @@ internal sealed class Paginator(PageSetup setup, Report report, CancellationToke
 
     private PaperException Stuck(Fragment fragment, double room)
     {
+        if (fragment.Children.Find(c => c.Box.IsReplaced && c.Height > room) is { } picture) fragment = picture;
         var what = fragment.Role == FragmentRole.Line ? "a line of text" : "a picture";
         var element = fragment.Box.Element;
         var chain = string.Join(" in ", Ancestors(element).Select(a => "<" + a.LocalName + "> line " + report.Line(a)));

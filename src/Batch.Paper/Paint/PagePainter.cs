@@ -15,6 +15,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
     private List<DisplayItem> _items = [];
     private double _from;
     private double _to;
+    private double _next;
     private bool _repeating;
     private double _headHeight;
 
@@ -26,7 +27,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         _items = [];
         var origin = setup.Origin(page.Index);
         if (Canvas(root) is { IsVisible: true } canvas) _items.Add(new DisplayItem.Shape(PathStep.Rectangle(0, 0, setup.Width, setup.Height), canvas, EvenOdd: false, null));
-        (_from, _to, _repeating) = (double.NegativeInfinity, double.PositiveInfinity, true);
+        (_from, _to, _next, _repeating) = (double.NegativeInfinity, double.PositiveInfinity, double.PositiveInfinity, true);
         var y = origin.Y;
         _headHeight = 0;
         foreach (var head in page.Heads)
@@ -35,7 +36,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
             y += head.Height;
         }
 
-        (_from, _to, _repeating, _headHeight) = (page.Start, page.End, false, page.HeadHeight);
+        (_from, _to, _next, _repeating, _headHeight) = (page.Index == 0 ? double.NegativeInfinity : page.Start, page.End, page.Next, false, page.HeadHeight);
         Fragment(root, origin.X, y - page.Start, 0, 1);
         return _items;
     }
@@ -44,7 +45,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
     public void Add(List<DisplayItem> items, IEnumerable<Fragment> placed)
     {
         _items = items;
-        (_from, _to, _repeating, _headHeight) = (double.NegativeInfinity, double.PositiveInfinity, true, 0);
+        (_from, _to, _next, _repeating, _headHeight) = (double.NegativeInfinity, double.PositiveInfinity, double.PositiveInfinity, true, 0);
         foreach (var fragment in placed) Fragment(fragment, 0, 0, 0, 1);
     }
 
@@ -59,18 +60,22 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         var (style, bottom) = (fragment.Box.Style, y + fragment.Height);
         if (fragment.Role is FragmentRole.Line or FragmentRole.Whole)
         {
-            if (y < _from - Epsilon || y >= _to - Epsilon) return;
+            if (y < _from - Epsilon || y >= _next - Epsilon) return;
         }
-        else if (bottom < _from - Epsilon || y >= _to - Epsilon) return;
+        else if (fragment.Children.Count == 0 && (bottom < _from - Epsilon || y >= _next - Epsilon)) return;
 
         if (fragment.Paints) opacity *= style.Opacity;
-        if (fragment.Paints && style.Visible) Decorations(fragment, x, y, shift, opacity);
-        if (fragment.Paints && y >= _from - Epsilon) Marks(fragment, x, y, shift);
+        var here = bottom >= _from - Epsilon && y < _to - Epsilon;
+        if (fragment.Paints && style.Visible && here) Decorations(fragment, x, y, shift, opacity);
+        if (fragment.Paints && y >= _from - Epsilon && y < _next - Epsilon) Marks(fragment, x, y, shift);
         if (fragment.Line is { } line && opacity > 0) Line(line, fragment, x, y + shift, opacity);
         else if (fragment.Role == FragmentRole.Whole && style.Visible) Picture(fragment, x, y + shift, opacity);
-        var clips = fragment.Paints && style.Hides && fragment.Role == FragmentRole.Flow && !style.Height.IsAuto;
+        var clips = fragment.Paints && style.Hides && fragment.Role == FragmentRole.Flow && !style.Height.IsAuto && here;
         if (clips) _items.Add(new DisplayItem.Clip(x, y + shift, fragment.Width, fragment.Height));
+        var range = (_from, _to, _next);
+        if (fragment.Role == FragmentRole.Line) (_from, _to, _next) = (double.NegativeInfinity, double.PositiveInfinity, double.PositiveInfinity);
         foreach (var child in fragment.Children) Fragment(child, x, shift, y, opacity);
+        (_from, _to, _next) = range;
         if (clips) _items.Add(new DisplayItem.EndClip());
     }
 

@@ -21,10 +21,11 @@ internal static partial class Properties
         Measure(table, "max-height", (s, v) => s.MaxHeight = v);
         Keyword(table, "box-sizing", (s, v) => s.BorderBox = v, ("content-box", false), ("border-box", true));
         Keyword(table, "border-collapse", (s, v) => s.Collapse = v, ("separate", false), ("collapse", true));
+        // Browsers keep the spacing in whole px.
         table["border-spacing"] = (s, v, c) =>
         {
             var parts = CssScanner.Split(v, ' ');
-            return parts.Count is 1 or 2 && c.Length(parts[0]) is { IsAuto: false } x && c.Length(parts[^1]) is { IsAuto: false } y && Set(() => (s.SpacingX, s.SpacingY) = (x.Px, y.Px));
+            return parts.Count is 1 or 2 && c.Length(parts[0]) is { IsAuto: false } x && c.Length(parts[^1]) is { IsAuto: false } y && Set(() => (s.SpacingX, s.SpacingY) = (Math.Floor(x.Px), Math.Floor(y.Px)));
         };
         Keyword(table, "table-layout", (s, v) => s.FixedTable = v, ("auto", false), ("fixed", true));
         Keyword(table, "caption-side", (s, v) => s.CaptionBelow = v, ("top", false), ("bottom", true));

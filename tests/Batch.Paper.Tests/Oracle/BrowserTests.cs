@@ -1,0 +1,81 @@
+using System.Globalization;
+using System.Net;
+using System.Text.RegularExpressions;
+using Batch.Testing;
+
+namespace Batch.Paper.Tests.Oracle;
+
+/// <summary>The same document printed by Chromium with the same faces: number of pages, words of each page, place of each word.</summary>
+/// <remarks>
+/// Told to the browser beside the document, because the printer promises more than browsers do: headings stay with what follows, rows are kept whole, no ligatures. Running titles are left out, which it has not.
+/// Tolerance of places, pt: 0.75 across, which long lines add up to; 1.0 down (browsers round each line to whole px, 0.75 pt, from sums of 1/64 px that differ by a few).
+/// The trip sheet has 3.25 down, because Chromium 156 does not align the baselines of table cells on paper, as CSS 2.2, section 17.5.3, asks: cells of 9 pt beside 11.5 pt lie up to 3 pt higher there.
+/// </remarks>
+public sealed class BrowserTests
+{
+    private const string Extra = "h1,h2,h3,h4,h5,h6{break-after:avoid;break-inside:avoid}tr{break-inside:avoid}html{font-family:'IBM Plex Sans','DejaVu Sans';font-variant-ligatures:none}";
+
+    [SkippableTheory]
+    [InlineData("Batch.Paper.Tests/Specimen/specimen.html", 1.0)]
+    [InlineData("Batch.Sheets.Tests/Golden/T101.html", 3.25)]
+    [InlineData("Batch.Sheets.Tests/Golden/index.html", 1.0)]
+    public void Pages_words_and_places_agree_with_the_browser(string name, double down) => ExternalTool.InFolder(folder =>
+    {
+        var (chromium, pdftotext) = (ExternalTool.Find("chromium", "chromium-browser", "google-chrome"), ExternalTool.Find("pdftotext"));
+        Skip.If(chromium is null || pdftotext is null, "chromium or pdftotext is not installed");
+        var html = File.ReadAllText(RepositoryRoot.PathOf(["tests", .. name.Split('/')])).Replace("string(section)", "none", StringComparison.Ordinal);
+        var (theirs, ours, page) = (Path.Combine(folder, "theirs.pdf"), Path.Combine(folder, "ours.pdf"), Path.Combine(folder, "page.html"));
+        File.WriteAllText(page, html.Replace("</head>", "<style>" + Faces() + Extra + "</style></head>", StringComparison.Ordinal).Replace("\"IBM Plex Sans\", sans-serif", "'IBM Plex Sans','DejaVu Sans'", StringComparison.Ordinal));
+        ExternalTool.Run(chromium, "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+            "--allow-file-access-from-files", "--user-data-dir=" + Path.Combine(folder, "profile"), "--no-pdf-header-footer", "--print-to-pdf=" + theirs, page);
+        Skip.IfNot(File.Exists(theirs), "chromium printed nothing here");
+        File.WriteAllBytes(ours, Printed.Print(html).Pdf);
+        Compare(Words(pdftotext, theirs), Words(pdftotext, ours), down);
+    });
+
+    private static void Compare(List<List<Word>> theirs, List<List<Word>> ours, double down)
+    {
+        Assert.Equal(theirs.Count, ours.Count);
+        var faults = new List<string>();
+        for (var page = 0; page < theirs.Count; page++)
+        {
+            var open = ours[page].ToList();
+            foreach (var word in theirs[page])
+            {
+                var match = open.Where(w => w.Text == word.Text).OrderBy(w => Math.Abs(w.X - word.X) + Math.Abs(w.Y - word.Y)).FirstOrDefault();
+                if (match is null) faults.Add("page " + (page + 1) + " lacks " + word);
+                else
+                {
+                    open.Remove(match);
+                    if (Math.Abs(match.X - word.X) > 0.75 || Math.Abs(match.Y - word.Y) > down) faults.Add("page " + (page + 1) + " " + word + " is at " + match);
+                }
+            }
+
+            faults.AddRange(open.Select(w => "page " + (page + 1) + " has in excess " + w));
+        }
+
+        Assert.True(faults.Count == 0, faults.Count + " words differ:\n" + string.Join('\n', faults.Take(20)));
+    }
+
+    private static List<List<Word>> Words(string pdftotext, string file)
+    {
+        var boxes = ExternalTool.Run(pdftotext, "-bbox", file, "-").Output;
+        return [.. boxes.Split("<page ").Skip(1).Select(page => Regex.Matches(page, """<word xMin="(?<x>[\d.-]+)" yMin="(?<y>[\d.-]+)" [^>]*>(?<text>.*?)</word>""", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(20))
+            .Select(m => new Word(Number(m.Groups["x"].Value), Number(m.Groups["y"].Value), WebUtility.HtmlDecode(m.Groups["text"].Value).Replace("\u00AD", "", StringComparison.Ordinal).Normalize())).ToList())];
+    }
+
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+
+    private static string Faces()
+    {
+        (string File, string Family, int Weight, string Style)[] faces =
+        [
+            ("IBMPlexSans-Regular", "IBM Plex Sans", 400, "normal"), ("IBMPlexSans-Italic", "IBM Plex Sans", 400, "italic"), ("IBMPlexSans-SemiBold", "IBM Plex Sans", 600, "normal"),
+            ("IBMPlexSans-Bold", "IBM Plex Sans", 700, "normal"), ("IBMPlexSans-BoldItalic", "IBM Plex Sans", 700, "italic"), ("DejaVuSans", "DejaVu Sans", 400, "normal"), ("DejaVuSans-Bold", "DejaVu Sans", 700, "normal"),
+        ];
+        return string.Concat(faces.Select(f => "@font-face{font-family:'" + f.Family + "';src:url('" + new Uri(RepositoryRoot.PathOf("src", "Batch.Paper", "Fonts", f.File + ".ttf")).AbsoluteUri
+            + "');font-weight:" + f.Weight.ToString(CultureInfo.InvariantCulture) + ";font-style:" + f.Style + "}"));
+    }
+
+    private sealed record Word(double X, double Y, string Text);
+}
