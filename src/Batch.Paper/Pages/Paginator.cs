@@ -17,6 +17,7 @@ internal sealed class Paginator(PageSetup setup, Report report, CancellationToke
         ReportBreaksSideBySide(root, inside: false);
         var points = BreakFinder.Find(root);
         var (start, end) = (0.0, Ink(root, 0));
+        var most = 50 + 4 * end / setup.ContentHeight(1);
         if (!double.IsFinite(end)) throw Stuck(root, start, "a size that is not a number");
         while (true)
         {
@@ -39,6 +40,7 @@ internal sealed class Paginator(PageSetup setup, Report report, CancellationToke
 
             var cut = forced ?? Best(points, start, limit) ?? new BreakPoint(limit, limit, 0, Forced: false);
             pages.Add(new Page(pages.Count, start, cut.End, cut.Next, heads));
+            if (pages.Count > most) throw Stuck(root, start, "the content grows with every page");
             if (cut.Next <= start + Epsilon) throw Stuck(root, start, "no progress on page " + pages.Count);
             start = cut.Next;
         }
@@ -71,7 +73,7 @@ internal sealed class Paginator(PageSetup setup, Report report, CancellationToke
         var growth = 0.0;
         if (fragment.Role == FragmentRole.Parallel)
         {
-            foreach (var child in fragment.Children.Where(c => top + c.Y < cut - Epsilon && top + c.Bottom > cut + Epsilon))
+            foreach (var child in fragment.Children.Where(c => top + c.Y < cut - Epsilon && top + c.Y + Extent(c) > cut + Epsilon))
                 growth = Math.Max(growth, child.Role is FragmentRole.Whole or FragmentRole.Line ? Moved(child, top, start, cut, room) : Push(child, top + child.Y, start, cut, room));
             foreach (var child in fragment.Children) child.Height = Math.Max(child.Height, child.Bottom >= fragment.Height - Epsilon ? fragment.Height + growth - child.Y : 0);
             fragment.Height += growth;
@@ -81,13 +83,16 @@ internal sealed class Paginator(PageSetup setup, Report report, CancellationToke
         foreach (var child in fragment.Children)
         {
             child.Y += growth;
-            if (top + child.Y >= cut - Epsilon || top + child.Bottom <= cut + Epsilon) continue;
+            if (top + child.Y >= cut - Epsilon || top + child.Y + Extent(child) <= cut + Epsilon) continue;
             growth += child.Role is FragmentRole.Whole or FragmentRole.Line ? Moved(child, top, start, cut, room) : Push(child, top + child.Y, start, cut, room);
         }
 
         fragment.Height += growth;
         return growth;
     }
+
+    /// <summary>Height with what hangs out below, such as a cell that spans into the next rows.</summary>
+    private static double Extent(Fragment fragment) => fragment.Role == FragmentRole.Parallel ? fragment.Children.Select(c => c.Bottom).Append(fragment.Height).Max() : fragment.Height;
 
     private double Moved(Fragment child, double top, double start, double cut, double room)
     {

@@ -67,7 +67,8 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         if (fragment.Paints) opacity *= style.Opacity;
         var here = bottom >= _from - Epsilon && y < _to - Epsilon;
         if (fragment.Paints && style.Visible && here) Decorations(fragment, x, y, shift, opacity);
-        if (fragment.Paints && y >= _from - Epsilon && y < _next - Epsilon) Marks(fragment, x, y, shift);
+        if (fragment.Paints && fragment.Box.Marker is { } marker) Marker(fragment, marker, x, y, shift);
+        if (fragment.Paints && y >= _from - Epsilon && y < _next - Epsilon) Marks(fragment, y, shift);
         if (fragment.Line is { } line && opacity > 0) Line(line, fragment, x, y + shift, opacity);
         else if (fragment.Role == FragmentRole.Whole && style.Visible) Picture(fragment, x, y + shift, opacity);
         var clips = fragment.Paints && style.Hides && fragment.Role == FragmentRole.Flow && !style.Height.IsAuto && here;
@@ -94,9 +95,8 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         if (fragment.CollapsedEdges is { } edges) BoxPainter.Collapsed(_items, edges, box, last: true, opacity);
     }
 
-    private void Marks(Fragment fragment, double x, double y, double shift)
+    private void Marks(Fragment fragment, double y, double shift)
     {
-        if (fragment.Box.Marker is { } marker) Marker(fragment, marker, x, y + shift);
         if (_repeating || fragment.Box.Anonymous || fragment.Box.Element is not { } element) return;
         if (element.Id is { Length: > 0 } id) _items.Add(new DisplayItem.Anchor(id, y + shift));
         var title = System.Text.RegularExpressions.Regex.Replace(element.TextContent, @"\s+", " ", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)).Trim();
@@ -104,10 +104,13 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         if (fragment.Box.Style.RunningTitle is { } name) Titles[name] = title;
     }
 
-    private void Marker(Fragment fragment, string marker, double x, double y)
+    /// <summary>The marker stands on the page of the item's first line.</summary>
+    private void Marker(Fragment fragment, string marker, double x, double y, double shift)
     {
         var style = fragment.Box.Style;
-        var baseline = y + (LayoutEngine.Baseline(fragment, first: true) ?? LineMetrics.Of(style, fonts).Ascent);
+        var column = y + (LayoutEngine.Baseline(fragment, first: true) ?? LineMetrics.Of(style, fonts).Ascent);
+        if (column < _from || column >= _next) return;
+        var baseline = column + shift;
         var (ascent, edge) = (LineMetrics.Of(style, fonts).Ascent, x + LayoutEngine.Edges(fragment.Box, 0).Left);
         if (marker is "disc" or "circle" or "square")
         {
@@ -141,6 +144,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
             var colour = BoxPainter.Faded(style.Color, opacity);
             var (left, baseline) = (x + piece.X, Math.Round(y + piece.Baseline, MidpointRounding.AwayFromZero));
             if (left + piece.Width > setup.Width + 0.5 && piece.Text.Trim().Length > 0) report.Add(piece.Box.Element, "width", "text runs off the right edge of the page");
+            if (baseline > setup.Height && piece.Text.Trim().Length > 0) report.Add(piece.Box.Element, "height", "text runs off the foot of the page, out of a box too low for it");
             _items.Add(new DisplayItem.Text(Matrix.Shift(left, baseline), piece.Font, piece.Size, colour, piece.Glyphs, piece.Advances, piece.Texts));
             var thickness = Math.Max(1, Math.Round(piece.Size / 16));
             if (style.Underline) Bar(left, baseline + Math.Max(1, Math.Round(piece.Size / 12)), piece.Width, thickness, colour);
