@@ -48,9 +48,14 @@ public sealed class RandomDocumentTests
     /// <summary>Null when the document rightly stops the print: an inline-block can be higher than these small pages.</summary>
     private static (Html.DocumentReader Reader, Paper.Pages.PageSetup Setup, List<List<DisplayItem>> Pages)? Painted(string html)
     {
+        using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(20));
         try
         {
-            return Printed.Printer.Painted(html, new PrintOptions());
+            return Printed.Printer.Painted(html, new PrintOptions { CancellationToken = limit.Token });
+        }
+        catch (OperationCanceledException stopped)
+        {
+            throw new TimeoutException("no end after 20 s\n" + html, stopped);
         }
         catch (PaperException stopped) when (stopped.Reason.Contains("does not fit on a page", StringComparison.Ordinal) && html.Contains("inline-block", StringComparison.Ordinal))
         {
