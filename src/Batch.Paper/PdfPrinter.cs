@@ -35,7 +35,7 @@ public sealed class PdfPrinter
 
     internal (DocumentReader Reader, PageSetup Setup, List<List<DisplayItem>> Pages) Painted(string html, PrintOptions options)
     {
-        var reader = new DocumentReader(html);
+        var reader = new DocumentReader(html, options.PageSize);
         var report = reader.Report;
         var setup = new PageSetup(reader.Sheet.Pages, options.PageSize, report);
         var cascade = new Cascade(reader.Sheet, report);

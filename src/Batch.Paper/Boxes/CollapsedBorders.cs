@@ -24,9 +24,14 @@ internal static class CollapsedBorders
 
         CollapsedEdge Side(TableCell cell, int side, IEnumerable<TableCell?> neighbours)
         {
-            var edge = Own(cell, side);
-            foreach (var neighbour in neighbours.OfType<TableCell>().Distinct()) edge = CollapsedEdge.Stronger(edge, Own(neighbour, (side + 2) % 4));
-            return edge;
+            var (edge, shared) = (Own(cell, side), true);
+            foreach (var neighbour in neighbours.Distinct())
+            {
+                shared &= neighbour is not null;
+                if (neighbour is not null) edge = CollapsedEdge.Stronger(edge, Own(neighbour, (side + 2) % 4));
+            }
+
+            return edge with { Shared = shared };
         }
 
         CollapsedEdge Own(TableCell cell, int side)

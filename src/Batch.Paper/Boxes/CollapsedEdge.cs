@@ -7,6 +7,9 @@ namespace Batch.Paper.Boxes;
 [StructLayout(LayoutKind.Auto)]
 internal readonly record struct CollapsedEdge(double Width, BorderStyle Style, Colour Colour)
 {
+    /// <summary>True when cells lie along the whole side: they draw it as their own.</summary>
+    public bool Shared { get; init; }
+
     /// <summary>The wider border wins, then the more solid one; the first one of equals.</summary>
     public static CollapsedEdge Stronger(CollapsedEdge a, CollapsedEdge b) => b.Width > a.Width || (b.Width == a.Width && b.Style > a.Style) ? b : a;
 

@@ -2,26 +2,35 @@ using System.Buffers.Binary;
 
 namespace Batch.Paper.Fonts;
 
-/// <summary>Cuts a face down to the glyphs used. Glyph numbers stay, so the page text needs no second mapping; unused outlines become empty.</summary>
+/// <summary>Cuts a face down to the glyphs used. Glyph numbers stay, so the page text needs no second mapping; unused outlines become empty, glyphs after the last one used and the hinting programs go.</summary>
 internal static class FontSubset
 {
-    private static readonly string[] Kept = ["cvt ", "fpgm", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "prep"];
+    private const int InstructionsFlag = 0x100;
+    private static readonly string[] Kept = ["glyf", "head", "hhea", "hmtx", "loca", "maxp"];
 
     public static byte[] Of(TrueTypeFont font, IEnumerable<ushort> used)
     {
         var glyphs = new SortedSet<int> { 0 };
         foreach (var glyph in used) AddWithParts(font, glyph, glyphs);
-        var (glyf, loca) = Outlines(font, glyphs);
+        var count = glyphs.Max + 1;
+        var (glyf, loca) = Outlines(font, glyphs, count);
         var tables = new List<(string Tag, byte[] Bytes)>();
         foreach (var tag in Kept)
         {
             var (offset, length) = font.Table(tag);
-            if (length == 0) continue;
-            var bytes = tag switch { "glyf" => glyf, "loca" => loca, _ => font.Data.AsSpan(offset, length).ToArray() };
-            if (tag == "head")
+            var bytes = tag switch { "glyf" => glyf, "loca" => loca, "hmtx" => Metrics(font, glyphs, count), _ => font.Data.AsSpan(offset, length).ToArray() };
+            switch (tag)
             {
-                BinaryPrimitives.WriteUInt32BigEndian(bytes.AsSpan(8), 0);
-                BinaryPrimitives.WriteInt16BigEndian(bytes.AsSpan(50), 1);
+                case "head":
+                    BinaryPrimitives.WriteUInt32BigEndian(bytes.AsSpan(8), 0);
+                    BinaryPrimitives.WriteInt16BigEndian(bytes.AsSpan(50), 1);
+                    break;
+                case "hhea":
+                    BinaryPrimitives.WriteUInt16BigEndian(bytes.AsSpan(34), (ushort)count);
+                    break;
+                case "maxp":
+                    BinaryPrimitives.WriteUInt16BigEndian(bytes.AsSpan(4), (ushort)count);
+                    break;
             }
 
             tables.Add((tag, bytes));
@@ -43,30 +52,65 @@ internal static class FontSubset
         if (!glyphs.Add(glyph)) return;
         var (start, end) = Place(font, glyph);
         if (end <= start || font.S16(start) >= 0) return;
+        foreach (var (at, _) in Parts(font, start)) AddWithParts(font, font.U16(at + 2), glyphs);
+    }
+
+    /// <summary>The components of a compound glyph: where the flags of each stand and where it ends.</summary>
+    private static IEnumerable<(int At, int End)> Parts(TrueTypeFont font, int start)
+    {
         for (var (at, more) = (start + 10, true); more;)
         {
             var flags = font.U16(at);
-            AddWithParts(font, font.U16(at + 2), glyphs);
-            at += 4 + ((flags & 1) != 0 ? 4 : 2) + ((flags & 8) != 0 ? 2 : (flags & 0x40) != 0 ? 4 : (flags & 0x80) != 0 ? 8 : 0);
-            more = (flags & 0x20) != 0;
+            var end = at + 4 + ((flags & 1) != 0 ? 4 : 2) + ((flags & 8) != 0 ? 2 : (flags & 0x40) != 0 ? 4 : (flags & 0x80) != 0 ? 8 : 0);
+            yield return (at, end);
+            (at, more) = (end, (flags & 0x20) != 0);
         }
     }
 
-    private static (byte[] Glyf, byte[] Loca) Outlines(TrueTypeFont font, SortedSet<int> glyphs)
+    private static (byte[] Glyf, byte[] Loca) Outlines(TrueTypeFont font, SortedSet<int> glyphs, int count)
     {
         using var glyf = new MemoryStream();
-        var loca = new byte[4 * (font.GlyphCount + 1)];
-        for (var glyph = 0; glyph < font.GlyphCount; glyph++)
+        var loca = new byte[4 * (count + 1)];
+        for (var glyph = 0; glyph < count; glyph++)
         {
             BinaryPrimitives.WriteUInt32BigEndian(loca.AsSpan(4 * glyph), (uint)glyf.Length);
             if (!glyphs.Contains(glyph)) continue;
             var (start, end) = Place(font, glyph);
-            glyf.Write(font.Data, start, end - start);
+            if (end > start) glyf.Write(WithoutInstructions(font, start, end));
             while (glyf.Length % 4 != 0) glyf.WriteByte(0);
         }
 
-        BinaryPrimitives.WriteUInt32BigEndian(loca.AsSpan(4 * font.GlyphCount), (uint)glyf.Length);
+        BinaryPrimitives.WriteUInt32BigEndian(loca.AsSpan(4 * count), (uint)glyf.Length);
         return (glyf.ToArray(), loca);
+    }
+
+    private static byte[] WithoutInstructions(TrueTypeFont font, int start, int end)
+    {
+        var contours = font.S16(start);
+        if (contours >= 0)
+        {
+            var at = start + 10 + 2 * contours;
+            return [.. font.Data.AsSpan(start, at - start), 0, 0, .. font.Data.AsSpan(at + 2 + font.U16(at), end - at - 2 - font.U16(at))];
+        }
+
+        var parts = Parts(font, start).ToList();
+        var bytes = font.Data.AsSpan(start, parts[^1].End - start).ToArray();
+        foreach (var (at, _) in parts) BinaryPrimitives.WriteUInt16BigEndian(bytes.AsSpan(at - start), (ushort)(font.U16(at) & ~InstructionsFlag));
+        return bytes;
+    }
+
+    /// <summary>Advance and left bearing of every glyph kept, zero for the others.</summary>
+    private static byte[] Metrics(TrueTypeFont font, SortedSet<int> glyphs, int count)
+    {
+        var (offset, full) = (font.Table("hmtx").Offset, font.U16(font.Table("hhea").Offset + 34));
+        var metrics = new byte[4 * count];
+        foreach (var glyph in glyphs)
+        {
+            BinaryPrimitives.WriteUInt16BigEndian(metrics.AsSpan(4 * glyph), (ushort)font.U16(offset + 4 * Math.Min(glyph, full - 1)));
+            BinaryPrimitives.WriteUInt16BigEndian(metrics.AsSpan(4 * glyph + 2), (ushort)font.U16(glyph < full ? offset + 4 * glyph + 2 : offset + 4 * full + 2 * (glyph - full)));
+        }
+
+        return metrics;
     }
 
     private static byte[] Assemble(List<(string Tag, byte[] Bytes)> tables)

@@ -1,5 +1,6 @@
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
+using Batch.Paper.Pages;
 using Batch.Paper.Style;
 
 namespace Batch.Paper.Html;
@@ -13,17 +14,25 @@ internal sealed class DocumentReader
     /// <summary>Deepest nesting of elements; layout is recursive.</summary>
     public const int MaximumDepth = 200;
 
-    public DocumentReader(string html)
+    /// <param name="html">The whole document.</param>
+    /// <param name="pageSize">Name of a page size that goes over the document's own, or null.</param>
+    public DocumentReader(string html, string? pageSize)
     {
         if (html.Length > MaximumLength) throw new PaperException("html", 1, "the document is longer than " + MaximumLength + " characters");
         Source = new SourceText(html);
         Report = new Report(Source);
         CheckDepth();
         Document = new HtmlParser(new HtmlParserOptions { IsKeepingSourceReferences = true, IsAcceptingCustomElementsEverywhere = true }).ParseDocument(Source.Text);
-        Sheet = new StyleSheet(Report);
-        foreach (var style in Document.QuerySelectorAll("style"))
+        var styles = Document.QuerySelectorAll("style").ToList();
+        var unheard = new Report(Source);
+        var setup = new PageSetup([.. styles.SelectMany(s => StyleSheet.PageRules(s.TextContent, unheard))], pageSize, unheard);
+        var page = (setup.ContentWidth, setup.ContentHeight(0));
+        Sheet = new StyleSheet(Report, page);
+        foreach (var style in styles)
         {
-            if (!MediaQuery.Matches(style.GetAttribute("media") ?? "", out _)) continue;
+            var holds = MediaQuery.Matches(style.GetAttribute("media") ?? "", page, out var unknown);
+            if (unknown is not null) Report.Add(style, "media", "condition not judged: " + unknown);
+            if (!holds) continue;
             var open = Source.Text.IndexOf('>', Report.Offset(style)) + 1;
             Sheet.Add(style.TextContent, open, userAgent: false);
         }

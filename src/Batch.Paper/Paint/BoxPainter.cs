@@ -30,13 +30,13 @@ internal static class BoxPainter
         Colour Of(int side) => Faded(style.BorderColor[side] ?? style.Color, opacity);
     }
 
-    /// <summary>The winning borders of a cell, centred on the grid line. The lower one is drawn by the last row on a page only; neighbours draw the others.</summary>
+    /// <summary>The winning borders of a cell, centred on the grid line. Cells to the right and below draw the sides they share, but for the last row on a page.</summary>
     public static void Collapsed(List<DisplayItem> items, Sides<CollapsedEdge> edges, Rect cell, bool last, double opacity)
     {
         Line(edges.Top, cell.X, cell.Y, cell.X + cell.Width, cell.Y);
         Line(edges.Left, cell.X, cell.Y, cell.X, cell.Y + cell.Height);
-        Line(edges.Right, cell.X + cell.Width, cell.Y, cell.X + cell.Width, cell.Y + cell.Height);
-        if (last) Line(edges.Bottom, cell.X, cell.Y + cell.Height, cell.X + cell.Width, cell.Y + cell.Height);
+        if (!edges.Right.Shared) Line(edges.Right, cell.X + cell.Width, cell.Y, cell.X + cell.Width, cell.Y + cell.Height);
+        if (last || !edges.Bottom.Shared) Line(edges.Bottom, cell.X, cell.Y + cell.Height, cell.X + cell.Width, cell.Y + cell.Height);
 
         void Line(CollapsedEdge edge, double x1, double y1, double x2, double y2)
         {

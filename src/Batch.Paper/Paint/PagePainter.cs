@@ -92,7 +92,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
             BoxPainter.Decorate(_items, fragment.Box.Style, box, opacity, new Sides<bool>(openTop, Right: false, openBottom, Left: false));
         else if (fragment.Box.Style.Background.IsVisible)
             _items.Add(new DisplayItem.Shape(PathStep.Rectangle(box.X, box.Y, box.Width, box.Height), BoxPainter.Faded(fragment.Box.Style.Background, opacity), EvenOdd: false, null));
-        if (fragment.CollapsedEdges is { } edges) BoxPainter.Collapsed(_items, edges, box, last: true, opacity);
+        if (fragment.CollapsedEdges is { } edges) BoxPainter.Collapsed(_items, edges, box, last: _repeating || bottom > _to - 1, opacity);
     }
 
     private void Marks(Fragment fragment, double y, double shift)

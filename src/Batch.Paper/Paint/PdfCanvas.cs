@@ -11,6 +11,7 @@ internal sealed class PdfCanvas(PdfResources resources)
     private Colour _fill = Colour.Black;
     private Colour _stroke = Colour.Black;
     private (double Fill, double Stroke) _alpha = (1, 1);
+    private string _font = "";
 
     public byte[] Draw(IEnumerable<DisplayItem> items, double heightPx)
     {
@@ -34,7 +35,7 @@ internal sealed class PdfCanvas(PdfResources resources)
                     break;
                 case DisplayItem.EndClip:
                     _out.Append("Q\n");
-                    (_fill, _stroke, _alpha) = (new Colour(0, 0, 0, -1), new Colour(0, 0, 0, -1), (-1, -1));
+                    (_fill, _stroke, _alpha, _font) = (new Colour(0, 0, 0, -1), new Colour(0, 0, 0, -1), (-1, -1), "");
                     break;
             }
         }
@@ -49,7 +50,21 @@ internal sealed class PdfCanvas(PdfResources resources)
         SetAlpha(shape.Fill?.Alpha ?? 1, shape.Pen?.Colour.Alpha ?? 1);
         if (fill && shape.Fill is { } colour) SetFill(colour);
         if (pen && shape.Pen is { } line) SetPen(line);
-        foreach (var step in shape.Steps)
+        if (Rectangle(shape.Steps) is { } box) _out.Append(N(box.X)).Append(' ').Append(N(box.Y)).Append(' ').Append(N(box.Width)).Append(' ').Append(N(box.Height)).Append(" re ");
+        else Outline(shape.Steps);
+        _out.Append((fill, pen, shape.EvenOdd) switch { (true, true, true) => "B*", (true, true, false) => "B", (true, false, true) => "f*", (true, false, false) => "f", _ => "S" }).Append('\n');
+    }
+
+    /// <summary>An outline that is an upright rectangle from its top left corner clockwise, for which the format has a short form.</summary>
+    private static Rect? Rectangle(ImmutableArray<PathStep> steps)
+    {
+        if (steps is not [{ Verb: PathVerb.Move } a, { Verb: PathVerb.Line } b, { Verb: PathVerb.Line } c, { Verb: PathVerb.Line } d, { Verb: PathVerb.Close }]) return null;
+        return a.Y == b.Y && b.X == c.X && c.Y == d.Y && d.X == a.X ? new Rect(a.X, a.Y, c.X - a.X, c.Y - a.Y) : null;
+    }
+
+    private void Outline(ImmutableArray<PathStep> steps)
+    {
+        foreach (var step in steps)
         {
             switch (step.Verb)
             {
@@ -62,8 +77,6 @@ internal sealed class PdfCanvas(PdfResources resources)
                 case PathVerb.Close: _out.Append("h "); break;
             }
         }
-
-        _out.Append((fill, pen, shape.EvenOdd) switch { (true, true, true) => "B*", (true, true, false) => "B", (true, false, true) => "f*", (true, false, false) => "f", _ => "S" }).Append('\n');
     }
 
     private void Text(DisplayItem.Text text)
@@ -72,8 +85,10 @@ internal sealed class PdfCanvas(PdfResources resources)
         SetAlpha(text.Colour.Alpha, _alpha.Stroke);
         SetFill(text.Colour);
         var m = text.Place;
-        _out.Append("BT ").Append(resources.Font(text.Font, text.Glyphs, text.Texts)).Append(' ').Append(N(text.Size)).Append(" Tf ")
+        var font = resources.Font(text.Font, text.Glyphs, text.Texts) + " " + N(text.Size) + " Tf ";
+        _out.Append("BT ").Append(font == _font ? "" : font)
             .Append(M(m.A)).Append(' ').Append(M(m.B)).Append(' ').Append(M(-m.C)).Append(' ').Append(M(-m.D)).Append(' ').Append(N(m.E)).Append(' ').Append(N(m.F)).Append(" Tm [<");
+        _font = font;
         for (var i = 0; i < text.Glyphs.Length; i++)
         {
             _out.Append(text.Glyphs[i].ToString("X4", CultureInfo.InvariantCulture));
@@ -109,7 +124,7 @@ internal sealed class PdfCanvas(PdfResources resources)
 
     private static string Rgb(Colour colour) => N(colour.Red / 255.0) + " " + N(colour.Green / 255.0) + " " + N(colour.Blue / 255.0);
 
-    private static string N(double value) => (Math.Round(value, 3) + 0.0).ToString("0.###", CultureInfo.InvariantCulture);
+    private static string N(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
 
     private static string M(double value) => (Math.Round(value, 6) + 0.0).ToString("0.######", CultureInfo.InvariantCulture);
 }

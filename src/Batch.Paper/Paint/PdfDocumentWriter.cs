@@ -144,6 +144,7 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
             {
                 while (open.Count > 0 && open.Peek().Level >= bookmark.Level) open.Pop();
                 var outline = (open.Count > 0 ? open.Peek().Children : document.Outlines).Add(bookmark.Title, written[i], opened: true);
+                if (bookmark.Title.All(c => c is >= ' ' and < '\u007F')) outline.Elements["/Title"] = new PdfString(bookmark.Title);
                 outline.PageDestinationType = PdfPageDestinationType.Xyz;
                 outline.Left = 0;
                 outline.Top = Math.Round((setup.Height - bookmark.Y) * 0.75, 2);

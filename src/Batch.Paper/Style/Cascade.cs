@@ -20,7 +20,7 @@ internal sealed partial class Cascade(StyleSheet sheet, Report report)
         var key = string.Join(',', rules.Select(r => r.Order)) + "|" + inline + "|" + string.Join(';', presentation.Select(a => a.LocalName + ":" + a.Value));
         if (_shared.TryGetValue((parent, key), out var known)) return known;
         var declared = rules.Where(r => r.UserAgent).SelectMany(r => r.Declarations)
-            .Concat(presentation.Select(a => new Declaration(a.LocalName, a.LocalName == "font-size" && Length.TryNumber(a.Value, out _) ? a.Value + "px" : a.Value, Important: false, report.Offset(element), element.LocalName)))
+            .Concat(presentation.Select(a => new Declaration(a.LocalName, Properties.WithUnit(a.LocalName, a.Value), Important: false, report.Offset(element), element.LocalName)))
             .Concat(rules.Where(r => !r.UserAgent).SelectMany(r => r.Declarations)).ToList();
         if (inline is not null) declared.AddRange(Inline(element, inline));
         var style = Compute([.. declared.Where(d => !d.Important), .. declared.Where(d => d.Important)], parent, element);

@@ -1,48 +1,66 @@
 namespace Batch.Paper.Style;
 
-/// <summary>Whether a media list speaks of paper. Colour scheme is light on paper; other features are not judged.</summary>
+/// <summary>Whether a media list holds for paper: sizes are those of the page's content, the colour scheme is light, nothing hovers or points.</summary>
 internal static class MediaQuery
 {
+    /// <summary>Features as they are on paper: true holds, false does not; both without a note.</summary>
+    private static readonly Dictionary<string, bool> OnPaper = new(StringComparer.Ordinal)
+    {
+        ["print"] = true, ["all"] = true, ["screen"] = false, ["speech"] = false, ["(color)"] = true, ["(monochrome)"] = false, ["(grid:0)"] = true,
+        ["(prefers-color-scheme:light)"] = true, ["(prefers-color-scheme:dark)"] = false, ["(prefers-reduced-motion:reduce)"] = false, ["(prefers-reduced-motion:no-preference)"] = true,
+        ["(prefers-contrast:more)"] = false, ["(prefers-contrast:less)"] = false, ["(prefers-contrast:no-preference)"] = true, ["(forced-colors:active)"] = false, ["(forced-colors:none)"] = true,
+        ["(hover)"] = false, ["(hover:hover)"] = false, ["(hover:none)"] = true, ["(any-hover:hover)"] = false, ["(any-hover:none)"] = true,
+        ["(pointer)"] = false, ["(pointer:fine)"] = false, ["(pointer:coarse)"] = false, ["(pointer:none)"] = true, ["(any-pointer:coarse)"] = false, ["(any-pointer:fine)"] = false, ["(update:none)"] = true,
+    };
+
     /// <summary>True when one query of the list holds for print; <paramref name="unknown"/> names a feature that could not be judged.</summary>
-    public static bool Matches(string list, out string? unknown)
+    /// <param name="list">The media list, such as `print and (min-width: 100mm)`.</param>
+    /// <param name="page">Width and height of the page's content, px.</param>
+    /// <param name="unknown">A feature that could not be judged, null when all could.</param>
+    public static bool Matches(string list, (double Width, double Height) page, out string? unknown)
     {
         unknown = null;
         if (string.IsNullOrWhiteSpace(list)) return true;
         var any = false;
-        foreach (var query in list.ToLowerInvariant().Split(',', StringSplitOptions.TrimEntries)) any |= Holds(query, ref unknown);
+        foreach (var query in list.ToLowerInvariant().Split(',', StringSplitOptions.TrimEntries)) any |= Holds(query, page, ref unknown);
         return any;
     }
 
-    /// <summary>Whether a condition on the width holds for a sheet 794 px (210 mm) wide; null when it is not such a condition.</summary>
-    private static bool? Width(string part)
-    {
-        var limit = part.StartsWith("(max-width:", StringComparison.Ordinal) || part.StartsWith("(min-width:", StringComparison.Ordinal) ? Length.Parse(part[11..].TrimEnd(')'), 16, 16) : null;
-        return limit is { IsAuto: false, Percent: 0 } length ? part[2] == 'a' ? length.Px >= 794 : length.Px <= 794 : null;
-    }
-
-    private static bool Holds(string query, ref string? unknown)
+    private static bool Holds(string query, (double Width, double Height) page, ref string? unknown)
     {
         var negated = query.StartsWith("not ", StringComparison.Ordinal);
         if (negated) query = query[4..].Trim();
         if (query.StartsWith("only ", StringComparison.Ordinal)) query = query[5..].Trim();
-        var holds = true;
-        string? unjudged = null;
+        var (holds, unjudged) = (true, (string?)null);
         foreach (var raw in query.Split(" and ", StringSplitOptions.TrimEntries))
         {
             var part = raw.Replace(" ", "", StringComparison.Ordinal);
-            if (part is "print" or "all" or "(prefers-color-scheme:light)" or "(color)") continue;
-            if (Width(part) is { } fits)
-            {
-                holds &= fits;
-                continue;
-            }
-
-            if (part is "screen" or "speech" or "(prefers-color-scheme:dark)" or "(monochrome)" or "(prefers-reduced-motion:reduce)" or "(hover:hover)") holds = false;
-            else unjudged = raw;
+            var known = OnPaper.TryGetValue(part, out var here) ? here : Size(part, page);
+            if (known is null) unjudged = raw;
+            else holds &= known.Value;
         }
 
-        if (unjudged is null || !holds) return holds != negated;
+        if (!holds || unjudged is null) return holds != negated;
         unknown = unjudged;
         return false;
+    }
+
+    private static bool? Size(string part, (double Width, double Height) page)
+    {
+        if (part is "(orientation:portrait)" or "(orientation:landscape)") return part == "(orientation:portrait)" == page.Height >= page.Width;
+        if (!part.StartsWith('(') || !part.EndsWith(')')) return null;
+        string[] marks = [":", "<=", ">=", "<", ">", "="];
+        var mark = marks.FirstOrDefault(m => part.Contains(m, StringComparison.Ordinal));
+        if (mark is null || part[1..^1].Split(mark) is not [var name, var value] || Length.Parse(value, 16, 16) is not { IsAuto: false, Percent: 0 } length) return null;
+        var size = name.EndsWith("width", StringComparison.Ordinal) ? page.Width : page.Height;
+        return (name, mark) switch
+        {
+            ("min-width" or "min-height", ":") or ("width" or "height", ">=") => size >= length.Px,
+            ("max-width" or "max-height", ":") or ("width" or "height", "<=") => size <= length.Px,
+            ("width" or "height", ">") => size > length.Px,
+            ("width" or "height", "<") => size < length.Px,
+            ("width" or "height", ":" or "=") => size == length.Px,
+            _ => null,
+        };
     }
 }

@@ -11,6 +11,9 @@ internal static partial class Properties
     /// <summary>SVG attributes that stand for a property, weaker than any rule.</summary>
     public static bool IsPresentationAttribute(string name) => Presentation.Contains(name);
 
+    /// <summary>Attributes give lengths in user units without a name, which properties ask for.</summary>
+    public static string WithUnit(string name, string value) => name is "font-size" or "letter-spacing" && Length.TryNumber(value, out _) ? value.Trim() + "px" : value;
+
     private static void AddSvg(Dictionary<string, Setter> table)
     {
         table["fill"] = (s, v, _) => v == "none" ? Set(() => s.Fill = null) : Paint(v, s.Color) is { } colour && Set(() => s.Fill = colour);

@@ -14,11 +14,14 @@ internal sealed class StyleSheet
         ?? throw new InvalidOperationException("No selector parser.");
 
     private readonly Report _report;
+    private readonly (double Width, double Height) _page;
     private int _order;
 
-    public StyleSheet(Report report)
+    /// <param name="report">Takes what is not honoured.</param>
+    /// <param name="page">Width and height of the page's content, px, for media queries.</param>
+    public StyleSheet(Report report, (double Width, double Height) page)
     {
-        _report = report;
+        (_report, _page) = (report, page);
         Add(UserAgentSheet.Text, -1, userAgent: true);
     }
 
@@ -28,6 +31,14 @@ internal sealed class StyleSheet
     {
         css = CssScanner.WithoutComments(css);
         AddBlock(css, 0, css.Length, baseOffset, userAgent);
+    }
+
+    /// <summary>The page rules of a text that stand outside any condition: they are wanted before conditions on the page's size can be judged.</summary>
+    public static IEnumerable<PageRule> PageRules(string css, Report report)
+    {
+        css = CssScanner.WithoutComments(css);
+        return CssScanner.Statements(css, 0, css.Length).Where(s => s.HasBody && s.Prelude.StartsWith("@page", StringComparison.OrdinalIgnoreCase))
+            .Select(s => PageRule.Read(css, s, s.Prelude[5..].Trim(), 0, report));
     }
 
     /// <summary>Rules that match an element, weakest first.</summary>
@@ -66,7 +77,7 @@ internal sealed class StyleSheet
         switch (name)
         {
             case "@media" when statement.HasBody:
-                if (MediaQuery.Matches(rest, out var unknown)) AddBlock(css, statement.BodyStart, statement.BodyEnd, baseOffset, userAgent: false);
+                if (MediaQuery.Matches(rest, _page, out var unknown)) AddBlock(css, statement.BodyStart, statement.BodyEnd, baseOffset, userAgent: false);
                 if (unknown is not null) _report.Add("style", "@media", offset, "condition not judged: " + unknown);
                 break;
             case "@page" when statement.HasBody:

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Text.RegularExpressions;
 using Batch.Testing;
+using Xunit.Abstractions;
 
 namespace Batch.Paper.Tests.Oracle;
 
@@ -11,7 +12,7 @@ namespace Batch.Paper.Tests.Oracle;
 /// Tolerance of places, pt: 0.75 across, which long lines add up to; 1.0 down (browsers round each line to whole px, 0.75 pt, from sums of 1/64 px that differ by a few).
 /// The trip sheet has 3.25 down, because Chromium 156 does not align the baselines of table cells on paper, as CSS 2.2, section 17.5.3, asks: cells of 9 pt beside 11.5 pt lie up to 3 pt higher there.
 /// </remarks>
-public sealed class BrowserTests
+public sealed class BrowserTests(ITestOutputHelper output)
 {
     private const string Extra = "h1,h2,h3,h4,h5,h6{break-after:avoid;break-inside:avoid}tr{break-inside:avoid}html{font-family:'IBM Plex Sans','DejaVu Sans';font-variant-ligatures:none}";
 
@@ -30,13 +31,14 @@ public sealed class BrowserTests
             "--allow-file-access-from-files", "--user-data-dir=" + Path.Combine(folder, "profile"), "--no-pdf-header-footer", "--print-to-pdf=" + theirs, page);
         Skip.IfNot(File.Exists(theirs), "chromium printed nothing here");
         File.WriteAllBytes(ours, Printed.Print(html).Pdf);
-        Compare(Words(pdftotext, theirs), Words(pdftotext, ours), down);
+        output.WriteLine(name + ": " + Compare(Words(pdftotext, theirs), Words(pdftotext, ours), down));
     });
 
-    private static void Compare(List<List<Word>> theirs, List<List<Word>> ours, double down)
+    /// <summary>Fails when a word is missing, in excess or out of place; gives the spread measured.</summary>
+    private static string Compare(List<List<Word>> theirs, List<List<Word>> ours, double down)
     {
         Assert.Equal(theirs.Count, ours.Count);
-        var faults = new List<string>();
+        var (faults, spread) = (new List<string>(), new List<(double Across, double Down)>());
         for (var page = 0; page < theirs.Count; page++)
         {
             var open = ours[page].ToList();
@@ -47,6 +49,7 @@ public sealed class BrowserTests
                 else
                 {
                     open.Remove(match);
+                    spread.Add((Math.Abs(match.X - word.X), Math.Abs(match.Y - word.Y)));
                     if (Math.Abs(match.X - word.X) > 0.75 || Math.Abs(match.Y - word.Y) > down) faults.Add("page " + (page + 1) + " " + word + " is at " + match);
                 }
             }
@@ -55,7 +58,10 @@ public sealed class BrowserTests
         }
 
         Assert.True(faults.Count == 0, faults.Count + " words differ:\n" + string.Join('\n', faults.Take(20)));
+        return string.Create(CultureInfo.InvariantCulture, $"{ours.Count} pages, {spread.Count} words; across median {Median(spread.Select(s => s.Across)):0.00}, largest {spread.Max(s => s.Across):0.00} pt; down median {Median(spread.Select(s => s.Down)):0.00}, largest {spread.Max(s => s.Down):0.00} pt");
     }
+
+    private static double Median(IEnumerable<double> values) => values.Order().ToList() is var sorted ? sorted[sorted.Count / 2] : 0;
 
     private static List<List<Word>> Words(string pdftotext, string file)
     {
