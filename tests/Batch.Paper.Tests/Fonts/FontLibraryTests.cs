@@ -49,13 +49,16 @@ public sealed class FontLibraryTests
     public void A_subset_holds_the_glyphs_asked_for_and_is_small()
     {
         var face = Library.Face(400, italic: false);
-        ushort[] used = [face.Glyph('A'), face.Glyph('\u00C9')];
+        ushort[] used = [face.Glyph('A'), face.Glyph('\u00C9'), face.Glyph('\u042F')];
         var subset = FontSubset.Of(face, used);
         Assert.True(subset.Length < face.Data.Length / 4);
         var (loca, glyf) = (Table(subset, "loca"), Table(subset, "glyf"));
         foreach (var glyph in used) Assert.True(Offset(glyph + 1) > Offset(glyph), "glyph " + glyph + " is empty");
         Assert.Equal(Offset(face.Glyph('B') + 1), Offset(face.Glyph('B')));
-        Assert.Equal(glyf.Length, (int)Offset(face.GlyphCount));
+        var count = loca.Length / 4 - 1;
+        Assert.InRange(count, used.Max() + 1, face.GlyphCount);
+        Assert.Equal(glyf.Length, (int)Offset(count));
+        Assert.Equal(4 * count, Table(subset, "hmtx").Length);
 
         uint Offset(int glyph) => BinaryPrimitives.ReadUInt32BigEndian(loca.AsSpan(4 * glyph));
     }
