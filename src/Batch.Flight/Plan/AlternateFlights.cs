@@ -73,7 +73,7 @@ internal sealed class AlternateFlights
                 MayUseTableEdge = mayUseTableEdge,
             };
             var flown = _levels[i] is null || mayChoose
-                ? CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling, out _notes[i])
+                ? CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling, _levels[i], out _notes[i])
                 : ProfileFlyer.Fly(request);
             if (_notes[i].Length > 0 && !_notes[i].StartsWith("To ", StringComparison.Ordinal)) _notes[i] = $"To {alternate.Ident}: {_notes[i]}";
             if (flown is not ProfileResult.Flown { Profile: var profile })

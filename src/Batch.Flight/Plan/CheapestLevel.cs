@@ -9,14 +9,16 @@ internal static class CheapestLevel
     /// <param name="request">What to fly; its level is not looked at.</param>
     /// <param name="rules">Flight rules.</param>
     /// <param name="ceiling">Ceiling [ft]; null for none.</param>
+    /// <param name="known">The level that was best at nearly the same weight, round which to look; null to look at all.</param>
     /// <param name="note">One sentence where the route is too short for every usable level, with the minimum altitude where that is not kept; empty else.</param>
     /// <returns>The profile; not flyable where no usable level is left or none can be flown.</returns>
-    public static ProfileResult Fly(ProfileRequest request, FlightRules rules, Feet? ceiling, out string note)
+    public static ProfileResult Fly(ProfileRequest request, FlightRules rules, Feet? ceiling, Feet? known, out string note)
     {
         note = "";
         var surface = Feet.Max(request.StartElevation, request.EndElevation);
         var candidates = LevelCandidates.Of(request.Route, rules, request.Type, request.Setting, ceiling, surface);
         if (candidates.IsEmpty) return new ProfileResult.NotFlyable("No usable level lies between the minimum altitudes and the ceiling.", "");
+        if (known is { } before && LevelFinder.BestNear(request, candidates, before) is { Result: ProfileResult.Flown near }) return near;
         var trials = LevelFinder.Rank(request, candidates);
         if (trials[0].Result is ProfileResult.Flown flown) return flown;
         if (!trials.Any(trial => trial.Result is ProfileResult.TooShort)) return trials[^1].Result;

@@ -20,6 +20,34 @@ public static class LevelFinder
     }
 
     /// <summary>
+    /// The best of the candidates round one that was best at nearly the same weight: from it the neighbours are flown, upward and downward, as long as each is better than
+    /// the one before.
+    /// </summary>
+    /// <param name="request">What to fly; its level is not looked at.</param>
+    /// <param name="candidates">Levels [ft], rising.</param>
+    /// <param name="known">The one that was best.</param>
+    /// <returns>The best; null where the known one is not a candidate.</returns>
+    internal static LevelTrial? BestNear(ProfileRequest request, ImmutableArray<Feet> candidates, Feet known)
+    {
+        var start = candidates.IndexOf(known);
+        if (start < 0) return null;
+        var best = Try(start);
+        foreach (var step in new[] { 1, -1 })
+        {
+            for (var index = start + step; index >= 0 && index < candidates.Length; index += step)
+            {
+                var trial = Try(index);
+                if (Compare(trial, best) >= 0) break;
+                best = trial;
+            }
+        }
+
+        return best;
+
+        LevelTrial Try(int index) => new(candidates[index], ProfileFlyer.Fly(request with { Level = candidates[index] }));
+    }
+
+    /// <summary>
     /// Flies a route at the requested level or, where the route is too short for it, at the highest lower level that leaves two minutes of cruise: whole thousands of feet,
     /// for visual flights every 500 ft, at least one step above the higher airport. Found by halving, so that some six levels are flown; a level that cannot be flown
     /// counts as too high as long as the lowest one can.

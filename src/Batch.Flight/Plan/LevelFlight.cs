@@ -23,7 +23,7 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
         if (_level is { } kept && !mayChoose) return ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge));
         var result = setup.Level is { } level
             ? LevelFinder.FlyHighest(Request(level, takeoffWeight, mayUseTableEdge), setup.Rules, out _note)
-            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, setup.Ceiling, out _note);
+            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, setup.Ceiling, _level, out _note);
         if (result is not ProfileResult.Flown { Profile: var profile }) return result;
         _level = profile.Level;
         if (setup.Level is null) _note = _note.Length > 0 ? $"Level auto: {_note}" : $"Level auto: {ProfileTrack.Altitude(profile.Level.Value)} burns least of the usable levels.";

@@ -6,6 +6,10 @@ namespace Batch.Flight.Plan;
 /// <summary>One flying of a route: climb, levels, descent put together. Used once.</summary>
 internal sealed class ProfileFlight
 {
+    /// <summary>The lists of the last flight on this thread, empty: some twenty-five flights are flown for one leg, and each would grow its own.</summary>
+    [ThreadStatic]
+    private static (List<ProfileSlice> Slices, List<ProfileSlice> Downward)? _spare;
+
     private readonly ProfileRequest _request;
     private readonly ProfileTrack _track;
     private readonly ProfileTableEdges _edges;
@@ -13,13 +17,15 @@ internal sealed class ProfileFlight
     private readonly ProfileCruise _cruise;
     private readonly ProfileDescent _descent;
     private readonly double _burnFactor;
-    private readonly List<ProfileSlice> _slices = new(64);
-    private readonly List<ProfileSlice> _downward = new(32);
+    private readonly List<ProfileSlice> _slices;
+    private readonly List<ProfileSlice> _downward;
     private readonly List<(int Segment, double LevelFt)> _steps = [];
     private readonly List<string> _notes = [];
 
     public ProfileFlight(ProfileRequest request, PerformanceTable climb, PerformanceTable cruise, PerformanceTable descent)
     {
+        (_slices, _downward) = _spare ?? (new(64), new(32));
+        _spare = null;
         _request = request;
         _track = new ProfileTrack(request.Route, request.Air, request.Takeoff);
         _edges = new ProfileTableEdges(request.MayUseTableEdge);
@@ -37,6 +43,15 @@ internal sealed class ProfileFlight
     private double LastLevelFt => _steps.Count > 0 ? _steps[^1].LevelFt : _request.Level.Value;
 
     public ProfileResult Fly()
+    {
+        var result = FlySteps();
+        _slices.Clear();
+        _downward.Clear();
+        _spare = (_slices, _downward);
+        return result;
+    }
+
+    private ProfileResult FlySteps()
     {
         FindSteps();
         while (true)
