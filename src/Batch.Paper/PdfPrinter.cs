@@ -46,6 +46,7 @@ public sealed class PdfPrinter
         var column = engine.Block(root, setup.ContentWidth, setup.ContentWidth - margins.Left - margins.Right).Fragment;
         (column.X, column.Y) = (margins.Left, margins.Top);
         var pages = new Paginator(setup, report, options.CancellationToken).Pages(column);
+        column.Settle();
         var painter = new PagePainter(setup, _fonts, new SvgPainter(cascade, _fonts, report), report);
         var marginBoxes = new MarginBoxes(setup, cascade, root.Style, reader.Document.DocumentElement, engine, report);
         var painted = new List<List<DisplayItem>>();

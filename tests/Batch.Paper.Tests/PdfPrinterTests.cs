@@ -131,6 +131,18 @@ public sealed class PdfPrinterTests
     [InlineData("<style>@page{margin:}</style>x<div style='display:flex'></div><div style='display:grid'></div>")]
     public void Poor_documents_print_at_least_one_page(string html) => Assert.True(Printed.Print(html).Pages >= 1);
 
+    [Theory]
+    [InlineData("<div>", "</div>", 190)]
+    [InlineData("<div style='display:flex'>", "</div>", 60)]
+    [InlineData("<table><tr><td>", "</td></tr></table>", 60)]
+    [InlineData("<ul><li>", "</ul>", 90)]
+    [InlineData("<b>", "</b>", 190)]
+    public void Deep_nesting_is_printed(string open, string close, int depth)
+    {
+        var html = string.Concat(Enumerable.Repeat(open, depth)) + "deep" + string.Concat(Enumerable.Repeat(close, depth));
+        Assert.Contains("deep", Printed.Printer.DisplayList(html, new PrintOptions()), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Nesting_without_end_is_refused_at_once()
     {

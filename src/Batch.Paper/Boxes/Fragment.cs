@@ -35,4 +35,20 @@ internal sealed class Fragment(Box box, FragmentRole role)
     public bool JoinedWithNext { get; set; }
 
     public double Bottom => Y + Height;
+
+    /// <summary>Highest and lowest point of the fragment and all inside it, from its own top; known after <see cref="Settle"/>.</summary>
+    public (double Top, double Bottom) Reach { get; private set; }
+
+    /// <summary>Notes how far everything reaches, once nothing moves any more.</summary>
+    public void Settle()
+    {
+        var (top, bottom) = (0.0, Height);
+        foreach (var child in Children)
+        {
+            child.Settle();
+            (top, bottom) = (Math.Min(top, child.Y + child.Reach.Top), Math.Max(bottom, child.Y + child.Reach.Bottom));
+        }
+
+        Reach = (top, bottom);
+    }
 }
