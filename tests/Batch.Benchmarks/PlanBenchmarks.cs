@@ -1,5 +1,4 @@
 using Batch.Flight.Air;
-using Batch.Flight.Fleet;
 using Batch.Testing;
 using BenchmarkDotNet.Attributes;
 
