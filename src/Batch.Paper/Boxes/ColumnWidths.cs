@@ -48,6 +48,7 @@ internal sealed class ColumnWidths
             }
 
             var rest = _most.Where((_, i) => _percent[i] is null).Sum();
+            if (percents >= 100 && rest > 0) return 1e6;
             return percents is > 0 and < 100 ? Math.Max(most, rest * 100 / (100 - percents)) : most;
         }
     }

@@ -35,6 +35,8 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
                 _items.Add(new InlineItem(InlineKind.Close, box));
                 break;
             case BoxKind.Inline:
+                if (box.Style.VerticalAlign is VerticalAlign.Top or VerticalAlign.Bottom or VerticalAlign.TextTop or VerticalAlign.TextBottom)
+                    report.Add(box.Element, "vertical-align", "top and bottom hold for inline-blocks and pictures, not for text in a line");
                 var edges = LayoutEngine.Edges(box, containing);
                 var margins = LayoutEngine.Margins(box.Style, containing);
                 _items.Add(new InlineItem(InlineKind.Open, box) { Width = margins.Left + edges.Left });
