@@ -42,6 +42,8 @@ internal static class TypesSheet
     private static readonly Column<string> Category = Plan.Add(ColumnKinds.Ident("Approach category", nameof(AircraftType.ApproachCategory), "Approach category A to E."));
     private static readonly Column<string> Designator = Plan.Add(ColumnKinds.Ident("ICAO type designator", nameof(AircraftType.Designator), "Type designator for flight plans.", false, "Type designator", "ICAO designator"));
     private static readonly Column<string> Equipment = Plan.Add(ColumnKinds.Text("ICAO equipment", nameof(AircraftType.Equipment), "Flight-plan equipment, item 10.", false, "Equipment"));
+    private static readonly Column<double> ChordLeadingEdge = Plan.Add(ColumnKinds.Number(Quantity.Arm, "LEMAC", nameof(MeanAerodynamicChord.LeadingEdge), "Arm of the leading edge of the mean aerodynamic chord; with MAC the working shows centres of gravity in percent.", false, "Leading edge of MAC"));
+    private static readonly Column<double> Chord = Plan.Add(ColumnKinds.AboveZero(Quantity.Arm, "MAC", nameof(MeanAerodynamicChord.Length), "Length of the mean aerodynamic chord.", false, "Mean aerodynamic chord"));
     private static readonly Column<double> TakeoffHeadwind = PerKnot("Takeoff headwind credit", nameof(RunwayCorrections.TakeoffHeadwindPerKnot), "Takeoff distance less per knot of headwind.");
     private static readonly Column<double> TakeoffTailwind = PerKnot("Takeoff tailwind penalty", nameof(RunwayCorrections.TakeoffTailwindPerKnot), "Takeoff distance more per knot of tailwind.");
     private static readonly Column<double> LandingHeadwind = PerKnot("Landing headwind credit", nameof(RunwayCorrections.LandingHeadwindPerKnot), "Landing distance less per knot of headwind.");
@@ -91,6 +93,7 @@ internal static class TypesSheet
             ApproachFuel = row.Fuel(ApproachFuel, name, density),
             ApproachTime = row.Minutes(ApproachTime),
             GlideRatio = row.Optional(GlideRatio),
+            Chord = row.Optional(ChordLeadingEdge) is { } leadingEdge && row.Optional(Chord) is { } chord ? new MeanAerodynamicChord(new Inches(leadingEdge), new Inches(chord)) : null,
             ApproachCategory = row.Text(Category),
             Designator = row.Text(Designator),
             Equipment = row.Text(Equipment),

@@ -60,6 +60,9 @@ public sealed record AircraftType
     /// <summary>Still-air distance over height in a power-off glide, a plain ratio.</summary>
     public double? GlideRatio { get; init; }
 
+    /// <summary>Mean aerodynamic chord, in percent of which the working shows centres of gravity besides; null where the book gives none.</summary>
+    public MeanAerodynamicChord? Chord { get; init; }
+
     /// <summary>Approach category A to E.</summary>
     public string ApproachCategory { get; init; } = "";
 

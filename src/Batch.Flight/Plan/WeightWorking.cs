@@ -33,6 +33,17 @@ internal static class WeightWorking
         yield return Centre("centre of gravity at zero fuel", load.ZeroFuel);
         yield return Centre("centre of gravity at takeoff", load.Takeoff);
         yield return Centre("centre of gravity on landing", load.Landing);
+        if (plan.Type.Chord is { } chord)
+        {
+            foreach (var (when, state) in new[] { ("at zero fuel", load.ZeroFuel), ("at takeoff", load.Takeoff), ("on landing", load.Landing) })
+            {
+                yield return Step($"centre of gravity {when}, percent of the mean aerodynamic chord", "(arm − leading edge) ÷ chord × 100", chord.PercentAt(state.CentreOfGravity), "%",
+                    new WorkingInput("arm", state.CentreOfGravity.Value, "in"),
+                    new WorkingInput("leading edge", chord.LeadingEdge.Value, "in", plan.Type.Origin.Cell(nameof(MeanAerodynamicChord.LeadingEdge))),
+                    new WorkingInput("chord", chord.Length.Value, "in", plan.Type.Origin.Cell(nameof(MeanAerodynamicChord.Length))));
+            }
+        }
+
         foreach (var test in load.Tests)
         {
             yield return Step($"margin of the centre of gravity, {test.When}", "to the nearest edge of the envelope in arm; below zero outside", test.ArmMargin.Value, "in",

@@ -152,6 +152,27 @@ public sealed class PublishedLoadTests
         Assert.Equal(Number(Changes[id].Parts("outputs")["moment"]), (new Pounds(Number(given["weight"])) * new Inches(Number(given["arm"]))).Value, 9);
     }
 
+    [Theory]
+    [InlineData("WF11")]
+    [InlineData("WF12")]
+    public void A_centre_of_gravity_is_given_in_percent_of_the_chord_as_printed(string id)
+    {
+        var (given, answer) = (Changes[id].Parts("inputs"), Changes[id].Parts("outputs"));
+        var chord = new MeanAerodynamicChord(new Inches(Number(given["lemac"])), new Inches(Number(given["mac"])));
+        Assert.Equal(Number(answer["percent_mac"]), chord.PercentAt(new Inches(Number(given["cg"]))), 0.05);
+        Assert.Equal(Number(given["cg"]), chord.ArmAt(chord.PercentAt(new Inches(Number(given["cg"])))).Value, 9);
+    }
+
+    [Fact]
+    public void A_weight_moved_is_one_taken_away_and_put_back_elsewhere()
+    {
+        // By hand: 200 lb moved 50 in aft at 5,000 lb shift the centre of gravity by 2 in.
+        var before = new WeightAndBalance(new Pounds(5000), new PoundInches(500_000));
+        var after = before.Moved(new Pounds(200), new Inches(90), new Inches(140));
+        Assert.Equal((5000, 102), (after.Weight.Value, after.CentreOfGravity.Value));
+        Assert.Equal(before.With(new Pounds(-200), new Inches(90)).With(new Pounds(200), new Inches(140)), after);
+    }
+
     private static int Persons(string item) => item.EndsWith('2') ? 2 : 1;
 
     private static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
