@@ -5,6 +5,8 @@ namespace Batch.Flight.Plan;
 /// <summary>A route flown at the usable level that burns least; where it is too short for every usable level, at the highest that leaves two minutes of cruise.</summary>
 internal static class CheapestLevel
 {
+    private const double NearEnough = 1.06;
+
     /// <summary>The flight.</summary>
     /// <param name="request">What to fly; its level is not looked at.</param>
     /// <param name="rules">Flight rules.</param>
@@ -19,6 +21,8 @@ internal static class CheapestLevel
         var candidates = LevelCandidates.Of(request.Route, rules, request.Type, request.Setting, ceiling, surface);
         if (candidates.IsEmpty) return new ProfileResult.NotFlyable("No usable level lies between the minimum altitudes and the ceiling.", "");
         if (known is { } before && LevelFinder.BestNear(request, candidates, before) is { Result: ProfileResult.Flown near }) return near;
+        var likely = Likely(request, candidates);
+        if (likely.Length < candidates.Length && LevelFinder.Rank(request, likely)[0] is { Result: ProfileResult.Flown best }) return best;
         var trials = LevelFinder.Rank(request, candidates);
         if (trials[0].Result is ProfileResult.Flown flown) return flown;
         if (!trials.Any(trial => trial.Result is ProfileResult.TooShort)) return trials[^1].Result;
@@ -29,5 +33,23 @@ internal static class CheapestLevel
         note = $"the route is too short for every usable level; {ProfileTrack.Altitude(profile.Level.Value)} is the highest that leaves two minutes of cruise"
             + (least is { } minimum && profile.Level < minimum ? $", below the minimum altitude of {ProfileTrack.Altitude(minimum.Value)}." : ".");
         return result;
+    }
+
+    // The levels whose estimate comes near the best: the estimate is within some two percent of the flight, so that the thriftiest is among them.
+    private static ImmutableArray<Feet> Likely(ProfileRequest request, ImmutableArray<Feet> candidates)
+    {
+        var estimates = new double?[candidates.Length];
+        var leastLb = double.PositiveInfinity;
+        for (var index = 0; index < candidates.Length; index++)
+        {
+            estimates[index] = LevelEstimate.BurnLb(request, candidates[index]);
+            leastLb = Math.Min(leastLb, estimates[index] ?? double.PositiveInfinity);
+        }
+
+        if (double.IsInfinity(leastLb)) return candidates;
+        var likely = ImmutableArray.CreateBuilder<Feet>(candidates.Length);
+        for (var index = 0; index < candidates.Length; index++)
+            if (estimates[index] is not { } lb || lb <= leastLb * NearEnough) likely.Add(candidates[index]);
+        return likely.ToImmutable();
     }
 }
