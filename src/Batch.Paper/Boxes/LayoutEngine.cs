@@ -11,6 +11,15 @@ internal sealed partial class LayoutEngine(FontLibrary fonts, Report report, Can
     /// <summary>Smallest length that counts, px: everything nearer is the same place.</summary>
     public const double Epsilon = 0.01;
 
+    private readonly Dictionary<(string Text, int Weight, bool Italic), List<ShapedGlyph>> _shaped = [];
+
+    /// <summary>Glyphs of a text, shaped once a document: a text is met when widths are asked for and again when lines are made. Not to be changed.</summary>
+    public List<ShapedGlyph> Shaped(string text, int weight, bool italic)
+    {
+        if (!_shaped.TryGetValue((text, weight, italic), out var glyphs)) _shaped[(text, weight, italic)] = glyphs = fonts.Shape(text, weight, italic);
+        return glyphs;
+    }
+
     /// <summary>Lays out a block in a column of the given width.</summary>
     /// <param name="box">The block.</param>
     /// <param name="containing">Width of the containing block, px.</param>

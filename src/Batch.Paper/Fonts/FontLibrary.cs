@@ -7,6 +7,9 @@ namespace Batch.Paper.Fonts;
 /// <summary>The built-in faces and the choice among them. Read-only after construction, so one library serves all threads.</summary>
 internal sealed class FontLibrary
 {
+    /// <summary>Texts of the letters most used, so that a glyph needs none of its own.</summary>
+    private static readonly string[] Letters = [.. Enumerable.Range(0, 0x500).Select(c => ((char)c).ToString())];
+
     private readonly TrueTypeFont _regular = Load("IBMPlexSans-Regular");
     private readonly TrueTypeFont _italic = Load("IBMPlexSans-Italic");
     private readonly TrueTypeFont _semiBold = Load("IBMPlexSans-SemiBold");
@@ -37,12 +40,14 @@ internal sealed class FontLibrary
             var advance = invisible ? 0 : font.Advance(glyph);
             if (shaped.Count > 0 && shaped[^1] is var last && last.Font == font && last.Glyph != 0 && !last.Invisible && !invisible)
                 shaped[^1] = last with { AdvanceEm = last.AdvanceEm + font.Kerning.Between(last.Glyph, glyph) };
-            shaped.Add(new ShapedGlyph(font, glyph, advance, rune.ToString(), index, invisible, glyph == 0 && !invisible));
+            shaped.Add(new ShapedGlyph(font, glyph, advance, Text(rune), index, invisible, glyph == 0 && !invisible));
             index += rune.Utf16SequenceLength;
         }
 
         return shaped;
     }
+
+    private static string Text(Rune rune) => rune.Value < Letters.Length ? Letters[rune.Value] : rune.ToString();
 
     private static bool IsRightToLeft(int codePoint) => codePoint is (>= 0x590 and <= 0x8FF) or (>= 0xFB1D and <= 0xFDFF) or (>= 0xFE70 and <= 0xFEFE) or (>= 0x10800 and <= 0x10FFF)
         && CharUnicodeInfo.GetUnicodeCategory(codePoint) != UnicodeCategory.OtherNotAssigned;

@@ -92,7 +92,7 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
         var style = box.Style;
         var text = Cased(collected.ToString(), style.TextTransform);
         collected.Clear();
-        foreach (var glyph in fonts.Shape(text, style.FontWeight, style.Italic))
+        foreach (var glyph in engine.Shaped(text, style.FontWeight, style.Italic))
         {
             if (glyph.Missing) report.Add(box.Element, "", "no glyph for U+" + char.ConvertToUtf32(glyph.Text, 0).ToString("X4", System.Globalization.CultureInfo.InvariantCulture) + ", printed as a box");
             var width = glyph.AdvanceEm * style.FontSize + (glyph.Invisible ? 0 : style.LetterSpacing);

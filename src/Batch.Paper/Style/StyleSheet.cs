@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using AngleSharp;
+using AngleSharp.Css.Dom;
 using AngleSharp.Css.Parser;
 using AngleSharp.Dom;
 using Batch.Paper.Html;
@@ -8,11 +10,13 @@ namespace Batch.Paper.Style;
 /// <summary>All rules that hold on paper, indexed by the last simple selector, and the page rules.</summary>
 internal sealed class StyleSheet
 {
+    private const int MostKnown = 5000;
     private static readonly string[] Refused = ["::before", "::after", ":before", ":after", "::marker", "::first-line", "::first-letter", ":hover", ":focus", ":visited", ":active"];
-    private readonly Dictionary<string, List<StyleRule>> _index = [];
-    private readonly ICssSelectorParser _selectors = BrowsingContext.New(Configuration.Default).GetService<ICssSelectorParser>()
-        ?? throw new InvalidOperationException("No selector parser.");
 
+    /// <summary>Selectors read before: the sheets of a batch share theirs. They do not change once read; the number is bounded.</summary>
+    private static readonly ConcurrentDictionary<string, ISelector?> Known = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<StyleRule>> _index = [];
+    private ICssSelectorParser? _selectors;
     private readonly Report _report;
     private readonly (double Width, double Height) _page;
     private int _order;
@@ -91,13 +95,22 @@ internal sealed class StyleSheet
         }
     }
 
+    private ISelector? Selector(string text)
+    {
+        if (Known.TryGetValue(text, out var known)) return known;
+        _selectors ??= BrowsingContext.New(Configuration.Default).GetService<ICssSelectorParser>() ?? throw new InvalidOperationException("No selector parser.");
+        var selector = _selectors.ParseSelector(text);
+        if (Known.Count < MostKnown) Known[text] = selector;
+        return selector;
+    }
+
     private void AddRule(string css, CssStatement statement, int baseOffset, bool userAgent)
     {
         var declarations = CssScanner.Declarations(css, statement.BodyStart, statement.BodyEnd, baseOffset, statement.Prelude).ToImmutableArray();
         foreach (var selectorText in CssScanner.Split(statement.Prelude, ','))
         {
             var offset = Math.Max(0, baseOffset) + statement.Start;
-            var selector = Refused.Any(r => selectorText.Contains(r, StringComparison.OrdinalIgnoreCase)) ? null : _selectors.ParseSelector(selectorText);
+            var selector = Refused.Any(r => selectorText.Contains(r, StringComparison.OrdinalIgnoreCase)) ? null : Selector(selectorText);
             if (selector is null)
             {
                 _report.Add("style", selectorText, offset, "selector not supported");
