@@ -16,6 +16,9 @@ internal sealed class StyleSheet
     /// <summary>Selectors read before: the sheets of a batch share theirs. They do not change once read; the number is bounded.</summary>
     private static readonly ConcurrentDictionary<string, ISelector?> Known = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<StyleRule>> _index = [];
+    private readonly Dictionary<IElement, int> _paths = [];
+    private readonly Dictionary<(int Parent, string Name, string? Id, string? Classes), int> _steps = [];
+    private readonly Dictionary<int, (List<StyleRule> Matching, List<StyleRule> ToAsk)> _byPath = [];
     private ICssSelectorParser? _selectors;
     private readonly Report _report;
     private readonly (double Width, double Height) _page;
@@ -45,22 +48,42 @@ internal sealed class StyleSheet
             .Select(s => PageRule.Read(css, s, s.Prelude[5..].Trim(), 0, report));
     }
 
-    /// <summary>Rules that match an element, weakest first.</summary>
+    /// <summary>Rules that match an element, weakest first. Not to be changed.</summary>
     public List<StyleRule> Matching(IElement element)
     {
-        var found = new List<StyleRule>();
-        Collect("*");
-        Collect(element.LocalName);
-        if (element.Id is { Length: > 0 } id) Collect("#" + id);
-        foreach (var name in element.ClassList) Collect("." + name);
-        found.Sort((a, b) => a.UserAgent != b.UserAgent ? (a.UserAgent ? -1 : 1)
-            : a.Specificity.CompareTo(b.Specificity) is not 0 and var by ? by : a.Order.CompareTo(b.Order));
-        return found;
-
-        void Collect(string key)
+        var path = Path(element);
+        if (!_byPath.TryGetValue(path, out var known))
         {
-            if (_index.TryGetValue(key, out var rules)) found.AddRange(rules.Where(r => r.Selector.Match(element, null)));
+            var candidates = Candidates(element).ToList();
+            known = (candidates.FindAll(r => r.ByPath && r.Selector.Match(element, null)), candidates.FindAll(r => !r.ByPath));
+            known.Matching.Sort(Weaker);
+            _byPath[path] = known;
         }
+
+        var more = known.ToAsk.FindAll(r => r.Selector.Match(element, null));
+        if (more.Count == 0) return known.Matching;
+        more.AddRange(known.Matching);
+        more.Sort(Weaker);
+        return more;
+    }
+
+    private static int Weaker(StyleRule a, StyleRule b) => a.UserAgent != b.UserAgent ? (a.UserAgent ? -1 : 1)
+        : a.Specificity.CompareTo(b.Specificity) is not 0 and var by ? by : a.Order.CompareTo(b.Order);
+
+    private IEnumerable<StyleRule> Candidates(IElement element)
+    {
+        IEnumerable<string> keys = ["*", element.LocalName, .. element.Id is { Length: > 0 } id ? ["#" + id] : Array.Empty<string>(), .. element.ClassList.Select(c => "." + c)];
+        return keys.SelectMany(key => _index.TryGetValue(key, out var rules) ? rules : []);
+    }
+
+    /// <summary>Number of the names, ids and classes from the root to an element.</summary>
+    private int Path(IElement? element)
+    {
+        if (element is null) return -1;
+        if (_paths.TryGetValue(element, out var known)) return known;
+        var step = (Path(element.ParentElement), element.LocalName, element.Id, element.ClassName);
+        if (!_steps.TryGetValue(step, out var path)) _steps[step] = path = _steps.Count;
+        return _paths[element] = path;
     }
 
     private void AddBlock(string css, int from, int to, int baseOffset, bool userAgent)
@@ -117,7 +140,7 @@ internal sealed class StyleSheet
                 continue;
             }
 
-            var rule = new StyleRule(selector, selector.Specificity, userAgent, _order++, declarations);
+            var rule = new StyleRule(selector, selector.Specificity, userAgent, _order++, declarations) { ByPath = selectorText.IndexOfAny([':', '[', '+', '~']) < 0 };
             var key = Key(selectorText);
             if (!_index.TryGetValue(key, out var rules)) _index[key] = rules = [];
             rules.Add(rule);
