@@ -32,6 +32,9 @@ public sealed class RuleSet
     /// <summary>Name and date as printed on every sheet, such as <c>us-charter 2026-09</c>.</summary>
     public string Title => Name + " " + Date;
 
+    /// <summary>Whether it asks for additional fuel for a failure at the critical point: ICAO Annex 6 Part I, 4.3.6.3 f) and CAT.OP.MPA.181(c), from memory.</summary>
+    public bool AsksForAdditional => Name is "icao-annex-6" or "eu-commercial";
+
     /// <summary>Every rule, in file order.</summary>
     internal ImmutableArray<Rule> Rules { get; }
 
@@ -58,7 +61,7 @@ public sealed class RuleSet
     {
         var facts = LegFacts.Of(leg, type);
         var held = Rules.Where(rule => rule.When.HoldsFor(facts) != Holds.No).ToImmutableArray();
-        return new PlanningRules { Name = Title, Fuel = FuelOf(held, facts.Rules, op), Runway = RunwayOf(held), Weights = WeightsOf(held, op) };
+        return new PlanningRules { Name = Title, Fuel = FuelOf(held, facts.Rules, op) with { AsksForAdditional = AsksForAdditional }, Runway = RunwayOf(held), Weights = WeightsOf(held, op) };
     }
 
     private static FuelRules FuelOf(ImmutableArray<Rule> held, FlightRules rules, Operator op)

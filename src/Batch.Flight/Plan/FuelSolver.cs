@@ -156,6 +156,8 @@ internal sealed class FuelSolver
                 : $"Fuel aboard not known and {_setup.From.Ident} sells none: taken as what the leg requires.";
         }
 
+        if (_setup.Planning.Fuel.AsksForAdditional && (_setup.Type.Engines != 1 || _setup.Type.Pressurised != false))
+            yield return "Additional fuel for an engine failure or loss of cabin pressure at the critical point is not computed: taken as 0 lb.";
         if (_source.IsSoldHere is null) yield return $"Whether {_setup.From.Ident} sells fuel is not said: taken as yes.";
     }
 
