@@ -12,6 +12,9 @@ public static class SheetModels
     /// <summary>Template of the week board.</summary>
     public const string WeekBoard = "week-board.html";
 
+    /// <summary>Template of the page that lists everything a template can use.</summary>
+    public const string ValuesPage = "template-values.html";
+
     /// <summary>The values of one trip's sheet, for <see cref="TripSheet"/>.</summary>
     /// <param name="week">The checked week.</param>
     /// <param name="facts">When and by which version.</param>
@@ -24,7 +27,19 @@ public static class SheetModels
     /// <param name="week">The checked week.</param>
     /// <param name="facts">When and by which version.</param>
     /// <param name="paper">Paper size.</param>
-    public static SheetModel Board(CheckedWeek week, RunFacts facts, PaperSize paper) => BoardModel.Of(week, facts, paper);
+    /// <param name="hasPdf">Whether the sheets are printed too, so that the board may link to them.</param>
+    public static SheetModel Board(CheckedWeek week, RunFacts facts, PaperSize paper, bool hasPdf = true) => BoardModel.Of(week, facts, paper, hasPdf);
+
+    /// <summary>The values of the page that lists what templates can use, for <see cref="ValuesPage"/>; its examples are those of a week.</summary>
+    /// <param name="week">A checked week with as much in it as can be.</param>
+    /// <param name="facts">When and by which version.</param>
+    /// <param name="paper">Paper size.</param>
+    /// <exception cref="ArgumentException">The week has no trip.</exception>
+    public static SheetModel Values(CheckedWeek week, RunFacts facts, PaperSize paper) => ValuesModel.Of(facts, paper,
+    [
+        (TripSheet, Trip(week, facts, Trips(week) is [var first, ..] ? first : "", paper)),
+        (WeekBoard, Board(week, facts, paper)),
+    ]);
 
     /// <summary>Names of the trips of a week, in order.</summary>
     /// <param name="week">The checked week.</param>

@@ -45,8 +45,20 @@ public class TemplateValuesTests
     [Fact]
     public void Every_value_in_the_catalogue_can_be_used()
     {
-        var renderer = new SheetRenderer(TemplateFolder.With(new Dictionary<string, string> { ["t.html"] = string.Join('\n', Values.Where(value => !value.Path.Contains("[]", StringComparison.Ordinal) && value.Example.Length > 0 && !value.Path.StartsWith("counts", StringComparison.Ordinal)).Select(value => "{{ " + value.Path + " }}")) }));
-        Assert.Empty(renderer.Render("t.html", SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4)).Problems);
+        var model = SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4);
+        var usable = TemplateValues.Of(model).Where(value => value.Example.Length > 0).ToArray();
+        Assert.True(usable.Length > 150);
+        var renderer = new SheetRenderer(TemplateFolder.With(new Dictionary<string, string> { ["t.html"] = string.Join('\n', usable.Select(value => "{{ " + value.Path.Replace("[]", "[0]", StringComparison.Ordinal) + " }}")) }));
+        Assert.Empty(renderer.Render("t.html", model).Problems);
+    }
+
+    [Fact]
+    public void The_page_of_values_lists_every_value_and_function()
+    {
+        var page = new SheetRenderer(TemplateFolder.Shipped).Render(SheetModels.ValuesPage, SheetModels.Values(SampleWeek.Made, SampleWeek.Facts, PaperSize.A4));
+        Assert.Empty(page.Problems);
+        Assert.All(Values, value => Assert.Contains(value.Path, page.Html, StringComparison.Ordinal));
+        Assert.All(TemplateValues.Functions, function => Assert.Contains(">" + function.Name, page.Html, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -17,6 +17,9 @@ internal sealed record BoardModel : SheetModel
     [Value("Paper size for @page: A4 or Letter")]
     public required string Paper { get; init; }
 
+    [Value("Whether the sheets are printed too")]
+    public required bool HasPdf { get; init; }
+
     [Value("How many legs are in each state, worst first")]
     public required ImmutableArray<CountView> Counts { get; init; }
 
@@ -41,7 +44,7 @@ internal sealed record BoardModel : SheetModel
     [Value("What each pilot does in the week, by code")]
     public required ImmutableArray<CrewWeekView> Crew { get; init; }
 
-    public static BoardModel Of(CheckedWeek week, RunFacts facts, PaperSize paper)
+    public static BoardModel Of(CheckedWeek week, RunFacts facts, PaperSize paper, bool hasPdf)
     {
         var input = week.Plan.Input;
         return new BoardModel
@@ -49,6 +52,7 @@ internal sealed record BoardModel : SheetModel
             Operator = OperatorView.Of(input.Operator),
             Run = RunView.Of(week, facts),
             Paper = paper switch { PaperSize.A4 => "A4", PaperSize.Letter => "Letter" },
+            HasPdf = hasPdf,
             Counts = CountView.Of(week.Legs),
             Problems = [.. input.Problems.OrderByDescending(problem => problem.State).Select(ProblemView.Of)],
             Days = DayView.Of(week),
