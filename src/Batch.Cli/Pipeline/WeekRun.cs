@@ -44,7 +44,7 @@ public static class WeekRun
             if (sheets[i].Pdf is { } pdf) folder.Write(name + ".pdf", pdf);
         }
 
-        var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, facts, options.Paper));
+        var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, facts, options.Paper, options.MakesPdf));
         if (board.IsRendered) folder.Write("index.html", Encoding.UTF8.GetBytes(board.Html));
         folder.Write("findings.csv", FindingsTable.Csv(week));
         folder.Write("run.json", RunRecord.Json(week, facts));
