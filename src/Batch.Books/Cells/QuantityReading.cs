@@ -9,6 +9,10 @@ internal static class QuantityReading
     /// <summary>More hours than any airframe has.</summary>
     private const double GreatestHours = 1e6;
 
+    private static readonly UnitWord Hour = Quantity.Hours.Kept;
+    private static readonly UnitWord Gallon = UnitTable.Find("USG", Dimension.Volume) ?? Quantity.Fuel.Kept;
+    private static readonly UnitWord GallonPerHour = UnitTable.Find("USG/h", Dimension.VolumeFlow) ?? Quantity.FuelFlow.Kept;
+
     /// <summary>A number in the unit the quantity is kept in.</summary>
     public static Reading<double> Read(RawCell cell, CellSetting setting, Quantity quantity)
     {
@@ -25,7 +29,7 @@ internal static class QuantityReading
         if (!written.IsGood) return Reading<FuelAmount>.Bad(written.Complaint, written.Expected);
         var (number, unit) = written.Value;
         var byVolume = unit.Dimension != quantity.Dimensions[0];
-        var kept = byVolume ? quantity.Find(quantity.Dimensions[1] == Dimension.VolumeFlow ? "USG/h" : "USG") ?? quantity.Kept : quantity.Kept;
+        var kept = !byVolume ? quantity.Kept : quantity.Dimensions[1] == Dimension.VolumeFlow ? GallonPerHour : Gallon;
         return Reading<FuelAmount>.Good(new FuelAmount(unit.To(kept, number), byVolume), written.Complaint, written.Expected);
     }
 
@@ -56,14 +60,13 @@ internal static class QuantityReading
     /// <summary>A time span: a number with a unit, <c>h:mm</c>, or a workbook's elapsed time. In the unit the quantity is kept in.</summary>
     public static Reading<double> Span(RawCell cell, CellSetting setting, Quantity quantity)
     {
-        var hour = quantity.Find("h") ?? throw new InvalidOperationException("a span is a time");
-        var span = AnySpan(cell, setting, quantity, hour);
-        return span.IsGood && Math.Abs(quantity.Kept.To(hour, span.Value)) > GreatestHours ? Reading<double>.Bad("is out of range", $"a number of {quantity.Unit} or h:mm") : span;
+        var span = AnySpan(cell, setting, quantity);
+        return span.IsGood && Math.Abs(quantity.Kept.To(Hour, span.Value)) > GreatestHours ? Reading<double>.Bad("is out of range", $"a number of {quantity.Unit} or h:mm") : span;
     }
 
-    private static Reading<double> AnySpan(RawCell cell, CellSetting setting, Quantity quantity, UnitWord hour)
+    private static Reading<double> AnySpan(RawCell cell, CellSetting setting, Quantity quantity)
     {
-        if (cell.Kind == CellKind.Number && (cell.Look & NumberLook.Clock) != NumberLook.Plain) return Reading<double>.Good(Rounded(hour.To(quantity.Kept, cell.Number * 24)));
+        if (cell.Kind == CellKind.Number && (cell.Look & NumberLook.Clock) != NumberLook.Plain) return Reading<double>.Good(Rounded(Hour.To(quantity.Kept, cell.Number * 24)));
         var colon = cell.Text.IndexOf(':', StringComparison.Ordinal);
         if (cell.Kind != CellKind.Text || colon < 0) return Read(cell, setting, quantity);
         var parts = cell.Text.Split(':');
@@ -71,7 +74,7 @@ internal static class QuantityReading
             && int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out var hours)
             && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var minutes) && parts[1].Length == 2 && minutes < 60
             && (parts.Length == 2 || parts[2] == "00")
-            ? Reading<double>.Good(hour.To(quantity.Kept, hours + (minutes / 60.0)))
+            ? Reading<double>.Good(Hour.To(quantity.Kept, hours + (minutes / 60.0)))
             : Reading<double>.Bad("is not a time span", $"a number of {quantity.Unit} or h:mm");
     }
 

@@ -71,7 +71,7 @@ internal sealed record Quantity(string Name, string Unit, ImmutableArray<Dimensi
     public static readonly Quantity UtcClock = new("a time in UTC", "UTC", [Dimension.UniversalTime]);
 
     /// <summary>The unit in which values are kept.</summary>
-    public UnitWord Kept => Find(Unit) ?? throw new InvalidOperationException("no unit " + Unit);
+    public UnitWord Kept { get; } = UnitTable.Find(Unit, Dimensions.AsSpan()) ?? throw new InvalidOperationException("no unit " + Unit);
 
     /// <summary>The unit a word means here; null where it means none.</summary>
     public UnitWord? Find(string word) => UnitTable.Find(word, Dimensions.AsSpan());
