@@ -7,11 +7,11 @@ using Batch.SampleMaker.Week;
 switch (args)
 {
     case ["big", "--legs", var legs, "--seed", var seed, var folder]:
-    {
-        var week = RandomWeek.Of(int.Parse(legs, CultureInfo.InvariantCulture), int.Parse(seed, CultureInfo.InvariantCulture));
-        Write(folder, Sample.OperatorBook(week.Fleet, week.Pilots, new LocalDate(2026, 11, 16)), Sample.WeekBook(week.Trips, $"A random week of {legs} legs, seed {seed}."));
-        return 0;
-    }
+        {
+            var week = RandomWeek.Of(int.Parse(legs, CultureInfo.InvariantCulture), int.Parse(seed, CultureInfo.InvariantCulture));
+            Write(folder, Sample.OperatorBook(week.Fleet, week.Pilots, new LocalDate(2026, 11, 16)), Sample.WeekBook(week.Trips, $"A random week of {legs} legs, seed {seed}."));
+            return 0;
+        }
 
     case [var folder] when !folder.StartsWith('-'):
         Write(

@@ -68,6 +68,14 @@ internal static class SampleFindings
 
     public static Finding Pass(string check, string title, double required, double actual, string unit) => new()
     {
-        Check = check, Title = title, Verdict = Verdict.Pass, Text = title + " fits.", Required = required, Actual = actual, Margin = Math.Abs(required - actual), Unit = unit, Citation = "14 CFR 91.9",
+        Check = check,
+        Title = title,
+        Verdict = Verdict.Pass,
+        Text = title + " fits.",
+        Required = required,
+        Actual = actual,
+        Margin = Math.Abs(required - actual),
+        Unit = unit,
+        Citation = "14 CFR 91.9",
     };
 }

@@ -108,8 +108,20 @@ internal static class SampleLeg
         }
         ProfileSlice Slice(FlightPhase phase, double a, double b, double fa, double fb, double kt, double lbPerHour) => new()
         {
-            Phase = phase, Segment = 0, StartNm = a, EndNm = b, StartFt = fa, EndFt = fb, Hours = (b - a) / kt, BurnLb = (b - a) / kt * lbPerHour, AirNm = (b - a) * 1.08,
-            Air = new AirSample(TrueDegrees.Of(260), new Knots(28), new Celsius(-9), WindAssumed: false, TemperatureAssumed: false), TrueAirspeedKt = kt + 18, GroundSpeedKt = kt, TrueCourseDeg = 78, TrueHeadingDeg = 80,
+            Phase = phase,
+            Segment = 0,
+            StartNm = a,
+            EndNm = b,
+            StartFt = fa,
+            EndFt = fb,
+            Hours = (b - a) / kt,
+            BurnLb = (b - a) / kt * lbPerHour,
+            AirNm = (b - a) * 1.08,
+            Air = new AirSample(TrueDegrees.Of(260), new Knots(28), new Celsius(-9), WindAssumed: false, TemperatureAssumed: false),
+            TrueAirspeedKt = kt + 18,
+            GroundSpeedKt = kt,
+            TrueCourseDeg = 78,
+            TrueHeadingDeg = 80,
         };
         ImmutableArray<ProfileSlice> slices =
         [

@@ -104,7 +104,15 @@ internal static class SampleWeek
 
     private static ManifestLine Passenger(string trip, string name, PersonCategory? category, double? lb, string notes) => new()
     {
-        Trip = trip, Legs = LegSelection.All, Name = name, Category = category, Weight = lb is { } known ? new Pounds(known) : null, Bags = new Pounds(32), BagCount = 1, Seat = "Row 1", Notes = notes,
+        Trip = trip,
+        Legs = LegSelection.All,
+        Name = name,
+        Category = category,
+        Weight = lb is { } known ? new Pounds(known) : null,
+        Bags = new Pounds(32),
+        BagCount = 1,
+        Seat = "Row 1",
+        Notes = notes,
     };
 
     private static AircraftWeek AircraftWeek(params ImmutableArray<LegPlan.Planned> legs) => new()

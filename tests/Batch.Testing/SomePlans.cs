@@ -171,7 +171,14 @@ public static class SomePlans
         Runway = new RunwayRules { TakeoffCitation = "made by hand", LandingCitation = "made by hand" },
         Weights = new StandardWeights
         {
-            Adult = new Pounds(195), Man = new Pounds(205), Woman = new Pounds(184), Child = new Pounds(87), Infant = new Pounds(30), Pilot = new Pounds(210), Bag = new Pounds(30), Source = "made by hand",
+            Adult = new Pounds(195),
+            Man = new Pounds(205),
+            Woman = new Pounds(184),
+            Child = new Pounds(87),
+            Infant = new Pounds(30),
+            Pilot = new Pounds(210),
+            Bag = new Pounds(30),
+            Source = "made by hand",
         },
     };
 

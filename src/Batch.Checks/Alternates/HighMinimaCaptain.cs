@@ -32,6 +32,7 @@ internal sealed class HighMinimaCaptain : ICheck
             : hours >= limit.Value
             ? ruling.Pass($"{captain.Code} has {Words.Amount(hours, "h")} in type.", limit) with { Required = limit.Value, Actual = hours, Margin = hours - limit.Value, Unit = "h" }
             : ruling.Trips(limit, $"{captain.Code} has {Words.Amount(hours, "h")} in type, fewer than {Words.Amount(limit.Value, "h")}: landing minima are 100 ft and 1/2 mile higher.", cell)
-                with { Required = limit.Value, Actual = hours, Margin = hours - limit.Value, Unit = "h" };
+                with
+            { Required = limit.Value, Actual = hours, Margin = hours - limit.Value, Unit = "h" };
     }
 }

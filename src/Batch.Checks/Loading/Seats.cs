@@ -24,7 +24,8 @@ internal sealed class Seats : ICheck
         if (load.WithoutSeat > 0)
         {
             yield return ruling.Trips($"{Words.Count(load.WithoutSeat, "person", "persons")} of two years or more without a seat.", leg.TypeCell(nameof(AircraftType.Seats)))
-                with { Required = 0, Actual = load.WithoutSeat, Margin = -load.WithoutSeat, Unit = "persons" };
+                with
+            { Required = 0, Actual = load.WithoutSeat, Margin = -load.WithoutSeat, Unit = "persons" };
         }
         else if (load.Passengers > 0 && leg.Type.Stations.All(station => station.Seats == 0) && leg.Type.Seats is null)
         {

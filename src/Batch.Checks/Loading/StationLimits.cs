@@ -48,7 +48,8 @@ internal sealed class StationLimits : ICheck
         {
             trips++;
             yield return ruling.Trips($"{Words.Amount(load.WithoutStation)} of bags or cargo have no place: every station is full.", [.. load.Items.Where(item => item.Station.Length == 0).Select(item => item.Cell)])
-                with { Required = 0, Actual = load.WithoutStation.Value, Margin = -load.WithoutStation.Value, Unit = "lb" };
+                with
+            { Required = 0, Actual = load.WithoutStation.Value, Margin = -load.WithoutStation.Value, Unit = "lb" };
         }
 
         if (trips == 0)

@@ -32,7 +32,8 @@ internal sealed class WeightBasis : ICheck
         {
             yield return ruling.Trips(
                 $"{Words.List(Kinds(assumed))} at a standard weight ({leg.Plan.Planning.Weights.Source}); state the actual weight.",
-                [.. assumed.Select(item => item.Cell)]) with { Required = 0, Actual = assumed.Length, Margin = -assumed.Length, Unit = "items" };
+                [.. assumed.Select(item => item.Cell)]) with
+            { Required = 0, Actual = assumed.Length, Margin = -assumed.Length, Unit = "items" };
         }
     }
 

@@ -109,7 +109,10 @@ internal sealed class BoxBuilder(Cascade cascade, Report report, ImageSource ima
         else (bytes, natural) = images.Load(element);
         return new Box(element.LocalName == "svg" ? BoxKind.Svg : BoxKind.Image, style, element)
         {
-            Link = link, ImageBytes = bytes, Natural = natural, Blockified = blockify,
+            Link = link,
+            ImageBytes = bytes,
+            Natural = natural,
+            Blockified = blockify,
             Text = bytes is null && element.LocalName == "img" ? element.GetAttribute("alt") ?? "" : "",
         };
     }

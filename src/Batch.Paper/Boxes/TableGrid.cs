@@ -9,7 +9,9 @@ internal sealed class TableGrid
     {
         var groups = table.Children.Where(c => c.Kind == BoxKind.RowGroup).OrderBy(g => g.Style.Display switch
         {
-            Display.TableHeaderGroup => 0, Display.TableFooterGroup => 2, _ => 1,
+            Display.TableHeaderGroup => 0,
+            Display.TableFooterGroup => 2,
+            _ => 1,
         });
         var taken = new HashSet<(int Row, int Column)>();
         foreach (var group in groups)

@@ -72,6 +72,9 @@ internal sealed class TableRows(LayoutEngine engine, TableGrid grid, Dictionary<
 
     private static VerticalAlign Alignment(TableCell cell) => cell.Box.Style.VerticalAlign switch
     {
-        VerticalAlign.Top => VerticalAlign.Top, VerticalAlign.Middle => VerticalAlign.Middle, VerticalAlign.Bottom => VerticalAlign.Bottom, _ => VerticalAlign.Baseline,
+        VerticalAlign.Top => VerticalAlign.Top,
+        VerticalAlign.Middle => VerticalAlign.Middle,
+        VerticalAlign.Bottom => VerticalAlign.Bottom,
+        _ => VerticalAlign.Baseline,
     };
 }

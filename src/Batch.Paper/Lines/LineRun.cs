@@ -74,7 +74,9 @@ internal sealed class LineRun
         var pieces = _pieces.Select(p => p.Piece with { Baseline = _metrics.Baseline + p.Shift }).ToImmutableArray();
         var line = new Fragment(block, FragmentRole.Line)
         {
-            Width = width, Height = _metrics.Height, Paints = false,
+            Width = width,
+            Height = _metrics.Height,
+            Paints = false,
             Line = new LineContent([.. _spans.Select(Span)], pieces, _metrics.Baseline),
         };
         foreach (var (item, x, top) in _atoms)

@@ -92,7 +92,9 @@ internal sealed class MarginBoxes(PageSetup setup, Cascade cascade, ComputedStyl
 
     private static string Horizontal(string name) => name switch
     {
-        "top-left" or "bottom-left" or "top-right-corner" or "bottom-right-corner" => "left", "top-right" or "bottom-right" or "top-left-corner" or "bottom-left-corner" => "right", _ => "center",
+        "top-left" or "bottom-left" or "top-right-corner" or "bottom-right-corner" => "left",
+        "top-right" or "bottom-right" or "top-left-corner" or "bottom-left-corner" => "right",
+        _ => "center",
     };
 
     private static string Vertical(string name) => name is "left-top" or "right-top" ? "top" : name is "left-bottom" or "right-bottom" ? "bottom" : "middle";

@@ -11,7 +11,13 @@ internal sealed class PageSetup
 
     private static readonly Dictionary<string, (double Width, double Height)> Sizes = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["a3"] = (297, 420), ["a4"] = (210, 297), ["a5"] = (148, 210), ["a6"] = (105, 148), ["letter"] = (215.9, 279.4), ["legal"] = (215.9, 355.6), ["ledger"] = (279.4, 431.8),
+        ["a3"] = (297, 420),
+        ["a4"] = (210, 297),
+        ["a5"] = (148, 210),
+        ["a6"] = (105, 148),
+        ["letter"] = (215.9, 279.4),
+        ["legal"] = (215.9, 355.6),
+        ["ledger"] = (279.4, 431.8),
     };
 
     private readonly Sides<double> _first;

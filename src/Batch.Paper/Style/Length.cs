@@ -37,7 +37,15 @@ internal readonly record struct Length(double Px, double Percent, bool IsAuto)
         var unit = text[unitAt..];
         double? px = unit switch
         {
-            "px" => 1, "pt" => 96.0 / 72, "mm" => 96 / 25.4, "cm" => 96 / 2.54, "in" => 96, "em" => em, "rem" => rem, "" when value == 0 => 1, _ => null,
+            "px" => 1,
+            "pt" => 96.0 / 72,
+            "mm" => 96 / 25.4,
+            "cm" => 96 / 2.54,
+            "in" => 96,
+            "em" => em,
+            "rem" => rem,
+            "" when value == 0 => 1,
+            _ => null,
         };
         if (unit == "%") return new Length(0, value, IsAuto: false);
         return px is { } factor ? Of(value * factor) : null;

@@ -36,15 +36,25 @@ internal static partial class Properties
         Keyword(table, "-break-words", (s, v) => s.BreakWords = v, ("normal", false), ("anywhere", true));
         table["text-decoration-line"] = (s, v, _) => v switch
         {
-            "none" => Set(() => (s.Underline, s.LineThrough) = (false, false)), "underline" => Set(() => s.Underline = true), "line-through" => Set(() => s.LineThrough = true), _ => false,
+            "none" => Set(() => (s.Underline, s.LineThrough) = (false, false)),
+            "underline" => Set(() => s.Underline = true),
+            "line-through" => Set(() => s.LineThrough = true),
+            _ => false,
         };
         table["text-decoration-color"] = (_, v, _) => v == "currentcolor";
         table["vertical-align"] = (s, v, c) =>
         {
             VerticalAlign? word = v switch
             {
-                "baseline" or "0" => VerticalAlign.Baseline, "sub" => VerticalAlign.Sub, "super" => VerticalAlign.Super, "top" => VerticalAlign.Top, "middle" => VerticalAlign.Middle,
-                "bottom" => VerticalAlign.Bottom, "text-top" => VerticalAlign.TextTop, "text-bottom" => VerticalAlign.TextBottom, _ => null,
+                "baseline" or "0" => VerticalAlign.Baseline,
+                "sub" => VerticalAlign.Sub,
+                "super" => VerticalAlign.Super,
+                "top" => VerticalAlign.Top,
+                "middle" => VerticalAlign.Middle,
+                "bottom" => VerticalAlign.Bottom,
+                "text-top" => VerticalAlign.TextTop,
+                "text-bottom" => VerticalAlign.TextBottom,
+                _ => null,
             };
             if (word is { } known) return Set(() => s.VerticalAlign = known);
             return c.Length(v) is { IsAuto: false } length && Set(() => (s.VerticalAlign, s.VerticalShift) = (VerticalAlign.Shift, length));

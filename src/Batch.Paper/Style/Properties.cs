@@ -27,9 +27,17 @@ internal static partial class Properties
 
     private static string Initial(string name) => name switch
     {
-        "display" => "inline", "color" => "#000000", "font-size" => "medium", "margin-top" or "margin-right" or "margin-bottom" or "margin-left" => "0",
-        "background-color" => "transparent", "width" or "height" or "max-width" or "max-height" or "flex-basis" => "auto", "font-weight" or "font-style" or "line-height" or "letter-spacing" or "white-space" => "normal",
-        "text-align" => "start", "text-transform" or "text-decoration-line" => "none", "break-before" or "break-after" or "break-inside" => "auto", _ => "0",
+        "display" => "inline",
+        "color" => "#000000",
+        "font-size" => "medium",
+        "margin-top" or "margin-right" or "margin-bottom" or "margin-left" => "0",
+        "background-color" => "transparent",
+        "width" or "height" or "max-width" or "max-height" or "flex-basis" => "auto",
+        "font-weight" or "font-style" or "line-height" or "letter-spacing" or "white-space" => "normal",
+        "text-align" => "start",
+        "text-transform" or "text-decoration-line" => "none",
+        "break-before" or "break-after" or "break-inside" => "auto",
+        _ => "0",
     };
 
     private static bool Inherit(ComputedStyle style, string name, ComputedStyle parent)

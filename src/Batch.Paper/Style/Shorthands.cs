@@ -24,7 +24,10 @@ internal static class Shorthands
             case "border-radius":
                 return parts.Contains("/") ? null : FourSides(parts, side => side switch
                 {
-                    "top" => "border-top-left-radius", "right" => "border-top-right-radius", "bottom" => "border-bottom-right-radius", _ => "border-bottom-left-radius",
+                    "top" => "border-top-left-radius",
+                    "right" => "border-top-right-radius",
+                    "bottom" => "border-bottom-right-radius",
+                    _ => "border-bottom-left-radius",
                 });
             case "border":
                 return Border(parts) is { } all ? SideNames.SelectMany(side => BorderSide(side, all)) : null;
