@@ -40,7 +40,7 @@ internal sealed class WeekText(Terminal terminal)
         foreach (var problem in problems.Where(problem => problem.State != State.Note))
         {
             var word = problem.State == State.Fail ? Colour(Red, "cannot use") : Colour(Amber, "caution   ");
-            Line($"{word}  {problem.Cell}  {problem.Text}");
+            Line($"{word}  {problem.Cell}  {problem.Text}{Expected(problem.Text, problem.Expected)}");
         }
 
         var notes = problems.Count(problem => problem.State == State.Note);
@@ -61,7 +61,11 @@ internal sealed class WeekText(Terminal terminal)
         };
         Line($"{leg.Plan.Key}  {word}  {What(leg.Plan)}");
         if (leg.Plan is LegPlan.Unplanned unplanned)
-            Line($"    {unplanned.Why} {unplanned.Where}{(unplanned.Expected.Length > 0 ? $" Near: {unplanned.Expected}." : "")}{Cells(unplanned.Cells)}");
+        {
+            Line($"    {$"{unplanned.Why} {unplanned.Where}".TrimEnd()}{Expected(unplanned.Why, unplanned.Expected)}{Cells(unplanned.Cells)}");
+            return;
+        }
+
         foreach (var finding in leg.Findings.Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution))
         {
             Line($"    {finding.Check}  {(finding.Verdict == Verdict.Fail ? "fail   " : "caution")}  {finding.Text}  [{finding.Citation}{(finding.IsBasisUnconfirmed ? "; basis to be confirmed" : "")}]{Cells(finding.Cells)}");
@@ -92,6 +96,10 @@ internal sealed class WeekText(Terminal terminal)
         LegPlan.Unplanned { Broken: { } broken } => $"{broken.Aircraft}  {broken.From}-{broken.To}",
         _ => "",
     };
+
+    /// <summary>What was expected, where the complaint does not say it itself.</summary>
+    private static string Expected(string text, string expected) =>
+        expected.Length == 0 || text.Contains("did you mean", StringComparison.Ordinal) ? "" : $" (expected: {expected})";
 
     private static string Cells(ImmutableArray<string> cells) => cells.IsEmpty ? "" : $"  ({string.Join(", ", cells.Where(cell => cell.Length > 0))})";
 

@@ -134,11 +134,11 @@ internal sealed class FuelSolver
         };
     }
 
-    /// <summary>Uplift rounded up to the operator's step, but not beyond full tanks for the sake of rounding; a trial asks for what is needed, not for what is delivered.</summary>
+    /// <summary>Uplift rounded up to the operator's step, but not beyond full tanks for the sake of rounding; a trial asks for what is needed, not for what is delivered, and an amount that was written is loaded as written.</summary>
     private Pounds RoundedUp(Pounds missing)
     {
         if (missing.Value <= 0) return Pounds.Zero;
-        if (_source.IsTrial) return missing;
+        if (_source.IsTrial || _setup.Leg.FuelPlan is FuelPlan.Amount) return missing;
         if (_context.Week.Operator.UpliftRounding is not { Value: > 0 } step) return missing;
         var rounded = new Pounds(Math.Ceiling(missing.Value / step.Value) * step.Value);
         var room = _setup.Type.UsableFuel is { } usable ? usable - _source.Before : rounded;
