@@ -24,8 +24,11 @@ public sealed record FuelLadder
     /// <summary>Flow with which the final reserve was computed.</summary>
     public required PoundsPerHour FinalReserveFlow { get; init; }
 
-    /// <summary>Additional fuel.</summary>
+    /// <summary>Additional fuel: the greatest shortfall of <see cref="CriticalPoints"/>, zero or more.</summary>
     public required Pounds Additional { get; init; }
+
+    /// <summary>The worst point of the cruise for each failure that was reckoned; empty where the rules ask for none or none could be.</summary>
+    public ImmutableArray<CriticalPoint> CriticalPoints { get; init; } = [];
 
     /// <summary>The dispatcher's or captain's extra beyond the requirement.</summary>
     public required Pounds Discretionary { get; init; }

@@ -30,7 +30,7 @@ public sealed record FuelRules
     /// <summary>Citation of the holding without an alternate; empty where there is none.</summary>
     public string WithoutAlternateCitation { get; init; } = "";
 
-    /// <summary>Whether the rules ask for additional fuel for a failure at the critical point. It is not computed; the leg says so.</summary>
+    /// <summary>Whether the rules ask for additional fuel for a failure at the critical point.</summary>
     public bool AsksForAdditional { get; init; }
 
     /// <summary>Citation of the alternate fuel.</summary>

@@ -20,6 +20,7 @@ internal sealed class FuelSolver
     private readonly FuelSource _source;
     private readonly LevelFlight _levels;
     private readonly AlternateFlights _alternates;
+    private readonly AdditionalFuel _additional;
 
     /// <summary>Makes a solver for one leg.</summary>
     /// <param name="context">The week's context.</param>
@@ -32,6 +33,7 @@ internal sealed class FuelSolver
         _source = source;
         _levels = new LevelFlight(context, setup);
         _alternates = new AlternateFlights(context, setup);
+        _additional = new AdditionalFuel(context, setup);
     }
 
     /// <summary>The fuel.</summary>
@@ -54,7 +56,9 @@ internal sealed class FuelSolver
 
             var outcome = new FuelReserves(_setup).Of(profile, _alternates.Plans, landing, landingWeight);
 
-            var ladder = Ladder(profile, outcome, round);
+            var alternate = _alternates.Farthest?.Fuel ?? outcome.InsteadOfAlternate;
+            var additional = _additional.Of(profile, outcome.Contingency + alternate + outcome.FinalReserve);
+            var ladder = Ladder(profile, outcome, alternate, additional, round);
             var moved = Math.Abs(ladder.Aboard.Value - block.Value);
             if (moved <= ToleranceLb || round >= MostRounds)
             {
@@ -70,8 +74,8 @@ internal sealed class FuelSolver
                     profile,
                     _alternates.Plans,
                     ladder with { IsConverged = moved <= ToleranceLb },
-                    [.. Assumptions(ladder), .. outcome.Assumptions, .. edges],
-                    [.. _levels.Notes, .. _alternates.Notes, .. Notes(ladder)]);
+                    [.. Assumptions(ladder), .. outcome.Assumptions, .. additional.Assumptions, .. edges],
+                    [.. _levels.Notes, .. _alternates.Notes, .. Notes(ladder), .. additional.Notes]);
             }
 
             block = ladder.Aboard;
@@ -90,9 +94,8 @@ internal sealed class FuelSolver
         };
     }
 
-    private FuelLadder Ladder(FlightProfile profile, ReserveAmounts reserves, int round)
+    private FuelLadder Ladder(FlightProfile profile, ReserveAmounts reserves, Pounds alternate, AdditionalAmount additional, int round)
     {
-        var alternate = _alternates.Farthest?.Fuel ?? reserves.InsteadOfAlternate;
         var ladder = new FuelLadder
         {
             Taxi = _setup.Taxi,
@@ -102,7 +105,8 @@ internal sealed class FuelSolver
             FinalReserve = reserves.FinalReserve,
             FinalReserveTime = reserves.FinalReserveTime,
             FinalReserveFlow = reserves.FinalReserveFlow,
-            Additional = Pounds.Zero,
+            Additional = additional.Amount,
+            CriticalPoints = additional.Points,
             Discretionary = _setup.Leg.FuelPlan is FuelPlan.Minimum minimum ? minimum.Extra : Pounds.Zero,
             NeededAfterLanding = _source.NeededAfterLanding,
             Before = _source.Before,
@@ -156,8 +160,6 @@ internal sealed class FuelSolver
                 : $"Fuel aboard not known and {_setup.From.Ident} sells none: taken as what the leg requires.";
         }
 
-        if (_setup.Planning.Fuel.AsksForAdditional && (_setup.Type.Engines != 1 || _setup.Type.Pressurised != false))
-            yield return "Additional fuel for an engine failure or loss of cabin pressure at the critical point is not computed: taken as 0 lb.";
         if (_source.IsSoldHere is null) yield return $"Whether {_setup.From.Ident} sells fuel is not said: taken as yes.";
     }
 

@@ -24,6 +24,7 @@ internal static class FuelWorking
         yield return Step("final reserve", rules.FinalReserveBasis == ReserveBasis.Cruise ? "cruise flow × time" : "holding flow × time", fuel.FinalReserve, rules.FinalReserveCitation,
             new WorkingInput("flow", fuel.FinalReserveFlow.Value, "lb/h"),
             new WorkingInput("time", fuel.FinalReserveTime.TotalMinutes, "min"));
+        foreach (var step in Additional(plan)) yield return step;
         yield return Step("fuel required", "taxi + trip + contingency + alternate + final reserve + additional", fuel.Required, plan.Planning.Name,
             new WorkingInput("taxi", fuel.Taxi.Value, "lb"),
             new WorkingInput("trip", fuel.Trip.Value, "lb"),
@@ -60,6 +61,34 @@ internal static class FuelWorking
                 new WorkingInput("magnetic course", alternate.MagneticCourse.Value, "deg"),
                 new WorkingInput("time", alternate.Time.TotalMinutes, "min"));
         }
+    }
+
+    /// <summary>The worst point of each failure, then the amount; nothing where the rules ask for none.</summary>
+    private static IEnumerable<WorkingStep> Additional(LegPlan.Planned plan)
+    {
+        if (!plan.Planning.Fuel.AsksForAdditional) yield break;
+        foreach (var point in plan.Fuel.CriticalPoints)
+        {
+            var failure = point.Failure == CriticalFailure.CabinPressure ? "loss of cabin pressure" : "engine failure";
+            yield return Step($"additional for {failure}", $"descent + level flight to {point.Airport} + descent and approach + 15 min holding − what the other items leave there", point.Shortfall, "",
+                new WorkingInput("point after departure", point.Distance.Value, "NM"),
+                new WorkingInput("time since takeoff", point.Elapsed.TotalMinutes, "min"),
+                new WorkingInput("latitude", point.Position.LatitudeDeg, "deg"),
+                new WorkingInput("longitude", point.Position.LongitudeDeg, "deg"),
+                new WorkingInput("altitude", point.Altitude.Value, "ft"),
+                new WorkingInput("weight", point.Weight.Value, "lb"),
+                new WorkingInput($"distance to {point.Airport}", point.AirportDistance.Value, "NM"),
+                new WorkingInput("altitude flown on at", point.Level.Value, "ft"),
+                new WorkingInput("descent", point.Descent.Value, "lb"),
+                new WorkingInput("level flight", point.Cruise.Value, "lb"),
+                new WorkingInput("descent and approach", point.Approach.Value, "lb"),
+                new WorkingInput("holding", point.Holding.Value, "lb"),
+                new WorkingInput("needed", point.Needed.Value, "lb"),
+                new WorkingInput("left there", point.Left.Value, "lb"));
+        }
+
+        yield return Step("additional", "the greatest of the shortfalls, not below zero", plan.Fuel.Additional, "",
+            [.. plan.Fuel.CriticalPoints.Select(point => new WorkingInput(point.Failure == CriticalFailure.CabinPressure ? "loss of cabin pressure" : "engine failure", point.Shortfall.Value, "lb"))]);
     }
 
     private static IEnumerable<WorkingInput> Phases(LegPlan.Planned plan) =>

@@ -28,15 +28,6 @@ public sealed class FuelAmountTests
     }
 
     [Fact]
-    public void Additional_fuel_that_the_rules_ask_for_and_nobody_computes_is_said()
-    {
-        const string Said = "Additional fuel for an engine failure or loss of cabin pressure at the critical point is not computed: taken as 0 lb.";
-        var rules = SomePlans.Rules with { Fuel = SomePlans.Rules.Fuel with { AsksForAdditional = true } };
-        Assert.Contains(Said, Assert.IsType<LegPlan.Planned>(Assert.Single(Some.Planned(Some.Week([Plain]), rules).Legs)).Assumptions);
-        Assert.DoesNotContain(Said, Planned(Some.Week([Plain])).Assumptions);
-    }
-
-    [Fact]
     public void Rounding_does_not_overfill_the_tanks()
     {
         var week = Some.Week([Plain with { FuelPlan = new FuelPlan.Full() }]);
