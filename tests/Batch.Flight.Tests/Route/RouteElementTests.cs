@@ -80,6 +80,26 @@ public sealed class RouteElementTests
         Assert.Equal(Number(row, "lon"), point.Value.LongitudeDeg, 0.0000005);
     }
 
+    [Theory]
+    [MemberData(nameof(Of), "route_designator")]
+    [MemberData(nameof(Of), "significant_point")]
+    public void A_designator_that_the_book_knows_is_read_as_what_it_is(string id)
+    {
+        var row = File[id];
+        var isAirway = row["field"] == "route_designator";
+        var fixes = new[] { Some.Fix(isAirway ? "NORRA" : row["token"], 41.25, -39.5), Some.Fix("TIDES", 41.5, -38.5) };
+        Airway airway = new()
+        {
+            Name = row["token"],
+            Points = [.. fixes.Select(fix => new AirwayPoint(fix.Ident, null, AirwayDirection.Both, Origin.None))],
+        };
+        var book = new NavigationBook([Some.Xand, Some.Xbel], fixes, isAirway ? [airway] : [], []);
+        var text = isAirway ? $"NORRA {row["token"]} TIDES" : $"{row["token"]} DCT TIDES";
+        var route = Assert.IsType<RouteResult.Resolved>(RouteReader.Resolve(book, Some.Xand, Some.Xbel, text, Some.Day, null)).Route;
+        Assert.Equal(["XAND", fixes[0].Ident, "TIDES"], route.Segments.Select(segment => segment.From.Ident));
+        Assert.Equal(isAirway ? row["token"] : "DCT", route.Segments[1].Via);
+    }
+
     [Fact]
     public void A_written_coordinate_reads_back()
     {
