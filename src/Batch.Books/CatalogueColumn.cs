@@ -15,6 +15,9 @@ public sealed record CatalogueColumn
     /// <summary>Whether every row needs it.</summary>
     public bool IsRequired { get; init; }
 
+    /// <summary>What its cells hold.</summary>
+    public ColumnKind Kind { get; init; }
+
     /// <summary>Unit offered in the header; empty for none.</summary>
     public string Unit { get; init; } = "";
 

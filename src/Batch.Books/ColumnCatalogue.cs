@@ -1,3 +1,4 @@
+using Batch.Books.Cells;
 using Batch.Books.Headers;
 using Batch.Books.Sheets;
 using Batch.Books.Units;
@@ -34,5 +35,18 @@ public static class ColumnCatalogue
         UnitsKnown = column.Quantity?.KnownUnits ?? "",
         Words = column.Words,
         Aliases = column.Aliases,
+        Kind = Kind(column),
     };
+
+    private static ColumnKind Kind(Column column)
+    {
+        var read = column.ValueType;
+        return read == typeof(int) ? ColumnKind.Whole
+            : read == typeof(double) || read == typeof(FuelAmount) ? ColumnKind.Number
+            : read == typeof(LocalDate) ? ColumnKind.Date
+            : column.Quantity == Quantity.UtcClock ? ColumnKind.UtcDateTime
+            : read == typeof(LocalTime) || read == typeof(WrittenTime) ? ColumnKind.Time
+            : column.IsBare ? ColumnKind.Mixed
+            : ColumnKind.Text;
+    }
 }

@@ -29,6 +29,9 @@ internal abstract class Column
 
     /// <summary>The words it may hold, where it is limited to a list.</summary>
     public ImmutableArray<string> Words { get; init; } = [];
+
+    /// <summary>What a cell is read as.</summary>
+    public abstract Type ValueType { get; }
 }
 
 /// <summary>A column and how its cells are read.</summary>
@@ -37,4 +40,7 @@ internal sealed class Column<T> : Column
 {
     /// <summary>Reads one cell that is neither blank nor an error value.</summary>
     public required Func<RawCell, CellSetting, Reading<T>> Read { get; init; }
+
+    /// <inheritdoc/>
+    public override Type ValueType => typeof(T);
 }

@@ -43,10 +43,10 @@ internal sealed class Shelf
 
     /// <summary>Notes the sheets that no declared sheet is named like; hidden ones are helpers of the book's own and are left alone.</summary>
     /// <param name="plans">The declared sheets.</param>
-    /// <param name="passedOver">Name of a sheet that is known to hold no data.</param>
-    public void RemarkOnOthers(IReadOnlyList<SheetPlan> plans, string passedOver)
+    /// <param name="passedOver">Names of sheets that are known to hold no data.</param>
+    public void RemarkOnOthers(IReadOnlyList<SheetPlan> plans, IReadOnlyList<string> passedOver)
     {
-        var known = plans.Select(plan => HeaderText.Plain(plan.Name)).Append(HeaderText.Plain(passedOver)).ToHashSet(StringComparer.Ordinal);
+        var known = plans.Select(plan => plan.Name).Concat(passedOver).Select(HeaderText.Plain).ToHashSet(StringComparer.Ordinal);
         foreach (var sheet in _books.SelectMany(book => book.Sheets).Where(sheet => !sheet.Hidden && !known.Contains(HeaderText.Plain(sheet.Name))))
         {
             var free = plans.Where(plan => !Has(plan)).Select(plan => plan.Name).ToArray();

@@ -64,7 +64,7 @@ internal static class Week
             Bulletins = BulletinsSheet.Read(shelf),
             Notices = notices,
         };
-        shelf.RemarkOnOthers(AllSheets.Plans, AllSheets.Explanations);
+        shelf.RemarkOnOthers(AllSheets.Plans, AllSheets.PassedOver);
         return week with { Problems = complaints.InOrder() };
     }
 

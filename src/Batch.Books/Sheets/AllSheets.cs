@@ -5,8 +5,14 @@ namespace Batch.Books.Sheets;
 /// <summary>Every declared sheet, in the order in which they are offered.</summary>
 internal static class AllSheets
 {
-    /// <summary>The sheet of explanations in the books made by this program; it holds no data and is passed over.</summary>
+    /// <summary>The sheet of explanations in the books made by this program.</summary>
     public const string Explanations = "Read me";
+
+    /// <summary>The sheet of idents that the drop-downs of a starter week book offer.</summary>
+    public const string Lists = "Lists";
+
+    /// <summary>Sheets made by this program that hold no data and are passed over.</summary>
+    public static readonly ImmutableArray<string> PassedOver = [Explanations, Lists];
 
     /// <summary>The sheets.</summary>
     public static readonly ImmutableArray<SheetPlan> Plans =

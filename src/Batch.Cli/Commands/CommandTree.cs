@@ -16,6 +16,7 @@ internal static class CommandTree
         A planning aid: the approved flight manual, local rules and the pilot in command decide.
 
         Examples:
+          tripbatch new my-week
           tripbatch run operator.xlsx week.xlsx --out out
           tripbatch check week-folder
           tripbatch explain operator.xlsx week.xlsx --leg T101/2 --value "final reserve"
@@ -24,6 +25,7 @@ internal static class CommandTree
         RunCommand.Build(terminal, interrupt),
         CheckCommand.Build(terminal, interrupt),
         ExplainCommand.Build(terminal, interrupt),
+        NewCommand.Build(terminal),
     };
 
     /// <summary>For each word that was not understood the commands and options that are near to it.</summary>
