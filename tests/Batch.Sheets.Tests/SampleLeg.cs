@@ -43,7 +43,7 @@ internal static class SampleLeg
             Load = load,
             PayloadSpare = new Pounds(312.4),
             PayloadSpareBoundBy = "zero-fuel weight",
-            Departure = new RunwayResult.Computed(Runway(from.Runways[0], load.Takeoff.Weight, 2_050, 3_280, 1)),
+            Departure = new RunwayResult.Computed(Runway(from.Runways[0], load.Takeoff.Weight, 2_050, 3_280, 1) with { TableStop = new Feet(3_400), CorrectedStop = new Feet(3_329.3), StopAvailable = from.Runways[0].TakeoffRun }),
             Arrival = to.Runways.IsEmpty ? new RunwayResult.NotComputed("Runways has no row for " + to.Ident + ".") : new RunwayResult.Computed(Runway(to.Runways[0], load.Landing.Weight, 1_320, 2_310, 1 / 0.7)),
             Alternates = [new AlternatePlan { Airport = "XCOR", Distance = new NauticalMiles(47.3), Level = new Feet(6_000), Time = Duration.FromMinutes(21), Fuel = new Pounds(131.2), MagneticCourse = MagneticDegrees.Of(312), IsFarthest = true }],
             Options = Options(leg),
@@ -228,7 +228,15 @@ internal static class SampleLeg
             BurnLine = [Point(takeoff), Point(landing), Point(zero)],
             Tests = [Test("takeoff", EnvelopeCase.Takeoff, takeoff, 182.4), Test("landing", EnvelopeCase.Landing, landing, 181), Test("zero fuel", EnvelopeCase.ZeroFuel, zero, 180.6)],
             HasMoments = true,
+            Spread = new LoadSpread { Forward = Seated(-24), Aft = Seated(30), Assumption = "made by hand" },
         };
+
+        // One of the passengers elsewhere.
+        SeatingOutcome Seated(double inches) => new(
+            zero.Moved(new Pounds(190), Inches.Zero, new Inches(inches)),
+            takeoff.Moved(new Pounds(190), Inches.Zero, new Inches(inches)),
+            landing.Moved(new Pounds(190), Inches.Zero, new Inches(inches)),
+            [Test("takeoff", EnvelopeCase.Takeoff, takeoff.Moved(new Pounds(190), Inches.Zero, new Inches(inches)), 182.4)]);
     }
 
     private static EnvelopePoint Point(WeightAndBalance state) => new(state.Weight, state.CentreOfGravity);

@@ -58,12 +58,29 @@ internal static class FiguresWriter
             json.Arm("takeoff", load.HasMoments ? load.Takeoff.CentreOfGravity : null);
             json.Arm("landing", load.HasMoments ? load.Landing.CentreOfGravity : null);
         });
+        if (load.Spread is { } spread)
+        {
+            json.Object("cgSpreadIn", () =>
+            {
+                json.Object("forward", () => Arms(json, spread.Forward));
+                json.Object("aft", () => Arms(json, spread.Aft));
+                json.WriteBoolean("inside", spread.StaysInside);
+            });
+        }
+
         json.Objects("stations", load.Stations, (to, station) =>
         {
             to.WriteString("station", station.Station.Name);
             to.Weight("weightLb", station.Weight);
             to.WriteNumber("persons", station.Persons);
         });
+    }
+
+    private static void Arms(Utf8JsonWriter json, SeatingOutcome seating)
+    {
+        json.Arm("zeroFuel", seating.ZeroFuel.CentreOfGravity);
+        json.Arm("takeoff", seating.Takeoff.CentreOfGravity);
+        json.Arm("landing", seating.Landing.CentreOfGravity);
     }
 
     public static void Runway(Utf8JsonWriter json, RunwayResult result)
@@ -76,6 +93,12 @@ internal static class FiguresWriter
                 json.Height("availableFt", use.Available);
                 json.Height("tableFt", use.TableDistance);
                 json.Height("correctedFt", use.CorrectedDistance);
+                if (use.CorrectedStop is { } stop)
+                {
+                    json.Height("stopFt", stop);
+                    json.Height("stopAvailableFt", use.StopAvailable);
+                }
+
                 json.Weight("greatestWeightLb", use.GreatestWeight);
                 json.Temperature("highestTemperatureC", use.HighestTemperature);
                 json.Temperature("temperatureC", use.Temperature);

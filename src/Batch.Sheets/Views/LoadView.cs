@@ -52,6 +52,9 @@ internal sealed record LoadView
     [Value("Tests of the centre of gravity against the envelopes")]
     public required ImmutableArray<EnvelopeTestView> Tests { get; init; }
 
+    [Value("What the centre of gravity may become if passengers sit elsewhere; nothing where nobody can")]
+    public required SpreadView? Spread { get; init; }
+
     public static LoadView Of(LegPlan.Planned plan)
     {
         var load = plan.Load;
@@ -72,6 +75,7 @@ internal sealed record LoadView
             Stations = [.. load.Stations.Select(station => StationView.Of(station, load))],
             LeastArmMargin = load.Tests.IsEmpty ? null : (Quantity.Of(load.Tests.Min(test => test.ArmMargin)) with { Rounding = RoundingWay.Down }).Signed(),
             Tests = [.. load.Tests.Select(EnvelopeTestView.Of)],
+            Spread = SpreadView.Of(load.Spread),
         };
     }
 }

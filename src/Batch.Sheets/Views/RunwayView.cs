@@ -74,6 +74,15 @@ internal sealed record RunwayView
     [Value("Available less required; negative when short")]
     public Quantity? Margin { get; init; }
 
+    [Value("Accelerate-stop distance with the corrections of the takeoff; nothing for a landing and where the table has none")]
+    public Quantity? Stop { get; init; }
+
+    [Value("Accelerate-stop distance available")]
+    public Quantity? StopAvailable { get; init; }
+
+    [Value("Whether the accelerate-stop distance is longer than what is available")]
+    public bool IsStopShort { get; init; }
+
     [Value("Greatest weight that fits this runway; nothing where none in the table does")]
     public Quantity? GreatestWeight { get; init; }
 
@@ -119,6 +128,9 @@ internal sealed record RunwayView
         Required = Quantity.Of(use.Required, RoundingWay.Up),
         Available = Quantity.Of(use.Available, RoundingWay.Down),
         Margin = Quantity.Of(use.Available - use.Required, RoundingWay.Down).Signed(),
+        Stop = Quantity.Of(use.CorrectedStop, RoundingWay.Up),
+        StopAvailable = Quantity.Of(use.StopAvailable, RoundingWay.Down),
+        IsStopShort = use.CorrectedStop > use.StopAvailable,
         GreatestWeight = Quantity.Of(use.GreatestWeight, RoundingWay.Down),
         HighestTemperature = Quantity.Of(use.HighestTemperature, RoundingWay.Down),
         Speeds = [.. use.Speeds.Select(speed => new SpeedView { Name = speed.Name, Speed = Quantity.Of(speed.Speed) })],
