@@ -29,6 +29,10 @@ public sealed class Origin
     /// <param name="field">Property name of the field.</param>
     public string Cell(string field) => Row == 0 ? "" : $"{Sheet}/{_columns.GetValueOrDefault(field, "")}{Row.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
 
+    /// <summary>Whether the sheet has a column for a field, so that its cell can be named and written.</summary>
+    /// <param name="field">Property name of the field.</param>
+    public bool HasColumn(string field) => Row > 0 && _columns.ContainsKey(field);
+
     /// <summary>The row, such as <c>week.xlsx/Legs/7</c>.</summary>
     public override string ToString() => Cell("");
 }

@@ -42,10 +42,12 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
     }
 
     private LegPlan PlanLeg(LegSetup setup, FuelSource source, string carryNote) =>
-        LegPlanner.Plan(context, setup, source) is var plan && plan is LegPlan.Planned planned && carryNote.Length > 0 ? planned with { Notes = planned.Notes.Add(carryNote) } : plan;
+        context.Memo.Plan(
+            new PlanMemo.Start(setup.Leg, source, carryNote),
+            () => LegPlanner.Plan(context, setup, source) is var plan && plan is LegPlan.Planned planned && carryNote.Length > 0 ? planned with { Notes = planned.Notes.Add(carryNote) } : plan);
 
     /// <summary>The setup of a leg, made once. A leg whose preparation breaks down does so again, under its own guard, when its turn comes.</summary>
-    private SetupResult Setup(int index) => _setups[index] ??= LegPreparation.Prepare(context, legs[index]);
+    private SetupResult Setup(int index) => _setups[index] ??= context.Memo.Setup(legs[index], () => LegPreparation.Prepare(context, legs[index]));
 
     /// <summary>For each leg the fuel that must be left on landing because the departures after it sell none.</summary>
     private Pounds[] NeededAfterLanding()
@@ -62,7 +64,8 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
                 if (IsSold(setup) != false)
                     return NoPlan(index);
                 var trial = new FuelSource(Pounds.Zero, IsBeforeKnown: true, IsSoldHere: false, needed[index], IsTrial: true);
-                if (new FuelSolver(context, setup, trial).Solve() is FuelOutcome.Solved solved) needed[index - 1] = solved.Ladder.Aboard + RestWithin;
+                var want = context.Memo.Want(new PlanMemo.Start(setup.Leg, trial, ""), () => new FuelSolver(context, setup, trial).Solve() is FuelOutcome.Solved solved ? solved.Ladder.Aboard : null);
+                if (want is { } aboard) needed[index - 1] = aboard + RestWithin;
                 return NoPlan(index);
             });
         }
@@ -99,7 +102,7 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
                 LegTrial? trial = null;
                 _ = guard(legs[leg], () =>
                 {
-                    trial = all[leg] is { } setup ? LegPlanner.Try(context, setup, source) : null;
+                    trial = all[leg] is { } setup ? context.Memo.Trial(new PlanMemo.Start(setup.Leg, source, ""), () => LegPlanner.Try(context, setup, source)) : null;
                     return NoPlan(leg);
                 });
                 return trial;

@@ -20,6 +20,23 @@ internal sealed class PlanningContext
         Notices = new NoticeBoard(week.Notices);
         Manifest = week.Manifest.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
         Cargo = week.Cargo.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
+        Memo = new PlanMemo();
+    }
+
+    private PlanningContext(PlanningContext like, OperatorWeek week)
+    {
+        Week = week;
+        Rules = like.Rules;
+        Navigation = like.Navigation;
+        Weather = like.Weather;
+        Notices = like.Notices;
+        var sameManifest = week.Manifest == like.Week.Manifest;
+        var sameCargo = week.Cargo == like.Week.Cargo;
+        Manifest = sameManifest ? like.Manifest : week.Manifest.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
+        Cargo = sameCargo ? like.Cargo : week.Cargo.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
+        var trips = (sameManifest ? [] : Differing(like.Week.Manifest, week.Manifest).Select(line => line.Trip))
+            .Concat(sameCargo ? [] : Differing(like.Week.Cargo, week.Cargo).Select(line => line.Trip));
+        Memo = new PlanMemo(like.Memo, trips.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase));
     }
 
     /// <summary>The books.</summary>
@@ -45,4 +62,19 @@ internal sealed class PlanningContext
 
     /// <summary>Cargo by trip.</summary>
     public ILookup<string, CargoLine> Cargo { get; }
+
+    /// <summary>What was planned already.</summary>
+    public PlanMemo Memo { get; }
+
+    /// <summary>The same reference data with other legs and loads; what was planned already is taken over where nothing changed.</summary>
+    /// <param name="week">The week, its reference data the same objects.</param>
+    public PlanningContext With(OperatorWeek week) => new(this, week);
+
+    private static IEnumerable<T> Differing<T>(ImmutableArray<T> before, ImmutableArray<T> after)
+        where T : class
+    {
+        var old = before.ToHashSet<object>(ReferenceEqualityComparer.Instance);
+        var now = after.ToHashSet<object>(ReferenceEqualityComparer.Instance);
+        return before.Where(row => !now.Contains(row)).Concat(after.Where(row => !old.Contains(row)));
+    }
 }

@@ -24,6 +24,13 @@ public sealed class WeekPlanner
         ];
     }
 
+    private WeekPlanner(PlanningContext context)
+    {
+        _week = context.Week;
+        _context = context;
+        Registrations = [.. _week.Legs.Select(leg => leg.Aircraft).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal)];
+    }
+
     /// <summary>The weather of the week, decoded.</summary>
     public WeekWeather Weather => _context.Weather;
 
@@ -42,6 +49,43 @@ public sealed class WeekPlanner
         return new ChainPlanner(_context, legs, guard).Plan();
     }
 
+    /// <summary>A planner of the same week with some legs or loads changed. What this one has planned is taken over for every row that is still the same object.</summary>
+    /// <param name="edited">The week; apart from legs, manifest and cargo it holds the same objects.</param>
+    public WeekPlanner With(OperatorWeek edited) => new(_context.With(edited));
+
+    /// <summary>Plans one leg by itself, starting from the fuel that another plan of it started from: quicker than its chain, and good for a first look.</summary>
+    /// <param name="leg">The leg.</param>
+    /// <param name="start">The fuel of the other plan.</param>
+    public LegPlan PlanAlone(Leg leg, FuelLadder start) => LegPreparation.Prepare(_context, leg) switch
+    {
+        SetupResult.NotReady notReady => notReady.Plan,
+        SetupResult.Ready { Setup: var setup } => LegPlanner.Plan(_context, setup, new FuelSource(start.IsBeforeKnown ? start.Before : Pounds.Zero, start.IsBeforeKnown, start.IsSoldHere, start.NeededAfterLanding, IsTrial: false)),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
+    /// <summary>The week again after some aircraft's legs have changed: their chains planned anew, the rest taken over.</summary>
+    /// <param name="before">The week before the change.</param>
+    /// <param name="registrations">The aircraft whose legs or loads changed, those that lost a leg included.</param>
+    /// <param name="guard">As for <see cref="PlanChain"/>.</param>
+    public PlannedWeek Replan(PlannedWeek before, IReadOnlySet<string> registrations, Func<Leg, Func<LegPlan>, LegPlan> guard)
+    {
+        var plans = registrations.SelectMany(registration => PlanChain(registration, guard)).ToImmutableArray();
+        var taken = before.Legs.Where(plan => !registrations.Contains(CrewChain.Registration(plan)) || plan is LegPlan.Unplanned { Broken: not null });
+        var legs = taken.Concat(plans).OrderBy(plan => plan.Key).ToImmutableArray();
+        var codes = before.Legs.Where(plan => registrations.Contains(CrewChain.Registration(plan))).Concat(plans).SelectMany(CrewChain.Codes).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var aircraft = legs.Where(plan => registrations.Contains(CrewChain.Registration(plan))).GroupBy(CrewChain.Registration, StringComparer.OrdinalIgnoreCase)
+            .Select(group => AircraftChain.Of(group.Key, _week.Fleet.GetValueOrDefault(group.Key), group));
+        var crew = legs.SelectMany(plan => CrewChain.Codes(plan).Where(codes.Contains).Select(code => (Code: code, Plan: plan))).GroupBy(pair => pair.Code, pair => pair.Plan, StringComparer.OrdinalIgnoreCase)
+            .Select(group => Person(group.Key, group));
+        return new PlannedWeek
+        {
+            Input = _week,
+            Legs = legs,
+            Aircraft = [.. before.Aircraft.Where(other => !registrations.Contains(other.Registration)).Concat(aircraft).OrderBy(one => one.Registration, StringComparer.Ordinal)],
+            Crew = [.. before.Crew.Where(other => !codes.Contains(other.Code)).Concat(crew).OrderBy(one => one.Code, StringComparer.Ordinal)],
+        };
+    }
+
     /// <summary>Puts the planned chains together into a week.</summary>
     /// <param name="plans">The plans of every aircraft, in any order.</param>
     public PlannedWeek Gather(IEnumerable<LegPlan> plans)
@@ -50,7 +94,6 @@ public sealed class WeekPlanner
             .Concat(_week.BrokenLegs.Select(Unplanned))
             .OrderBy(plan => plan.Key)
             .ToImmutableArray();
-        var company = _week.Operator;
         return new PlannedWeek
         {
             Input = _week,
@@ -67,16 +110,18 @@ public sealed class WeekPlanner
                 .. legs.SelectMany(plan => CrewChain.Codes(plan).Select(code => (Code: code, Plan: plan)))
                     .GroupBy(pair => pair.Code, pair => pair.Plan, StringComparer.OrdinalIgnoreCase)
                     .OrderBy(group => group.Key, StringComparer.Ordinal)
-                    .Select(group => CrewChain.Of(
-                        group.Key,
-                        _week.Crew.GetValueOrDefault(group.Key),
-                        [.. group],
-                        _week.Logged.Where(logged => string.Equals(logged.Crew, group.Key, StringComparison.OrdinalIgnoreCase)),
-                        company.Report ?? NoTime,
-                        company.Release ?? NoTime)),
+                    .Select(group => Person(group.Key, group)),
             ],
         };
     }
+
+    private CrewWeek Person(string code, IEnumerable<LegPlan> legs) => CrewChain.Of(
+        code,
+        _week.Crew.GetValueOrDefault(code),
+        [.. legs],
+        _week.Logged.Where(logged => string.Equals(logged.Crew, code, StringComparison.OrdinalIgnoreCase)),
+        _week.Operator.Report ?? NoTime,
+        _week.Operator.Release ?? NoTime);
 
     /// <summary>Plans the whole week on this thread; a leg whose planning breaks down throws.</summary>
     public PlannedWeek Plan() => Gather(Registrations.SelectMany(registration => PlanChain(registration, static (_, plan) => plan())));
