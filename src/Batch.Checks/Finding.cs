@@ -41,4 +41,10 @@ public sealed record Finding
 
     /// <summary>Changes that make it pass, least disruptive first.</summary>
     public ImmutableArray<Remedy> Remedies { get; init; } = [];
+
+    /// <summary>How many changed plans were tried in search of remedies; null where none were looked for.</summary>
+    public int? Replans { get; init; }
+
+    /// <summary>What is said where remedies were looked for and none was found; empty where there are some or none were looked for.</summary>
+    public string NoRemedy => Remedies.IsEmpty && Replans is { } replans ? $"No change that makes it pass was found within {replans.ToString(System.Globalization.CultureInfo.InvariantCulture)} plans tried." : "";
 }

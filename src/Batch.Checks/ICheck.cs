@@ -17,6 +17,9 @@ internal interface ICheck
     /// <summary>Who can act on it: dispatcher, captain, chief pilot, maintenance, ramp.</summary>
     string Actor => "dispatcher";
 
+    /// <summary>Whether the answer depends on other legs of the aircraft or the pilots too; where not, it stays as it is while the leg's own plan does.</summary>
+    bool LooksAround => false;
+
     /// <summary>Names of the amounts that a value in the operator's Checks sheet replaces, in the order in which that cell names them (<c>15/10</c>).</summary>
     ImmutableArray<string> Tunable => [];
 

@@ -8,6 +8,8 @@ namespace Batch.Checks;
 /// <summary>A planned leg with all that a check may look at.</summary>
 internal sealed class LegUnderCheck
 {
+    private readonly Dictionary<string, Crews.DutyRecord> _duties = new(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>Makes it.</summary>
     /// <param name="plan">The leg.</param>
     /// <param name="week">The week it stands in.</param>
@@ -63,6 +65,18 @@ internal sealed class LegUnderCheck
                 yield return new Seat(Plan.Leg.SecondPilot, "second pilot", IsCaptain: false, Plan.SecondPilot, Cell(nameof(Leg.SecondPilot)));
             }
         }
+    }
+
+    /// <summary>What is known of a pilot's flying and duty, with this leg as it is looked at.</summary>
+    /// <param name="code">Code of the pilot.</param>
+    public Crews.DutyRecord Duty(string code)
+    {
+        if (!_duties.TryGetValue(code, out var record))
+        {
+            _duties.Add(code, record = new Crews.DutyRecord(this, code));
+        }
+
+        return record;
     }
 
     /// <summary>The local date on which the leg ends, at the destination.</summary>

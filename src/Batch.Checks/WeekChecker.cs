@@ -30,19 +30,30 @@ public static class WeekChecker
     public static CheckedLeg CheckLeg(LegPlan leg, PlannedWeek week, RuleSet rules, Forecasts? forecasts = null) =>
         Check(leg, new WeekUnderCheck(week), rules, forecasts ?? Forecasts.None);
 
-    private static CheckedLeg Check(LegPlan leg, WeekUnderCheck week, RuleSet rules, Forecasts forecasts) => new()
+    /// <summary>All checks on one leg of a week made ready.</summary>
+    /// <param name="leg">The leg; it may differ from the one in the week.</param>
+    /// <param name="week">The week.</param>
+    /// <param name="rules">The rules.</param>
+    /// <param name="forecasts">Forecasts known.</param>
+    /// <param name="asked">Which checks; null for all.</param>
+    internal static CheckedLeg Check(LegPlan leg, WeekUnderCheck week, RuleSet rules, Forecasts forecasts, Func<ICheck, bool>? asked = null) => new()
     {
         Plan = leg,
         Findings = leg switch
         {
-            LegPlan.Planned planned => [.. AllChecks.List
-                .SelectMany(check => Look(check, new LegUnderCheck(planned, week, forecasts), rules))
-                .OrderByDescending(finding => finding.Verdict)
-                .ThenBy(finding => finding.Check, StringComparer.Ordinal)],
+            LegPlan.Planned planned => Answers(new LegUnderCheck(planned, week, forecasts), rules, asked),
             LegPlan.Unplanned unplanned => [DataIntegrity.Unplanned(unplanned)],
             _ => throw new System.Diagnostics.UnreachableException(),
         },
     };
+
+    private static ImmutableArray<Finding> Answers(LegUnderCheck leg, RuleSet rules, Func<ICheck, bool>? asked) =>
+    [
+        .. AllChecks.List.Where(check => asked is null || asked(check))
+            .SelectMany(check => Look(check, leg, rules))
+            .OrderByDescending(finding => finding.Verdict)
+            .ThenBy(finding => finding.Check, StringComparer.Ordinal),
+    ];
 
     /// <summary>The answers of one check, with what is to be said about the operator's setting of it.</summary>
     internal static IEnumerable<Finding> Look(ICheck check, LegUnderCheck leg, RuleSet rules)

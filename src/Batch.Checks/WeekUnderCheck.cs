@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
@@ -10,14 +11,27 @@ internal sealed class WeekUnderCheck
     private readonly Dictionary<LegKey, LegPlan> _legs = [];
     private readonly Dictionary<string, AircraftWeek> _aircraft = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, CrewWeek> _crew = new(StringComparer.OrdinalIgnoreCase);
-    private readonly Dictionary<string, CheckSetting> _settings = new(StringComparer.OrdinalIgnoreCase);
-    private readonly ILookup<string, LoggedDuty> _logged;
+    private readonly Dictionary<string, CheckSetting> _settings;
+    private readonly FrozenDictionary<string, ImmutableArray<LoggedDuty>> _logged;
 
     /// <summary>Makes it.</summary>
     /// <param name="plan">The week.</param>
     public WeekUnderCheck(PlannedWeek plan)
+        : this(
+            plan,
+            Tabled(plan.Input.CheckSettings),
+            new NoticeBoard(plan.Input.Notices),
+            plan.Input.Logged.GroupBy(row => row.Crew, StringComparer.OrdinalIgnoreCase)
+                .ToFrozenDictionary(group => group.Key, group => group.OrderBy(row => row.Date).ToImmutableArray(), StringComparer.OrdinalIgnoreCase))
+    {
+    }
+
+    private WeekUnderCheck(PlannedWeek plan, Dictionary<string, CheckSetting> settings, NoticeBoard board, FrozenDictionary<string, ImmutableArray<LoggedDuty>> logged)
     {
         Plan = plan;
+        Board = board;
+        _settings = settings;
+        _logged = logged;
         foreach (var leg in plan.Legs)
         {
             _legs.TryAdd(leg.Key, leg);
@@ -32,14 +46,6 @@ internal sealed class WeekUnderCheck
         {
             _crew.TryAdd(crew.Code, crew);
         }
-
-        foreach (var setting in plan.Input.CheckSettings)
-        {
-            _settings.TryAdd(setting.Check, setting);
-        }
-
-        Board = new NoticeBoard(plan.Input.Notices);
-        _logged = plan.Input.Logged.ToLookup(row => row.Crew, StringComparer.OrdinalIgnoreCase);
     }
 
     /// <summary>The week.</summary>
@@ -63,7 +69,7 @@ internal sealed class WeekUnderCheck
 
     /// <summary>What is logged for a person, in date order.</summary>
     /// <param name="code">Code.</param>
-    public ImmutableArray<LoggedDuty> Logged(string code) => [.. _logged[code].OrderBy(row => row.Date)];
+    public ImmutableArray<LoggedDuty> Logged(string code) => _logged.GetValueOrDefault(code, []);
 
     /// <summary>The notices.</summary>
     public NoticeBoard Board { get; }
@@ -79,6 +85,21 @@ internal sealed class WeekUnderCheck
     /// <param name="at">The instant.</param>
     public IEnumerable<Notice> Notices(string airport, string runway, Instant at) => Board.About(airport, at, at)
         .Where(notice => notice.HoldsAt(at) && !IsAbout(notice, airport) && notice.Subject.Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries).Skip(1).Contains(runway, StringComparer.OrdinalIgnoreCase));
+
+    /// <summary>Another plan of the same books made ready.</summary>
+    /// <param name="plan">The plan; only legs and loads differ.</param>
+    public WeekUnderCheck With(PlannedWeek plan) => new(plan, _settings, Board, _logged);
+
+    private static Dictionary<string, CheckSetting> Tabled(ImmutableArray<CheckSetting> settings)
+    {
+        var table = new Dictionary<string, CheckSetting>(StringComparer.OrdinalIgnoreCase);
+        foreach (var setting in settings)
+        {
+            table.TryAdd(setting.Check, setting);
+        }
+
+        return table;
+    }
 
     private static bool IsAbout(Notice notice, string subject) => string.Equals(notice.Subject.Trim(), subject, StringComparison.OrdinalIgnoreCase);
 }

@@ -16,6 +16,9 @@ internal sealed class CrewAndAircraft : ICheck
     public string Needs => "Legs aircraft, crew and times; Aircraft home; Crew base; Operator turnaround";
 
     /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["turnaround"];
 
     /// <inheritdoc/>

@@ -16,6 +16,9 @@ internal sealed class CrewChecks : ICheck
     public string Needs => "Crew competency, instrument and line check until";
 
     /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
     public string Actor => "chief pilot";
 
     /// <inheritdoc/>

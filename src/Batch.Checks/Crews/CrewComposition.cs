@@ -18,6 +18,9 @@ internal sealed class CrewComposition : ICheck
     public string Needs => "Types required pilots, seats; Aircraft autopilot; Legs second pilot";
 
     /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var two = leg.Plan.Leg.SecondPilot.Length > 0;

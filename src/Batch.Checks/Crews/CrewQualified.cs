@@ -16,6 +16,9 @@ internal sealed class CrewQualified : ICheck
     public string Needs => "Crew types and seats";
 
     /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => leg.Seats.SelectMany(seat => Look(leg, ruling, seat));
 
     private static IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat)

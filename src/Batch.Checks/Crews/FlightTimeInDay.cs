@@ -15,6 +15,9 @@ internal sealed class FlightTimeInDay : ICheck
     public string Needs => "Legs crew; Logged";
 
     /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["one pilot", "two pilots"];
 
     private static readonly Duration Day = Duration.FromHours(24);
@@ -24,7 +27,7 @@ internal sealed class FlightTimeInDay : ICheck
 
     private static Finding Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat)
     {
-        var record = new DutyRecord(leg, seat.Code);
+        var record = leg.Duty(seat.Code);
         var end = leg.Plan.Times.OnBlocks;
         var limit = ruling.Amount(leg.Plan.SecondPilot is null ? "one pilot" : "two pilots");
         var flown = record.FlightTime(end - Day, end).TotalHours;

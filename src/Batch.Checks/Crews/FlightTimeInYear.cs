@@ -15,6 +15,9 @@ internal sealed class FlightTimeInYear : ICheck
     public string Needs => "Legs crew; Logged";
 
     /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
     public string Actor => "chief pilot";
 
     /// <inheritdoc/>
@@ -25,7 +28,7 @@ internal sealed class FlightTimeInYear : ICheck
 
     private static IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat)
     {
-        var record = new DutyRecord(leg, seat.Code);
+        var record = leg.Duty(seat.Code);
         var day = leg.Plan.Times.OffBlocks.InZone(leg.Plan.From.Zone).Date;
         var quarter = new LocalDate(day.Year, ((day.Month - 1) / 3 * 3) + 1, 1);
         var periods = new[] { ("calendar quarter", quarter), ("two consecutive quarters", quarter.PlusMonths(-3)), ("calendar year", new LocalDate(day.Year, 1, 1)) };

@@ -16,6 +16,9 @@ internal sealed class Medical : ICheck
     public string Needs => "Crew medical until";
 
     /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
     public string Actor => "chief pilot";
 
     /// <inheritdoc/>

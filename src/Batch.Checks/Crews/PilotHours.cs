@@ -16,6 +16,9 @@ internal sealed class PilotHours : ICheck
     public string Needs => "Crew hours";
 
     /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
     public string Actor => "chief pilot";
 
     /// <inheritdoc/>

@@ -17,6 +17,9 @@ internal sealed class Recency : ICheck
     public string Needs => "Crew third last landing, third last night landing";
 
     /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
     public string Actor => "chief pilot";
 
     /// <inheritdoc/>

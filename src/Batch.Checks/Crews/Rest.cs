@@ -16,6 +16,9 @@ internal sealed class Rest : ICheck
     public string Needs => "Legs crew; Logged duty on and off; Operator report and release";
 
     /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["rest", "duty"];
 
     private static readonly Duration Day = Duration.FromHours(24);
@@ -25,7 +28,7 @@ internal sealed class Rest : ICheck
 
     private static IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat)
     {
-        var record = new DutyRecord(leg, seat.Code);
+        var record = leg.Duty(seat.Code);
         var done = leg.Plan.Times.OnBlocks + (leg.Operator.Release ?? Duration.Zero);
         var needed = ruling.Amount("rest");
         var (atBest, known) = record.LongestRest(done - Day, done);

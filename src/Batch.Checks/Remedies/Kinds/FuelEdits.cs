@@ -1,0 +1,28 @@
+using Batch.Flight.Week;
+
+namespace Batch.Checks.Remedies.Kinds;
+
+/// <summary>Changes of a leg's fuel plan.</summary>
+internal static class FuelEdits
+{
+    /// <summary>The minimum that the rules require.</summary>
+    /// <param name="leg">The leg.</param>
+    /// <param name="aboard">What is planned aboard now, for the sentence.</param>
+    public static WeekEdit Minimum(Leg leg, Pounds aboard) =>
+        Of(leg, new FuelPlan.Minimum(Pounds.Zero), "minimum", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Plan leg {leg.Key} with the minimum fuel of the rules instead of {aboard.Value:0} lb"));
+
+    /// <summary>A fixed amount.</summary>
+    /// <param name="leg">The leg.</param>
+    /// <param name="block">The amount.</param>
+    /// <param name="aboard">What is planned aboard now, for the sentence.</param>
+    public static WeekEdit Amount(Leg leg, Pounds block, Pounds aboard) =>
+        Of(leg, new FuelPlan.Amount(block), Typed.Weight(block), string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Plan leg {leg.Key} with {block.Value:0} lb of fuel instead of {aboard.Value:0} lb"));
+
+    /// <summary>Any fuel plan.</summary>
+    /// <param name="leg">The leg.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="typed">As it is typed.</param>
+    /// <param name="text">What is done.</param>
+    public static WeekEdit Of(Leg leg, FuelPlan plan, string typed, string text) =>
+        new WeekEdit(text, Disruptions.Paper).With(leg, leg with { FuelPlan = plan }, (nameof(Leg.FuelPlan), typed));
+}

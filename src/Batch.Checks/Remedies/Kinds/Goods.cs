@@ -1,0 +1,65 @@
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+
+namespace Batch.Checks.Remedies.Kinds;
+
+/// <summary>Cargo and bags of a leg as rows from which pounds can be taken.</summary>
+internal static class Goods
+{
+    /// <summary>The station at which the load sheet has the item of a cell; empty where it has none.</summary>
+    /// <param name="plan">The leg.</param>
+    /// <param name="cell">The cell of its weight.</param>
+    public static string StationOf(LegPlan.Planned plan, string cell) => plan.Load.Items.FirstOrDefault(item => item.Cell == cell && item.Kind is LoadItemKind.Cargo or LoadItemKind.Bags)?.Station ?? "";
+
+    /// <summary>The rows, heaviest first.</summary>
+    /// <param name="failure">The failure.</param>
+    public static ImmutableArray<Row> Rows(Failure failure) =>
+    [
+        .. failure.Cargo.Select(line => new Row(line.Weight, line, null, StationOf(failure.Plan, line.Origin.Cell(nameof(CargoLine.Weight)))))
+            .Concat(failure.Manifest.Where(line => line.Bags is { Value: > 0 }).Select(line => new Row(line.Bags ?? Pounds.Zero, null, line, StationOf(failure.Plan, line.Origin.Cell(nameof(ManifestLine.Bags))))))
+            .OrderByDescending(row => row.Weight.Value),
+    ];
+
+    /// <summary>The change that takes pounds off: from one row where one is enough, the lightest such; else from the heaviest downward.</summary>
+    /// <param name="rows">The rows, in the order in which they are taken from.</param>
+    /// <param name="off">What is taken off.</param>
+    /// <returns>Null where the rows do not hold so much.</returns>
+    public static WeekEdit? Off(ImmutableArray<Row> rows, Pounds off)
+    {
+        var edit = new WeekEdit($"Leave {Typed.Weight(off)} of cargo or bags behind", Disruptions.Goods);
+        var order = rows.LastOrDefault(row => row.Weight >= off) is { } enough ? [enough] : rows;
+        var left = off;
+        foreach (var row in order)
+        {
+            if (left <= Pounds.Zero)
+            {
+                break;
+            }
+
+            var taken = Pounds.Min(left, row.Weight);
+            edit = row.Less(edit, taken);
+            left -= taken;
+        }
+
+        return left > Pounds.Zero ? null : edit;
+    }
+
+    /// <summary>A row.</summary>
+    /// <param name="Weight">What it holds.</param>
+    /// <param name="Cargo">Row of Cargo, or null.</param>
+    /// <param name="Bags">Row of Manifest, or null.</param>
+    /// <param name="Station">Where it lies.</param>
+    internal sealed record Row(Pounds Weight, CargoLine? Cargo, ManifestLine? Bags, string Station)
+    {
+        /// <summary>The change with so much taken off this row besides.</summary>
+        /// <param name="edit">The change.</param>
+        /// <param name="off">What is taken.</param>
+        public WeekEdit Less(WeekEdit edit, Pounds off)
+        {
+            var rest = Weight - off;
+            return Cargo is { } cargo
+                ? rest.Value > 0 ? edit.With(cargo, cargo with { Weight = rest }, (nameof(CargoLine.Weight), Typed.Weight(rest))) : edit.Without(cargo)
+                : Bags is { } bags ? edit.With(bags, bags with { Bags = rest }, (nameof(ManifestLine.Bags), Typed.Weight(rest))) : edit;
+        }
+    }
+}

@@ -1,0 +1,35 @@
+using Batch.Flight.Week;
+
+namespace Batch.Checks.Remedies.Kinds;
+
+/// <summary>More fuel aboard: the minimum of the rules instead of a written amount, or a minimum with the least extra that does.</summary>
+internal sealed class MoreFuel : IRemedyKind
+{
+    private const double StepLb = 5;
+
+    /// <inheritdoc/>
+    public int Disruption => Disruptions.Paper;
+
+    /// <inheritdoc/>
+    public bool Suits(Failure failure) => failure.IsOneOf("FUEL-01", "FUEL-02", "FUEL-03", "FUEL-04", "FUEL-05", "FUEL-07", "FUEL-10") && failure.Plan.Fuel.IsSoldHere != false;
+
+    /// <inheritdoc/>
+    public FoundRemedy? Find(Failure failure, Trials trials)
+    {
+        if (failure.Leg.FuelPlan is FuelPlan.Amount)
+        {
+            var minimum = FuelEdits.Minimum(failure.Leg, failure.Plan.Fuel.Aboard);
+            if (trials.First([minimum], failure.Check) is { } found)
+            {
+                return found;
+            }
+        }
+
+        var room = (failure.Plan.Type.UsableFuel ?? failure.Plan.Fuel.Aboard * 2) - failure.Plan.Fuel.Required;
+        var had = failure.Leg.FuelPlan is FuelPlan.Minimum { Extra: var extra } ? extra : Pounds.Zero;
+        return trials.Least(
+            steps => FuelEdits.Of(failure.Leg, new FuelPlan.Minimum(had + new Pounds(steps * StepLb)), "minimum+" + Typed.Weight(had + new Pounds(steps * StepLb)), $"Load {Typed.Weight(had + new Pounds(steps * StepLb))} beyond the minimum"),
+            (int)Math.Floor((room - had).Value / StepLb),
+            failure.Check);
+    }
+}

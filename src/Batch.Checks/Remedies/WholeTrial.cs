@@ -1,0 +1,68 @@
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+
+namespace Batch.Checks.Remedies;
+
+/// <summary>What a change does to the whole week.</summary>
+/// <param name="Leg">The leg after the change; null where the week has it no more.</param>
+/// <param name="AddsFailure">Whether a check fails that did not fail before, on any leg.</param>
+/// <param name="Leaves">Cautions and missing inputs that were not there before, as words.</param>
+internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableArray<string> Leaves)
+{
+    /// <summary>Plans and checks what a change reaches: the chains of its aircraft, then every leg of those aircraft and pilots of which a plan has changed.</summary>
+    /// <param name="ground">The week.</param>
+    /// <param name="edit">The change.</param>
+    /// <param name="key">The leg that is looked at.</param>
+    public static WholeTrial Of(RemedyGround ground, WeekEdit edit, LegKey key)
+    {
+        var planner = ground.Planner.With(edit.ApplyTo(ground.Input));
+        var plan = planner.Replan(ground.Week.Plan, Touched(ground, edit), ground.Guard);
+        var week = ground.UnderCheck.With(plan);
+        var target = week.Leg(key) is { } leg ? ground.Check(leg, week) : null;
+        var leaves = ImmutableArray.CreateBuilder<string>();
+        foreach (var reached in Reached(ground, plan))
+        {
+            var after = target is not null && ReferenceEquals(reached, target.Plan) ? target : ground.Check(reached, week, ground.Has(reached) ? check => check.LooksAround : null);
+            var before = ground.Leg(reached.Key);
+            foreach (var group in after.Findings.GroupBy(finding => finding.Check, StringComparer.Ordinal))
+            {
+                if (Count(group, Verdict.Fail) > Count(before, group.Key, Verdict.Fail))
+                {
+                    return new WholeTrial(target, AddsFailure: true, []);
+                }
+
+                if (Count(group, Verdict.Caution) + Count(group, Verdict.NotChecked) > Count(before, group.Key, Verdict.Caution) + Count(before, group.Key, Verdict.NotChecked) + Count(before, group.Key, Verdict.Fail))
+                {
+                    leaves.Add($"{group.Key} of leg {reached.Key}");
+                }
+            }
+        }
+
+        return new WholeTrial(target, AddsFailure: false, leaves.ToImmutable());
+    }
+
+    private static HashSet<string> Touched(RemedyGround ground, WeekEdit edit)
+    {
+        var aircraft = edit.Legs.SelectMany(pair => new[] { pair.Before.Aircraft, pair.After.Aircraft }).Concat(edit.Added.Select(leg => leg.Aircraft)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var trips = edit.Manifest.Select(pair => pair.Before.Trip).Concat(edit.Cargo.Select(pair => pair.Before.Trip)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        if (trips.Count > 0)
+        {
+            aircraft.UnionWith(ground.Input.Legs.Where(leg => trips.Contains(leg.Key.Trip)).Select(leg => leg.Aircraft));
+        }
+
+        return aircraft;
+    }
+
+    private static IEnumerable<LegPlan> Reached(RemedyGround ground, PlannedWeek plan)
+    {
+        var changed = plan.Legs.Where(leg => !ground.Has(leg)).ToImmutableArray();
+        var both = changed.Concat(changed.Select(leg => ground.Leg(leg.Key)?.Plan).OfType<LegPlan>()).ToImmutableArray();
+        var aircraft = both.Select(Who.Aircraft).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var pilots = both.SelectMany(Who.Pilots).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return plan.Legs.Where(leg => aircraft.Contains(Who.Aircraft(leg)) || Who.Pilots(leg).Any(pilots.Contains));
+    }
+
+    private static int Count(IEnumerable<Finding> findings, Verdict verdict) => findings.Count(finding => finding.Verdict == verdict);
+
+    private static int Count(CheckedLeg? leg, string check, Verdict verdict) => leg?.Findings.Count(finding => finding.Check == check && finding.Verdict == verdict) ?? 0;
+}

@@ -1,0 +1,63 @@
+using Batch.Checks.Remedies;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+
+namespace Batch.Checks;
+
+/// <summary>
+/// Finds for every failed check of every planned leg the smallest changes that make it pass. Each was planned with the whole chain of its aircraft and every leg that it
+/// reaches was checked again: the check passes, and nothing fails that did not fail before. Bounded by a number of plans, not by time, so that the same books give the same remedies.
+/// </summary>
+public sealed class RemedyFinder
+{
+    /// <summary>Most remedies for one failure.</summary>
+    public const int Most = 3;
+
+    private readonly RemedyGround _ground;
+
+    /// <summary>Makes a finder.</summary>
+    /// <param name="planner">The planner that planned the week; what it has planned is used again.</param>
+    /// <param name="week">The week.</param>
+    /// <param name="rules">The rules it was checked by.</param>
+    /// <param name="forecasts">Forecasts it was checked with.</param>
+    /// <param name="guard">Runs the planning of one leg; gives the plan, or an unplanned leg where planning broke down.</param>
+    public RemedyFinder(WeekPlanner planner, CheckedWeek week, RuleSet rules, Forecasts forecasts, Func<Leg, Func<LegPlan>, LegPlan> guard) =>
+        _ground = new RemedyGround(planner, week, rules, forecasts, guard);
+
+    /// <summary>The legs for which remedies are looked for.</summary>
+    public ImmutableArray<CheckedLeg> Failing => [.. _ground.Week.Legs.Where(leg => leg is { State: LegState.Fail, Plan: LegPlan.Planned })];
+
+    /// <summary>A leg with remedies at its failures. Safe to call for several legs at once.</summary>
+    /// <param name="leg">One of <see cref="Failing"/>.</param>
+    public CheckedLeg Find(CheckedLeg leg)
+    {
+        if (leg.Plan is not LegPlan.Planned planned)
+        {
+            return leg;
+        }
+
+        var trials = new Trials(_ground, leg);
+        return leg with { Findings = [.. leg.Findings.Select(finding => finding.Verdict == Verdict.Fail ? Find(planned, finding, trials) : finding)] };
+    }
+
+    private Finding Find(LegPlan.Planned planned, Finding finding, Trials trials)
+    {
+        trials.Restart();
+        var failure = new Failure(planned, finding, _ground);
+        var found = new List<Remedy>();
+        foreach (var kind in AllKinds.List.Where(kind => kind.Suits(failure)))
+        {
+            if (found.Count >= Most || trials.IsSpent)
+            {
+                break;
+            }
+
+            if (kind.Find(failure, trials) is { } remedy)
+            {
+                found.Add(remedy.AsRemedy());
+            }
+        }
+
+        return finding with { Remedies = [.. found.OrderBy(remedy => remedy.Disruption)], Replans = trials.Done };
+    }
+}
