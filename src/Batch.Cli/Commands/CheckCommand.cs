@@ -15,6 +15,7 @@ internal static class CheckCommand
         var books = SharedArguments.Books();
         var json = new Option<bool>("--json") { Description = "Writes run.json to the output instead of text." };
         var madeAt = new Option<string?>("--made-at") { Description = "The instant printed as made at, instead of the clock's.", HelpName = "T" };
+        var noRemedies = new Option<bool>("--no-remedies") { Description = "Does not look for changes that would make failed checks pass; quicker." };
         var jobs = SharedArguments.Jobs();
         var command = new Command(
             "check",
@@ -26,11 +27,12 @@ internal static class CheckCommand
             Examples:
               tripbatch check operator.xlsx week.xlsx
               tripbatch check input-samples --json
+              tripbatch check operator.xlsx week.xlsx --no-remedies
             """)
-        { books, json, madeAt, jobs };
+        { books, json, noRemedies, madeAt, jobs };
         command.SetAction(parsed =>
         {
-            var read = WeekReading.Read(parsed.GetRequiredValue(books), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), new ProgressLines(terminal), interrupt);
+            var read = WeekReading.Read(parsed.GetRequiredValue(books), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), !parsed.GetValue(noRemedies), new ProgressLines(terminal), interrupt);
             if (parsed.GetValue(json))
                 terminal.Output.WriteLine(System.Text.Encoding.UTF8.GetString(RunRecord.Json(read.Week, ProgramFacts.At(SharedArguments.MadeAt(parsed.GetValue(madeAt))))).TrimEnd());
             else

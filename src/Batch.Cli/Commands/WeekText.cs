@@ -70,6 +70,7 @@ internal sealed class WeekText(Terminal terminal)
         {
             Line($"    {finding.Check}  {(finding.Verdict == Verdict.Fail ? "fail   " : "caution")}  {finding.Text}  [{finding.Citation}{(finding.IsBasisUnconfirmed ? "; basis to be confirmed" : "")}]{Cells(finding.Cells)}");
             foreach (var remedy in finding.Remedies) Line($"        would pass: {remedy.Text}");
+            if (finding.NoRemedy.Length > 0) Line($"        {finding.NoRemedy}");
         }
     }
 

@@ -13,10 +13,11 @@ public static class WeekReading
     /// <summary>Reads, plans and checks.</summary>
     /// <param name="books">Workbooks and folders.</param>
     /// <param name="jobs">Aircraft planned at once, 1 or more; the result does not depend on it.</param>
+    /// <param name="findsRemedies">Whether changes that make failed checks pass are looked for.</param>
     /// <param name="progress">Told how far it has come.</param>
     /// <param name="cancel">Stops between legs.</param>
     /// <exception cref="InputException">The books cannot be used.</exception>
-    public static WeekResult Read(IReadOnlyList<string> books, int jobs, IProgress<RunProgress> progress, CancellationToken cancel)
+    public static WeekResult Read(IReadOnlyList<string> books, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel)
     {
         progress.Report(new RunProgress("reading", 0, books.Count));
         OperatorWeek week;
@@ -53,7 +54,31 @@ public static class WeekReading
         });
         var planned = planner.Gather(chains.SelectMany(chain => chain));
         planned = planned with { Input = week with { Problems = week.Problems.AddRange(planner.Weather.Problems) } };
-        return new WeekResult(WeekChecker.Check(planned, rules, ForecastReading.Of(planner.Weather.Forecasts)), guard.Faults);
+        var forecasts = ForecastReading.Of(planner.Weather.Forecasts);
+        var answered = WeekChecker.Check(planned, rules, forecasts);
+        if (findsRemedies)
+        {
+            var finder = new RemedyFinder(planner, answered, rules, forecasts, (leg, plan) => guard.Run(leg.Key.ToString(), plan, error => Broken(leg, error)));
+            answered = WithRemedies(answered, finder, jobs, progress, cancel);
+        }
+
+        return new WeekResult(answered, guard.Faults);
+    }
+
+    private static CheckedWeek WithRemedies(CheckedWeek week, RemedyFinder finder, int jobs, IProgress<RunProgress> progress, CancellationToken cancel)
+    {
+        var failing = finder.Failing;
+        if (failing.IsEmpty) return week;
+        var found = new CheckedLeg[failing.Length];
+        var done = 0;
+        progress.Report(new RunProgress("remedies", 0, failing.Length));
+        Parallel.For(0, failing.Length, new ParallelOptions { MaxDegreeOfParallelism = jobs, CancellationToken = cancel }, i =>
+        {
+            found[i] = finder.Find(failing[i]);
+            progress.Report(new RunProgress("remedies", Interlocked.Increment(ref done), failing.Length));
+        });
+        var next = 0;
+        return week with { Legs = [.. week.Legs.Select(leg => next < failing.Length && ReferenceEquals(leg, failing[next]) ? found[next++] : leg)] };
     }
 
     private static LegPlan.Unplanned Broken(Leg leg, Exception error) => new()

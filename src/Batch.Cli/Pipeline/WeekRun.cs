@@ -19,7 +19,7 @@ public static class WeekRun
     {
         var templates = Templates(options.Templates);
         using var folder = new OutputFolder(options.Out);
-        var read = WeekReading.Read(options.Books, options.Jobs, progress, cancel);
+        var read = WeekReading.Read(options.Books, options.Jobs, findsRemedies: true, progress, cancel);
         var week = Chosen(read.Week, options);
         var facts = ProgramFacts.At(options.MadeAt);
         var guard = new LegGuard();

@@ -21,6 +21,7 @@ internal static class FindingWriter
         json.Texts("cells", finding.Cells);
         json.WriteString("actor", finding.Actor);
         json.Objects("remedies", finding.Remedies, Remedy);
+        if (finding.Replans is { } replans) json.WriteNumber("plansTried", replans);
     }
 
     private static void Remedy(Utf8JsonWriter json, Remedy remedy)

@@ -76,6 +76,6 @@ internal sealed record FindingView
         IsBasisUnconfirmed = finding.IsBasisUnconfirmed,
         Cells = finding.Cells,
         Actor = finding.Actor,
-        Remedies = [.. finding.Remedies.Select(remedy => remedy.Text)],
+        Remedies = finding.NoRemedy.Length > 0 ? [finding.NoRemedy] : [.. finding.Remedies.Select(remedy => remedy.Text)],
     };
 }

@@ -1,0 +1,74 @@
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
+using Batch.Testing;
+
+namespace Batch.Checks.Tests;
+
+/// <summary>Remedies for a small week: two legs out and back, then one more.</summary>
+public sealed class RemedyFinderTests
+{
+    private static readonly ImmutableDictionary<string, string> Columns = ImmutableDictionary<string, string>.Empty
+        .Add(nameof(Leg.OffBlocks), "D").Add("Date", "C").Add(nameof(Leg.Aircraft), "E").Add(nameof(Leg.FuelPlan), "M").Add(nameof(Leg.Level), "J").Add(nameof(Leg.Captain), "K").Add(nameof(Leg.Alternate), "H");
+
+    [Fact]
+    public void A_written_amount_of_fuel_that_is_short_becomes_the_minimum_at_its_cell()
+    {
+        var finding = Failures(Week(fuel: 320)).First(finding => finding.Check == "FUEL-03");
+        var remedy = finding.Remedies[0];
+        Assert.Equal("week.xlsx/Legs/M2", Assert.Single(remedy.Changes).Key);
+        Assert.Equal("minimum", remedy.Changes["week.xlsx/Legs/M2"]);
+        Assert.Contains("week.xlsx/Legs/M2: minimum", remedy.Text, StringComparison.Ordinal);
+        Assert.InRange(finding.Replans ?? 0, 1, 150);
+    }
+
+    [Fact]
+    public void A_sheet_without_the_column_gets_the_words_and_no_changes()
+    {
+        var finding = Failures(Week(fuel: 320, Columns.Remove(nameof(Leg.FuelPlan)))).First(finding => finding.Check == "FUEL-03");
+        Assert.Contains(finding.Remedies, remedy => remedy.Changes.IsEmpty && remedy.Text.Contains("has no column for it yet: minimum", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Remedies_come_least_disruptive_first_and_no_more_than_three()
+    {
+        foreach (var finding in Failures(Week(fuel: 320)))
+        {
+            Assert.InRange(finding.Remedies.Length, 0, RemedyFinder.Most);
+            Assert.Equal(finding.Remedies.Select(remedy => remedy.Disruption).Order(), finding.Remedies.Select(remedy => remedy.Disruption));
+        }
+    }
+
+    [Fact]
+    public void A_week_in_which_nothing_fails_has_nothing_to_look_for()
+    {
+        var (finder, _) = Finder(Week(fuel: 1200));
+        Assert.DoesNotContain(finder.Failing.SelectMany(leg => leg.Findings), finding => finding is { Verdict: Verdict.Fail, Check: "FUEL-03" });
+    }
+
+    private static ImmutableArray<Finding> Failures(OperatorWeek week)
+    {
+        var (finder, planned) = Finder(week);
+        Assert.All(planned.Legs, leg => Assert.True(leg.Plan is LegPlan.Planned, leg.Plan is LegPlan.Unplanned unplanned ? unplanned.Why : ""));
+        Assert.True(finder.Failing.Length > 0, string.Join('\n', planned.Legs.SelectMany(leg => leg.Findings).Where(finding => finding.Verdict != Verdict.Pass).Select(finding => finding.Check + " " + finding.Verdict + " " + finding.Text)));
+        return [.. finder.Failing.SelectMany(leg => finder.Find(leg).Findings).Where(finding => finding.Verdict == Verdict.Fail)];
+    }
+
+    private static (RemedyFinder Finder, CheckedWeek Week) Finder(OperatorWeek week)
+    {
+        var rules = RuleSet.Load("us-charter");
+        var planner = new WeekPlanner(week, (leg, type) => rules.For(leg, type, week.Operator));
+        var planned = WeekChecker.Check(planner.Plan(), rules);
+        return (new RemedyFinder(planner, planned, rules, Forecasts.None, (_, plan) => plan()), planned);
+    }
+
+    private static OperatorWeek Week(double fuel, ImmutableDictionary<string, string>? columns = null)
+    {
+        Leg Row(Leg leg, int row) => leg with { Origin = new Origin("week.xlsx/Legs", row, columns ?? Columns) };
+        var week = Some.Week(
+        [
+            Row(Some.Leg(1, "XAND", "XBEL", Some.Noon, new FuelPlan.Amount(new Pounds(fuel)), aboardLb: 50, alternate: "XCOR"), 2),
+            Row(Some.Leg(2, "XBEL", "XAND", Some.Noon + Duration.FromHours(4), alternate: "XCOR"), 3),
+        ]);
+        return week with { Operator = week.Operator with { MayUseTableEdge = true } };
+    }
+}

@@ -1,0 +1,53 @@
+using System.Globalization;
+using System.Text;
+
+namespace Batch.EndToEnd.Tests;
+
+/// <summary>Types values into the cells of csv books named as the program names them, such as <c>week.xlsx/Legs/R23</c>.</summary>
+internal static class CsvCells
+{
+    /// <summary>Writes values into the csv files of a folder that has one sub-folder a book.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="changes">New value by cell.</param>
+    public static void Type(string folder, IEnumerable<(string Cell, string Value)> changes)
+    {
+        foreach (var sheet in changes.Select(change => (Parts: change.Cell.Split('/'), change.Value)).GroupBy(change => (Book: change.Parts[0], Sheet: change.Parts[1])))
+        {
+            var file = Path.Combine(folder, Path.GetFileNameWithoutExtension(sheet.Key.Book), sheet.Key.Sheet + ".csv");
+            var rows = Read(File.ReadAllText(file));
+            foreach (var (parts, value) in sheet)
+            {
+                var letters = parts[2].TakeWhile(char.IsAsciiLetter).ToArray();
+                var row = rows[int.Parse(parts[2].AsSpan(letters.Length), CultureInfo.InvariantCulture) - 1];
+                var column = letters.Aggregate(0, (number, letter) => number * 26 + letter - 'A' + 1) - 1;
+                while (row.Count <= column) row.Add("");
+                row[column] = value;
+            }
+
+            File.WriteAllText(file, string.Join("\r\n", rows.Select(row => string.Join(',', row.Select(field => "\"" + field.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"")))) + "\r\n");
+        }
+    }
+
+    private static List<List<string>> Read(string text)
+    {
+        var rows = new List<List<string>> { new() };
+        var field = new StringBuilder();
+        var isQuoted = false;
+        for (var i = 0; i < text.Length; i++)
+        {
+            var c = text[i];
+            if (isQuoted && c == '"' && i + 1 < text.Length && text[i + 1] == '"') field.Append(text[++i]);
+            else if (c == '"') isQuoted = !isQuoted;
+            else if (isQuoted || (c != ',' && c != '\n')) field.Append(c);
+            else
+            {
+                rows[^1].Add(field.ToString().TrimEnd('\r'));
+                field.Clear();
+                if (c == '\n') rows.Add([]);
+            }
+        }
+
+        if (field.Length > 0) rows[^1].Add(field.ToString());
+        return rows[^1].Count == 0 ? rows[..^1] : rows;
+    }
+}
