@@ -39,7 +39,7 @@ public sealed class RemedyFinderTests
     }
 
     [Fact]
-    public void A_week_in_which_nothing_fails_has_nothing_to_look_for()
+    public void Fuel_enough_leaves_no_failure_of_fuel_to_look_at()
     {
         var (finder, _) = Finder(Week(fuel: 1200));
         Assert.DoesNotContain(finder.Failing.SelectMany(leg => leg.Findings), finding => finding is { Verdict: Verdict.Fail, Check: "FUEL-03" });
