@@ -7,7 +7,7 @@ internal sealed record FoundRemedy(WeekEdit Edit, ImmutableArray<string> Leaves)
 {
     /// <summary>As findings carry it.</summary>
     public Remedy AsRemedy() => new(
-        Edit.Sentence + (Leaves.IsEmpty ? "." : $"; then look at {string.Join(", ", Leaves)}."),
+        Edit.Sentence + (Leaves.IsEmpty ? "" : $"; then look at {string.Join(", ", Leaves)}"),
         Edit.Disruption,
         Edit.IsWritable ? Edit.Changes : Edit.Changes.Clear());
 }

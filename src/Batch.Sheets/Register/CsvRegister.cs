@@ -47,7 +47,7 @@ internal static class CsvRegister
             finding.IsBasisUnconfirmed ? "to be confirmed" : "",
             Guarded(string.Join("; ", finding.Cells)),
             Guarded(finding.Actor),
-            Guarded(finding.NoRemedy.Length > 0 ? finding.NoRemedy : string.Join(" ", finding.Remedies.Select(remedy => remedy.Text))),
+            Guarded(finding.NoRemedy.Length > 0 ? finding.NoRemedy : string.Join("; ", finding.Remedies.Select(remedy => remedy.Text))),
         ];
     }
 
