@@ -19,10 +19,15 @@ internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableAr
         var plan = planner.Replan(ground.Week.Plan, Touched(ground, edit), ground.Guard);
         var week = ground.UnderCheck.With(plan);
         var target = week.Leg(key) is { } leg ? ground.Check(leg, week) : null;
+        if (target is null or { State: LegState.Unplanned })
+        {
+            return new WholeTrial(target, AddsFailure: true, []);
+        }
+
         var leaves = ImmutableArray.CreateBuilder<string>();
         foreach (var reached in Reached(ground, plan))
         {
-            var after = target is not null && ReferenceEquals(reached, target.Plan) ? target : ground.Check(reached, week, ground.Has(reached) ? check => check.LooksAround : null);
+            var after = ReferenceEquals(reached, target.Plan) ? target : ground.Check(reached, week, ground.Has(reached) ? check => check.LooksAround : null);
             var before = ground.Leg(reached.Key);
             foreach (var group in after.Findings.GroupBy(finding => finding.Check, StringComparer.Ordinal))
             {

@@ -6,7 +6,7 @@ namespace Batch.Checks.Remedies.Kinds;
 /// <summary>Whether an aircraft or a person could take over legs, by what they do in the week; a first look that spares planning.</summary>
 internal static class Free
 {
-    /// <summary>Whether somebody is at the start of legs and not busy while they are flown.</summary>
+    /// <summary>Whether somebody is at the start of legs, not busy while they are flown, and afterwards where the next leg of theirs starts.</summary>
     /// <param name="steps">What they do.</param>
     /// <param name="home">Where they are before their first leg; empty where not known.</param>
     /// <param name="legs">The legs to take over, in order of time, at least one.</param>
@@ -18,9 +18,21 @@ internal static class Free
             return false;
         }
 
-        var at = steps.LastOrDefault(step => step.OffBlocks < from)?.To ?? home;
-        return at.Length == 0 || string.Equals(at, legs[0].From.Ident, StringComparison.OrdinalIgnoreCase);
+        return Is(steps.LastOrDefault(step => step.OffBlocks < from)?.To ?? home, legs[0].From.Ident)
+            && Is(steps.FirstOrDefault(step => step.OffBlocks > from)?.From ?? "", legs[^1].To.Ident);
     }
+
+    /// <summary>Whether somebody who gives up legs is where the next leg of theirs starts.</summary>
+    /// <param name="steps">What they do.</param>
+    /// <param name="home">Where they are before their first leg; empty where not known.</param>
+    /// <param name="legs">The legs given up, in order of time, at least one.</param>
+    public static bool Without(ImmutableArray<ChainStep> steps, string home, ImmutableArray<LegPlan.Planned> legs)
+    {
+        var (from, last) = (legs[0].Times.OffBlocks, legs[^1].Times.OffBlocks);
+        return Is(steps.LastOrDefault(step => step.OffBlocks < from)?.To ?? home, steps.FirstOrDefault(step => step.OffBlocks > last)?.From ?? "");
+    }
+
+    private static bool Is(string place, string other) => place.Length == 0 || other.Length == 0 || string.Equals(place, other, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The legs that may be handed over together: all of the trip that the same aircraft and the same pilot fly, then the failing one alone.</summary>
     /// <param name="failure">The failure.</param>

@@ -22,7 +22,8 @@ internal sealed class OtherAircraft : IRemedyKind
     private static IEnumerable<WeekEdit> Edits(Failure failure)
     {
         var ground = failure.Ground;
-        foreach (var legs in Free.Scopes(failure, _ => true))
+        var steps = ground.UnderCheck.Aircraft(failure.Leg.Aircraft)?.Steps ?? [];
+        foreach (var legs in Free.Scopes(failure, _ => true).Where(legs => Free.Without(steps, failure.Plan.Aircraft.Home, legs)))
         {
             var free = ground.Input.Fleet.Values
                 .Where(aircraft => !string.Equals(aircraft.Registration, failure.Leg.Aircraft, StringComparison.OrdinalIgnoreCase))

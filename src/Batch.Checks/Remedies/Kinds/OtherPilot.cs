@@ -40,7 +40,8 @@ internal sealed class OtherPilot : IRemedyKind
         string Code(Leg leg) => isCaptain ? leg.Captain : leg.SecondPilot;
         var field = isCaptain ? nameof(Leg.Captain) : nameof(Leg.SecondPilot);
         var role = isCaptain ? "captain" : "second pilot";
-        foreach (var legs in Free.Scopes(failure, leg => string.Equals(Code(leg), Code(failure.Leg), StringComparison.OrdinalIgnoreCase)))
+        var steps = failure.Ground.UnderCheck.Crew(Code(failure.Leg))?.Steps ?? [];
+        foreach (var legs in Free.Scopes(failure, leg => string.Equals(Code(leg), Code(failure.Leg), StringComparison.OrdinalIgnoreCase)).Where(legs => Free.Without(steps, "", legs)))
         {
             foreach (var member in Candidates(failure, legs, isCaptain))
             {
