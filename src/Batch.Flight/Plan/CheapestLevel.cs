@@ -5,7 +5,11 @@ namespace Batch.Flight.Plan;
 /// <summary>A route flown at the usable level that burns least; where it is too short for every usable level, at the highest that leaves two minutes of cruise.</summary>
 internal static class CheapestLevel
 {
-    private const double NearEnough = 1.06;
+    /// <summary>Estimates within this factor of the least are flown.</summary>
+    private const double NearEnough = 1.12;
+
+    /// <summary>On shorter routes than this [NM] climb and descent outweigh the cruise that the estimate looks at: every level is flown.</summary>
+    private const double ShortNm = 150;
 
     /// <summary>The flight.</summary>
     /// <param name="request">What to fly; its level is not looked at.</param>
@@ -35,9 +39,10 @@ internal static class CheapestLevel
         return result;
     }
 
-    // The levels whose estimate comes near the best: the estimate is within some two percent of the flight, so that the thriftiest is among them.
+    // The levels whose estimate comes near the best, so that the thriftiest is among them; on routes that are not short the estimate is within a few percent of the flight.
     private static ImmutableArray<Feet> Likely(ProfileRequest request, ImmutableArray<Feet> candidates)
     {
+        if (request.Route.Length.Value < ShortNm) return candidates;
         var estimates = new double?[candidates.Length];
         var leastLb = double.PositiveInfinity;
         for (var index = 0; index < candidates.Length; index++)

@@ -34,7 +34,7 @@ public sealed class CheapestLevelTests
             Interlocked.Increment(ref all);
             if (found.Level != best.Level) Interlocked.Increment(ref different);
             Assert.InRange(found.TripFuel.Value, best.TripFuel.Value, best.TripFuel.Value * 1.001);
-        }, iter: 300);
+        }, iter: 400);
         Assert.True(all > 100);
         Assert.Equal(0, different);
     }
