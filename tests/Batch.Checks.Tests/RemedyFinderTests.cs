@@ -45,6 +45,29 @@ public sealed class RemedyFinderTests
         Assert.DoesNotContain(finder.Failing.SelectMany(leg => leg.Findings), finding => finding is { Verdict: Verdict.Fail, Check: "FUEL-03" });
     }
 
+    [Fact]
+    public void An_aircraft_that_stands_elsewhere_is_brought_by_a_leg_before_when_there_is_time()
+    {
+        var back = Failures(Elsewhere(hoursLater: 9)).First(finding => finding is { Check: "CREW-11", Verdict: Verdict.Fail });
+        var remedy = back.Remedies.First(remedy => remedy.Text.StartsWith("Add a leg XBEL-XAND before it", StringComparison.Ordinal));
+        Assert.Empty(remedy.Changes);
+        Assert.Contains("alternate XBEL", remedy.Text, StringComparison.Ordinal);
+
+        var tight = Failures(Elsewhere(hoursLater: 2)).First(finding => finding is { Check: "CREW-11", Verdict: Verdict.Fail });
+        Assert.DoesNotContain(tight.Remedies, remedy => remedy.Text.StartsWith("Add a leg", StringComparison.Ordinal));
+    }
+
+    private static OperatorWeek Elsewhere(int hoursLater)
+    {
+        Leg Row(Leg leg, int row) => leg with { Origin = new Origin("week.xlsx/Legs", row, Columns) };
+        var week = Some.Week(
+        [
+            Row(Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XCOR"), 2),
+            Row(Some.Leg(2, "XAND", "XCOR", Some.Noon + Duration.FromHours(hoursLater), alternate: "XBEL"), 3),
+        ]);
+        return week with { Operator = week.Operator with { MayUseTableEdge = true } };
+    }
+
     private static ImmutableArray<Finding> Failures(OperatorWeek week)
     {
         var (finder, planned) = Finder(week);

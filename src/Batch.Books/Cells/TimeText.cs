@@ -53,8 +53,9 @@ internal static partial class TimeText
         if (plain.Length > GreatestLength) return null;
         var match = Colons().Match(plain);
         if (!match.Success) match = Digits().Match(plain);
+        if (!match.Success) match = Half().Match(plain);
         if (!match.Success) return null;
-        var (hour, minute) = (Number(match.Groups["h"].Value), Number(match.Groups["m"].Value));
+        var (hour, minute) = (Number(match.Groups["h"].Value), match.Groups["m"].Success ? Number(match.Groups["m"].Value) : 0);
         var second = match.Groups["s"].Success ? Number(match.Groups["s"].Value) : 0;
         if (match.Groups["half"].Success)
         {
@@ -80,4 +81,7 @@ internal static partial class TimeText
 
     [GeneratedRegex("^(?<h>[0-9]{1,2})(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Digits();
+
+    [GeneratedRegex(@"^(?<h>[0-9]{1,2})\s*(?<half>[ap]\.?m\.?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Half();
 }

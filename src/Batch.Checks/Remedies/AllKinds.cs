@@ -22,6 +22,7 @@ internal static class AllKinds
             new OtherTime(),
             new LessGoods(),
             new OtherPilot(),
+            new PositioningLeg(),
             new OtherAircraft(),
             new FewerPassengers(),
             new FuelStop(),

@@ -64,7 +64,7 @@ internal static class RunCommand
         foreach (var note in report.PaperNotes) terminal.Errors.WriteLine("paper: " + note);
         text.Faults(report.Week.Faults);
         text.Counts(report.Week.Week);
-        terminal.Output.WriteLine($"Written: {Path.Combine(options.Out, "index.html")} and {report.Sheets.Length} trip sheets in {Path.Combine(options.Out, "sheets")}.");
+        terminal.Output.WriteLine($"Written: {Path.Combine(options.Out, "index.html")} and {report.Sheets.Length} {(report.Sheets.Length == 1 ? "trip sheet" : "trip sheets")} in {Path.Combine(options.Out, "sheets")}.");
         var status = ExitStatus.Of(report.Week.Week, report.Week.Faults);
         return status == ExitStatus.AllPass && !report.TemplateProblems.IsEmpty ? ExitStatus.BadInput : status;
     }

@@ -40,7 +40,7 @@ internal sealed class WeekText(Terminal terminal)
         foreach (var problem in problems.Where(problem => problem.State != State.Note))
         {
             var word = problem.State == State.Fail ? Colour(Red, "cannot use") : Colour(Amber, "caution   ");
-            Line($"{word}  {problem.Cell}  {problem.Text}{Expected(problem.Text, problem.Expected)}");
+            Line($"{word}  {problem.Cell}  {problem.Text}{Read(problem)}{Expected(problem.Text, problem.Expected)}");
         }
 
         var notes = problems.Count(problem => problem.State == State.Note);
@@ -87,7 +87,7 @@ internal sealed class WeekText(Terminal terminal)
     {
         int Count(LegState state) => week.Legs.Count(leg => leg.State == state);
         var trips = week.Legs.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.OrdinalIgnoreCase).Count();
-        Line(string.Create(CultureInfo.InvariantCulture, $"{trips} trips, {week.Legs.Length} legs: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned.  Rules: {week.RuleSet}."));
+        Line(string.Create(CultureInfo.InvariantCulture, $"{trips} {(trips == 1 ? "trip" : "trips")}, {week.Legs.Length} {(week.Legs.Length == 1 ? "leg" : "legs")}: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned.  Rules: {week.RuleSet}."));
     }
 
     private static string What(LegPlan plan) => plan switch
@@ -99,6 +99,9 @@ internal sealed class WeekText(Terminal terminal)
     };
 
     /// <summary>What was expected, where the complaint does not say it itself.</summary>
+    /// <summary>What was read, where the sentence does not say it.</summary>
+    private static string Read(Problem problem) => problem.Read.Length is > 0 and <= 40 && !problem.Text.Contains(problem.Read, StringComparison.OrdinalIgnoreCase) ? $": \"{problem.Read}\"" : "";
+
     private static string Expected(string text, string expected) =>
         expected.Length == 0 || text.Contains("did you mean", StringComparison.Ordinal) ? "" : $" (expected: {expected})";
 

@@ -20,6 +20,12 @@ public sealed class TimeTextTests
     }
 
     [Theory]
+    [InlineData("10am", 10)]
+    [InlineData("10 p.m.", 22)]
+    [InlineData("12 AM", 0)]
+    public void A_full_hour_of_a_half_day_is_read(string text, int hour) => Assert.Equal(new WrittenTime(null, new LocalTime(hour, 0), null), TimeText.Read(text).Value);
+
+    [Theory]
     [InlineData("1930Z")]
     [InlineData("1930 UTC")]
     [InlineData("19:30z")]
@@ -46,6 +52,7 @@ public sealed class TimeTextTests
     [InlineData("0760")]
     [InlineData("7")]
     [InlineData("13:00 pm")]
+    [InlineData("13pm")]
     [InlineData("noon")]
     [InlineData("25:10")]
     [InlineData("07:30+99:00")]
