@@ -13,4 +13,7 @@ public sealed record CheckedWeek
 
     /// <summary>Legs in the order of the plan.</summary>
     public required ImmutableArray<CheckedLeg> Legs { get; init; }
+
+    /// <summary>Duty, flight time and rest by person, in the order of the plan.</summary>
+    public ImmutableArray<DutyTable> DutyTables { get; init; } = [];
 }

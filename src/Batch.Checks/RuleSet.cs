@@ -64,6 +64,15 @@ public sealed class RuleSet
         return new PlanningRules { Name = Title, Fuel = FuelOf(held, facts.Rules, op) with { AsksForAdditional = AsksForAdditional }, Runway = RunwayOf(held), Weights = WeightsOf(held, op) };
     }
 
+    /// <summary>What is demanded of a check on a leg; null where nothing is.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="leg">The leg.</param>
+    internal Ruling? RulingFor(ICheck check, LegUnderCheck leg)
+    {
+        var held = ByCheck[check.Id].Where(rule => rule.When.HoldsFor(leg.Facts) == Holds.Yes).ToImmutableArray();
+        return held.IsEmpty ? null : new Ruling(check, held, new OwnSetting(leg.Week.Setting(check.Id)));
+    }
+
     private static FuelRules FuelOf(ImmutableArray<Rule> held, FlightRules rules, Operator op)
     {
         var day = Reserve(held, rules == FlightRules.Ifr ? "FUEL-03" : "FUEL-01");

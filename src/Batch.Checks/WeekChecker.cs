@@ -19,6 +19,7 @@ public static class WeekChecker
             Plan = week,
             RuleSet = rules.Title,
             Legs = [.. week.Legs.Select(leg => Check(leg, ready, rules, forecasts ?? Forecasts.None))],
+            DutyTables = Crews.DutyTables.Of(ready, rules),
         };
     }
 

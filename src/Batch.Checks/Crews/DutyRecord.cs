@@ -14,19 +14,33 @@ internal sealed class DutyRecord
     private readonly ImmutableArray<DutyDay> _duties;
     private readonly ImmutableArray<Logged> _logged;
 
-    /// <summary>Makes it.</summary>
+    /// <summary>What is known with a leg as it is looked at.</summary>
     /// <param name="leg">The leg that is looked at; its own times stand for those in the week.</param>
     /// <param name="code">Code of the pilot.</param>
     public DutyRecord(LegUnderCheck leg, string code)
+        : this(leg.Week, code, leg.Plan.From.Zone, leg.Plan)
     {
-        var week = leg.Week.Crew(code);
-        var steps = week?.Steps ?? [];
-        _legs = [.. steps.Select(step => step.Leg == leg.Plan.Key ? leg.Plan : leg.Week.Leg(step.Leg)).OfType<LegPlan.Planned>()];
-        _unplanned = [.. steps.Where(step => leg.Week.Leg(step.Leg) is LegPlan.Unplanned)];
-        _duties = week?.Duties ?? [];
-        _logged = [.. leg.Week.Logged(code).Select(row => Logged.Of(row, leg.Plan.From.Zone)).Where(row => !_duties.Any(duty => row.From < duty.Release && row.To > duty.Report))];
-        KnownFrom = leg.Week.Logged(code) is [var first, ..] ? first.Date : null;
     }
+
+    /// <summary>What is known with the week as it is planned.</summary>
+    /// <param name="week">The week.</param>
+    /// <param name="code">Code of the pilot.</param>
+    /// <param name="zone">Zone of the logged days.</param>
+    /// <param name="instead">A leg that stands for the one of its key in the week; null for none.</param>
+    public DutyRecord(WeekUnderCheck week, string code, DateTimeZone zone, LegPlan.Planned? instead = null)
+    {
+        var person = week.Crew(code);
+        var steps = person?.Steps ?? [];
+        _legs = [.. steps.Select(step => step.Leg == instead?.Key ? instead : week.Leg(step.Leg)).OfType<LegPlan.Planned>()];
+        _unplanned = [.. steps.Where(step => week.Leg(step.Leg) is LegPlan.Unplanned)];
+        _duties = person?.Duties ?? [];
+        _logged = [.. week.Logged(code).Select(row => Logged.Of(row, zone)).Where(row => !_duties.Any(duty => row.From < duty.Release && row.To > duty.Report))];
+        KnownFrom = week.Logged(code) is [var first, ..] ? first.Date : null;
+    }
+
+    /// <summary>First day of the calendar quarter of a date.</summary>
+    /// <param name="date">The date.</param>
+    public static LocalDate QuarterOf(LocalDate date) => new(date.Year, ((date.Month - 1) / 3 * 3) + 1, 1);
 
     /// <summary>The first logged date; null where nothing is logged.</summary>
     public LocalDate? KnownFrom { get; }

@@ -30,7 +30,7 @@ internal sealed class FlightTimeInYear : ICheck
     {
         var record = leg.Duty(seat.Code);
         var day = leg.Plan.Times.OffBlocks.InZone(leg.Plan.From.Zone).Date;
-        var quarter = new LocalDate(day.Year, ((day.Month - 1) / 3 * 3) + 1, 1);
+        var quarter = DutyRecord.QuarterOf(day);
         var periods = new[] { ("calendar quarter", quarter), ("two consecutive quarters", quarter.PlusMonths(-3)), ("calendar year", new LocalDate(day.Year, 1, 1)) };
         var unknown = new List<string>();
         foreach (var (name, from) in periods)

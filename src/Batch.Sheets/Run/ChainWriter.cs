@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Batch.Checks;
 using Batch.Flight.Plan;
+using NodaTime.Text;
 
 namespace Batch.Sheets.Run;
 
@@ -15,7 +16,10 @@ internal static class ChainWriter
         json.TextOrNull("mail", known?.Mail);
         json.TextOrNull("base", known?.Base);
         json.Minutes("flightTimeMin", person.FlightTime);
-        json.Objects("duties", person.Duties, Duty);
+        var table = week.DutyTables.FirstOrDefault(table => string.Equals(table.Code, person.Code, StringComparison.OrdinalIgnoreCase));
+        json.TextOrNull("loggedFrom", table?.LoggedFrom is { } first ? LocalDatePattern.Iso.Format(first) : null);
+        json.Objects("limits", table?.Limits ?? [], Limit);
+        json.Objects("duties", person.Duties, (to, duty) => Duty(to, duty, table?.Periods.FirstOrDefault(period => period.Report == duty.Report)));
         json.Objects("chain", person.Steps, Step);
     }
 
@@ -36,7 +40,7 @@ internal static class ChainWriter
         json.Objects("chain", aircraft.Steps, Step);
     }
 
-    private static void Duty(Utf8JsonWriter json, DutyDay duty)
+    private static void Duty(Utf8JsonWriter json, DutyDay duty, DutyPeriod? period)
     {
         json.At("reportUtc", duty.Report);
         json.At("releaseUtc", duty.Release);
@@ -45,6 +49,29 @@ internal static class ChainWriter
         json.WriteNumber("nightLandings", duty.NightLandings);
         json.Minutes("restBeforeMin", duty.RestBefore);
         json.Texts("legs", duty.Legs.Select(leg => leg.ToString()));
+        json.TextOrNull("from", period?.From);
+        json.TextOrNull("to", period?.To);
+        json.TextOrNull("reportZone", period?.ReportZone.Id);
+        json.TextOrNull("releaseZone", period?.ReleaseZone.Id);
+        json.Objects("limits", period?.Limits ?? [], Limit);
+    }
+
+    private static void Limit(Utf8JsonWriter json, DutyLimit limit)
+    {
+        json.WriteString("limit", limit.Key);
+        json.WriteString("name", limit.Name);
+        json.WriteString("leg", limit.At.ToString());
+        json.At("fromUtc", limit.From);
+        json.At("untilUtc", limit.Until);
+        json.Rounded("used", limit.Used, 2);
+        json.Rounded("allowed", limit.Limit, 2);
+        json.Rounded("left", limit.Left, 2);
+        json.WriteString("unit", limit.Unit);
+        json.WriteBoolean("atLeast", limit.IsLeast);
+        json.WriteBoolean("known", limit.IsKnown);
+        json.TextOrNull("why", limit.Unknown);
+        json.TextOrNull("citation", limit.Citation);
+        json.WriteBoolean("basisUnconfirmed", limit.IsBasisUnconfirmed);
     }
 
     private static void Step(Utf8JsonWriter json, ChainStep step)
