@@ -24,6 +24,12 @@ public sealed record Finding
     /// <summary>How far inside the limit [<see cref="Unit"/>]; negative beyond it; null where the condition is not a number.</summary>
     public double? Margin { get; init; }
 
+    /// <summary>What the margin is a share of, where that is not the limit itself: for a centre of gravity the width between its limits [<see cref="Unit"/>]; null for the limit.</summary>
+    public double? Span { get; init; }
+
+    /// <summary>The margin as a share of the limit or the span, comparable between units; negative beyond the limit; null where there is no margin or the limit is nought, as with days left.</summary>
+    public double? Share => Margin is { } margin && (Span ?? Required) is { } whole && whole != 0 ? margin / Math.Abs(whole) : null;
+
     /// <summary>Unit of the numbers: lb, ft, in, min, persons; empty where there are none.</summary>
     public string Unit { get; init; } = "";
 

@@ -20,6 +20,9 @@ internal interface ICheck
     /// <summary>Whether the answer depends on other legs of the aircraft or the pilots too; where not, it stays as it is while the leg's own plan does.</summary>
     bool LooksAround => false;
 
+    /// <summary>Whether its margin is what was chosen: fuel planned to the least that is allowed, a level flown at its minimum. Such a margin says nothing of how near the leg is to failing.</summary>
+    bool MarginIsChosen => false;
+
     /// <summary>Names of the amounts that a value in the operator's Checks sheet replaces, in the order in which that cell names them (<c>15/10</c>).</summary>
     ImmutableArray<string> Tunable => [];
 

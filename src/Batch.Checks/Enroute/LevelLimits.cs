@@ -17,6 +17,9 @@ internal sealed class LevelLimits : ICheck
     public string Needs => "Types ceiling, ICAO equipment; Aircraft ceiling; Legs level";
 
     /// <inheritdoc/>
+    public bool MarginIsChosen => true;
+
+    /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var level = leg.Plan.Profile.Level;

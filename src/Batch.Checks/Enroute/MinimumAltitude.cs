@@ -17,6 +17,9 @@ internal sealed class MinimumAltitude : ICheck
     public string Needs => "Airways minimum altitude; AltitudeGrid; Legs level";
 
     /// <inheritdoc/>
+    public bool MarginIsChosen => true;
+
+    /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var plan = leg.Plan;

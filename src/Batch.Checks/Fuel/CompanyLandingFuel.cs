@@ -15,6 +15,9 @@ internal sealed class CompanyLandingFuel : ICheck
     public string Needs => "Operator landing fuel; the plan";
 
     /// <inheritdoc/>
+    public bool MarginIsChosen => true;
+
+    /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var fuel = leg.Plan.Fuel;

@@ -15,6 +15,9 @@ internal sealed class Contingency : ICheck
     public string Needs => "the plan; Operator contingency; Holding table where the rules name a holding time";
 
     /// <inheritdoc/>
+    public bool MarginIsChosen => true;
+
+    /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["share of trip fuel"];
 
     /// <inheritdoc/>

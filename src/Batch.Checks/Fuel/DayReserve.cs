@@ -15,6 +15,9 @@ internal sealed class DayReserve : ICheck
     public string Needs => "the plan; Airports position (day or night)";
 
     /// <inheritdoc/>
+    public bool MarginIsChosen => true;
+
+    /// <inheritdoc/>
     public ImmutableArray<string> Tunable => [FinalReserve.Amount];
 
     /// <inheritdoc/>

@@ -15,6 +15,9 @@ internal sealed class FuelForNextDeparture : ICheck
     public string Needs => "the plan of the aircraft's later legs; Airports fuel";
 
     /// <inheritdoc/>
+    public bool MarginIsChosen => true;
+
+    /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var fuel = leg.Plan.Fuel;

@@ -16,6 +16,9 @@ internal sealed class HoldingWithoutAlternate : ICheck
     public string Needs => "the plan; Legs alternate; Holding table";
 
     /// <inheritdoc/>
+    public bool MarginIsChosen => true;
+
+    /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var fuel = leg.Plan.Fuel;

@@ -15,6 +15,9 @@ internal sealed class InstrumentReserve : ICheck
     public string Needs => "the plan; Legs alternate";
 
     /// <inheritdoc/>
+    public bool MarginIsChosen => true;
+
+    /// <inheritdoc/>
     public ImmutableArray<string> Tunable => [FinalReserve.Amount];
 
     /// <inheritdoc/>

@@ -15,6 +15,9 @@ internal sealed class NightReserve : ICheck
     public string Needs => "the plan; Airports position (day or night)";
 
     /// <inheritdoc/>
+    public bool MarginIsChosen => true;
+
+    /// <inheritdoc/>
     public ImmutableArray<string> Tunable => [FinalReserve.Amount];
 
     /// <inheritdoc/>

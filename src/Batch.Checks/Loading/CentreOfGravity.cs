@@ -59,7 +59,7 @@ internal static class CentreOfGravity
             _ => ((Inches?)null, inside ? $"Centre of gravity, {at}: {arm}, inside the envelope." : $"Centre of gravity, {at}: {arm}; the envelope does not reach to this weight."),
         };
         var answer = inside ? ruling.Pass(text) : ruling.Trips(text);
-        return answer with { Required = limit?.Value, Actual = test.Point.Arm.Value, Margin = test.ArmMargin.Value, Unit = "in", Cells = [.. Cells(leg).Where(cell => cell.Length > 0)] };
+        return answer with { Required = limit?.Value, Actual = test.Point.Arm.Value, Margin = test.ArmMargin.Value, Span = (aft - forward)?.Value, Unit = "in", Cells = [.. Cells(leg).Where(cell => cell.Length > 0)] };
     }
 
     private static Inches Nearer(Inches forward, Inches aft, Inches arm) => (arm - forward).Value <= (aft - arm).Value ? forward : aft;
