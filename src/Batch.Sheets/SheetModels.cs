@@ -15,6 +15,12 @@ public static class SheetModels
     /// <summary>Template of the page that lists everything a template can use.</summary>
     public const string ValuesPage = "template-values.html";
 
+    /// <summary>Template of the mail that carries a packet, as HTML.</summary>
+    public const string MailHtml = "mail.html";
+
+    /// <summary>Template of the same mail as plain text; its first line gives the subject.</summary>
+    public const string MailText = "mail.txt";
+
     /// <summary>The values of one trip's sheet, for <see cref="TripSheet"/>.</summary>
     /// <param name="week">The checked week.</param>
     /// <param name="facts">When and by which version.</param>
@@ -30,6 +36,10 @@ public static class SheetModels
     /// <param name="hasPdf">Whether the sheets are printed too, so that the board may link to them.</param>
     public static SheetModel Board(CheckedWeek week, RunFacts facts, PaperSize paper, bool hasPdf = true) => BoardModel.Of(week, facts, paper, hasPdf);
 
+    /// <summary>The values of a mail, for <see cref="MailHtml"/> and <see cref="MailText"/>.</summary>
+    /// <param name="letter">What the mail says.</param>
+    public static SheetModel Mail(CrewLetter letter) => MailModel.Of(letter);
+
     /// <summary>The values of the page that lists what templates can use, for <see cref="ValuesPage"/>; its examples are those of a week.</summary>
     /// <param name="week">A checked week with as much in it as can be.</param>
     /// <param name="facts">When and by which version.</param>
@@ -39,7 +49,22 @@ public static class SheetModels
     [
         (TripSheet, Trip(week, facts, Trips(week) is [var first, ..] ? first : "", paper)),
         (WeekBoard, Board(week, facts, paper)),
+        (MailHtml, Mail(ExampleLetter(week, facts))),
     ]);
+
+    /// <summary>A later issue with as much in it as can be, so that every value of a mail has an example.</summary>
+    private static CrewLetter ExampleLetter(CheckedWeek week, RunFacts facts)
+    {
+        var letters = CrewLetters.Of(week, facts);
+        var letter = letters.FirstOrDefault(letter => letter.Legs.Any(leg => !leg.Failures.IsEmpty)) ?? letters.FirstOrDefault() ?? new CrewLetter { Operator = week.Plan.Input.Operator.Name, Code = "ABC", Facts = facts };
+        return letter with
+        {
+            Revision = 2,
+            Changes = ["T101/1: passengers 3 to 4."],
+            Attachments = ["packet.pdf"],
+            Legs = [.. letter.Legs.Select(leg => leg.Failures.IsEmpty ? leg : leg with { OverrideReason = "the chief pilot accepts it" })],
+        };
+    }
 
     /// <summary>Names of the trips of a week, in order.</summary>
     /// <param name="week">The checked week.</param>

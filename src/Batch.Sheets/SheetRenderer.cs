@@ -10,6 +10,7 @@ namespace Batch.Sheets;
 /// <param name="bounds">How much a template may take.</param>
 public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bounds)
 {
+    private const string PlainText = ".txt";
     private readonly ConcurrentDictionary<string, Template> _parsed = new(StringComparer.Ordinal);
 
     /// <summary>A renderer with the usual bounds.</summary>
@@ -22,7 +23,7 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
     /// <summary>The templates in use.</summary>
     public TemplateFolder Templates => templates;
 
-    /// <summary>Renders one sheet. Every value is written HTML-escaped unless it is a picture or marked with <c>raw</c>.</summary>
+    /// <summary>Renders one sheet. In HTML every value is written escaped unless it is a picture or marked with <c>raw</c>; in a template that ends in <c>.txt</c> every value is written on one line.</summary>
     /// <param name="templateName">Name of the template, such as <c>trip-sheet.html</c>.</param>
     /// <param name="model">Its values.</param>
     /// <returns>The page, or what is wrong in the template.</returns>
@@ -33,7 +34,7 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
         if (template.HasErrors)
             return Failed([.. TemplateProblems.Of(template)]);
         using var clock = new CancellationTokenSource(bounds.Time);
-        var context = new SheetContext(this, bounds, model) { CancellationToken = clock.Token };
+        var context = new SheetContext(this, bounds, model) { CancellationToken = clock.Token, IsText = templateName.EndsWith(PlainText, StringComparison.OrdinalIgnoreCase) };
         try
         {
             return new RenderResult { Html = template.Render(context) };

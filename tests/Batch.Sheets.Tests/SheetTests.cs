@@ -87,7 +87,24 @@ public class SheetTests
     [InlineData("A/B", "A~002fB")]
     [InlineData("..", "~002e~002e")]
     [InlineData("", "~")]
-    public void A_trip_name_becomes_a_file_name_that_no_system_refuses(string trip, string file) => Assert.Equal(file, SheetName.Of(trip));
+    [InlineData("../../etc/passwd", "~002e~002e~002f~002e~002e~002fetc~002fpasswd")]
+    [InlineData("АНЯ", "~0410~041d~042f")]
+    [InlineData("con", "con~")]
+    [InlineData("LPT1", "LPT1~")]
+    [InlineData("CONNIE", "CONNIE")]
+    public void A_name_becomes_a_file_name_that_no_system_refuses(string name, string file) => Assert.Equal(file, SheetName.Of(name));
+
+    [Fact]
+    public void Long_names_stay_short_enough_for_a_file_and_do_not_meet()
+    {
+        var (one, other) = (SheetName.Of(new string('я', 60) + "1"), SheetName.Of(new string('я', 60) + "2"));
+        Assert.InRange(one.Length, 1, 100);
+        Assert.NotEqual(one, other);
+    }
+
+    [Fact]
+    public void Sheets_stand_in_the_folders_of_the_run() =>
+        Assert.Equal(["sheets/T101", "packets/ANA", "loads/XAND-2026-12-07"], [SheetPaths.Trip("T101"), SheetPaths.Packet("ANA"), SheetPaths.Load("XAND", new LocalDate(2026, 12, 7))]);
 
     private static string Board() => Rendered(Renderer.Render(SheetModels.WeekBoard, SheetModels.Board(SampleWeek.Made, SampleWeek.Facts, PaperSize.A4)));
 }

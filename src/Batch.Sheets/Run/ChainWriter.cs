@@ -15,6 +15,7 @@ internal static class ChainWriter
         json.TextOrNull("name", known?.Name);
         json.TextOrNull("mail", known?.Mail);
         json.TextOrNull("base", known?.Base);
+        json.WriteString("packet", SheetPaths.Packet(person.Code));
         json.Minutes("flightTimeMin", person.FlightTime);
         var table = week.DutyTables.FirstOrDefault(table => string.Equals(table.Code, person.Code, StringComparison.OrdinalIgnoreCase));
         json.TextOrNull("loggedFrom", table?.LoggedFrom is { } first ? LocalDatePattern.Iso.Format(first) : null);

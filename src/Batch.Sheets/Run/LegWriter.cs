@@ -10,7 +10,7 @@ namespace Batch.Sheets.Run;
 /// <summary>One leg in <c>run.json</c>.</summary>
 internal static class LegWriter
 {
-    public static void Members(Utf8JsonWriter json, CheckedLeg leg)
+    public static void Members(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg)
     {
         switch (leg.Plan)
         {
@@ -18,7 +18,7 @@ internal static class LegWriter
                 PlannedMembers(json, leg, planned);
                 break;
             case LegPlan.Unplanned unplanned:
-                UnplannedMembers(json, leg, unplanned);
+                UnplannedMembers(json, week, leg, unplanned);
                 break;
             default:
                 throw new UnreachableException();
@@ -64,7 +64,7 @@ internal static class LegWriter
         json.Texts("notes", plan.Notes);
     }
 
-    private static void UnplannedMembers(Utf8JsonWriter json, CheckedLeg leg, LegPlan.Unplanned plan)
+    private static void UnplannedMembers(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg, LegPlan.Unplanned plan)
     {
         if (plan.Leg is { } read)
             Names(json, read);
@@ -72,6 +72,7 @@ internal static class LegWriter
             BrokenNames(json, plan.Key, plan.Broken);
         json.WriteString("state", StateWord.Of(leg.State));
         json.At("offBlocksUtc", plan.Leg?.OffBlocks);
+        json.TextOrNull("fromZone", week.Plan.Input.Airports.GetValueOrDefault(plan.Leg?.From ?? "")?.Zone.Id);
         json.WriteString("why", plan.Why);
         json.WriteString("where", plan.Where);
         json.WriteString("expected", plan.Expected);

@@ -23,7 +23,7 @@ internal static class RunWriter
         {
             json.WriteStartObject();
             Head(json, week, facts);
-            json.Objects("legs", week.Legs, LegWriter.Members);
+            json.Objects("legs", week.Legs, (to, leg) => LegWriter.Members(to, week, leg));
             json.Objects("crew", week.Plan.Crew, (to, person) => ChainWriter.Crew(to, week, person));
             json.Objects("aircraft", week.Plan.Aircraft, (to, aircraft) => ChainWriter.Aircraft(to, week, aircraft));
             json.WriteEndObject();
@@ -39,6 +39,8 @@ internal static class RunWriter
         json.WriteString("toolVersion", facts.ToolVersion);
         json.WriteString("ruleSet", week.RuleSet);
         json.TextOrNull("operator", week.Plan.Input.Operator.Name);
+        json.TextOrNull("operatorContact", week.Plan.Input.Operator.Contact);
+        json.TextOrNull("language", week.Plan.Input.Operator.Language);
         json.Objects("inputs", week.Plan.Input.Inputs, (to, book) =>
         {
             to.WriteString("book", book.Name);

@@ -4,6 +4,9 @@ namespace Batch.Sheets.Templates;
 /// <param name="Html">The markup.</param>
 internal sealed record Markup(string Html)
 {
+    /// <summary>Whether it is a picture.</summary>
+    public bool IsPicture => Html.StartsWith("<svg", StringComparison.Ordinal);
+
     public override string ToString() => Html;
 
     /// <summary>A text with the five characters that mean something in HTML replaced; fit for element content and quoted attributes.</summary>

@@ -40,19 +40,26 @@ internal sealed class SheetContext : TemplateContext
         PushGlobal(new ScriptObject());
     }
 
+    /// <summary>Whether the output is plain text: values are not escaped, and stand on one line.</summary>
+    public bool IsText { get; init; }
+
     /// <inheritdoc/>
     public override TemplateContext Write(SourceSpan span, object? textAsObject)
     {
         if (textAsObject is null)
             return this;
         if (textAsObject is Markup markup)
-            return Write(markup.Html);
+            return IsText && markup.IsPicture ? throw new ValueError(span, "A picture cannot stand in a text.") : Write(markup.Html);
         if (textAsObject is not string and IEnumerable)
             throw new ValueError(span, "This is a list; write its items in a `for` loop.");
         if (ViewMembers.Of(textAsObject.GetType()) is { Count: > 0 } parts && textAsObject is not IPrintable)
             throw new ValueError(span, "This is a group of values; write one of them: " + string.Join(", ", parts.Keys.Order(StringComparer.Ordinal).Take(8)) + (parts.Count > 8 ? ", ..." : "."));
-        return Write(Markup.Escaped(textAsObject is IPrintable value ? value.ToString() ?? "" : ObjectToString(textAsObject) ?? ""));
+        var text = (textAsObject is IPrintable value ? value.ToString() : ObjectToString(textAsObject)) ?? "";
+        return Write(IsText ? OneLine(text) : Markup.Escaped(text));
     }
+
+    /// <summary>A value of a book must not make a line of its own in a mail.</summary>
+    private static string OneLine(string text) => string.Concat(text.Select(letter => char.IsControl(letter) || letter is '\u2028' or '\u2029' ? ' ' : letter));
 
     /// <summary>Nothing, an empty text and an empty list count as no.</summary>
     /// <param name="span">Where.</param>

@@ -24,6 +24,6 @@ internal sealed record RunView
         MadeAt = new ClockTime(facts.MadeAt, DateTimeZone.Utc),
         ToolVersion = facts.ToolVersion,
         RuleSet = week.RuleSet,
-        Books = [.. week.Plan.Input.Inputs.Select(book => new BookView { Name = book.Name, Fingerprint = book.Sha256.Length > 12 ? book.Sha256[..12] : book.Sha256 })],
+        Books = [.. week.Plan.Input.Inputs.Select(BookView.Of)],
     };
 }
