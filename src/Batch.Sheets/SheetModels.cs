@@ -40,6 +40,23 @@ public static class SheetModels
     /// <param name="letter">What the mail says.</param>
     public static SheetModel Mail(CrewLetter letter) => MailModel.Of(letter);
 
+    /// <summary>Every sheet of a week with its template: what there is to render.</summary>
+    /// <param name="week">The checked week.</param>
+    /// <param name="facts">When and by which version.</param>
+    /// <param name="paper">Paper size.</param>
+    public static IEnumerable<SheetToRender> All(CheckedWeek week, RunFacts facts, PaperSize paper)
+    {
+        foreach (var trip in Trips(week))
+            yield return new SheetToRender(TripSheet, Trip(week, facts, trip, paper), IsPrinted: true);
+        yield return new SheetToRender(WeekBoard, Board(week, facts, paper), IsPrinted: true);
+        yield return new SheetToRender(ValuesPage, Values(week, facts, paper), IsPrinted: true);
+        foreach (var letter in CrewLetters.Of(week, facts).Append(ExampleLetter(week, facts)))
+        {
+            yield return new SheetToRender(MailHtml, Mail(letter), IsPrinted: false);
+            yield return new SheetToRender(MailText, Mail(letter), IsPrinted: false);
+        }
+    }
+
     /// <summary>The values of the page that lists what templates can use, for <see cref="ValuesPage"/>; its examples are those of a week.</summary>
     /// <param name="week">A checked week with as much in it as can be.</param>
     /// <param name="facts">When and by which version.</param>

@@ -12,6 +12,7 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
 {
     private const string PlainText = ".txt";
     private readonly ConcurrentDictionary<string, Template> _parsed = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Template> _marked = new(StringComparer.Ordinal);
 
     /// <summary>A renderer with the usual bounds.</summary>
     /// <param name="templates">The templates.</param>
@@ -34,7 +35,7 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
         if (template.HasErrors)
             return Failed([.. TemplateProblems.Of(template)]);
         using var clock = new CancellationTokenSource(bounds.Time);
-        var context = new SheetContext(this, bounds, model) { CancellationToken = clock.Token, IsText = templateName.EndsWith(PlainText, StringComparison.OrdinalIgnoreCase) };
+        var context = new SheetContext(Parsed, templates, bounds, model) { CancellationToken = clock.Token, IsText = IsText(templateName) };
         try
         {
             return new RenderResult { Html = template.Render(context) };
@@ -49,9 +50,51 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
         }
     }
 
-    /// <summary>The parsed template of a name, with its errors; null when there is none.</summary>
-    internal Template? Parsed(string name) =>
+    /// <summary>Renders one sheet to find what is wrong in its templates: a name that does not exist is noted and counts as nothing, and the page can be led back to the lines that wrote it.</summary>
+    /// <param name="templateName">Name of the template.</param>
+    /// <param name="model">Its values.</param>
+    public TracedPage Trace(string templateName, SheetModel model)
+    {
+        if (Marked(templateName) is not { } template)
+            return new TracedPage("", [], [MissingTemplate.Named(templates, templateName)]);
+        if (template.HasErrors)
+            return new TracedPage("", [], [.. TemplateProblems.Of(template)]);
+        using var clock = new CancellationTokenSource(bounds.Time);
+        var noted = new List<TemplateProblem>();
+        var context = new SheetContext(Marked, templates, bounds, model, noted) { CancellationToken = clock.Token, IsText = IsText(templateName) };
+        try
+        {
+            var (html, places) = LineMarks.OutOf(template.Render(context));
+            return new TracedPage(html, places, [.. noted.Distinct()]);
+        }
+        catch (PartialBroken broken)
+        {
+            noted.AddRange(broken.Problems);
+        }
+        catch (ScriptRuntimeException wrong) when (wrong.InnerException is PartialBroken inside)
+        {
+            noted.AddRange(inside.Problems);
+        }
+        catch (ScriptRuntimeException wrong)
+        {
+            // What stops the page after a name that does not exist may follow from it alone.
+            if (noted.Count == 0)
+                noted.Add(TemplateProblems.Of(wrong, bounds));
+        }
+        return new TracedPage("", [], [.. noted.Distinct()]);
+    }
+
+    /// <summary>What cannot be understood in a template as text; empty where all can, and for a name that does not exist.</summary>
+    /// <param name="name">Name of the template or partial.</param>
+    public ImmutableArray<TemplateProblem> Syntax(string name) => Parsed(name) is { HasErrors: true } broken ? [.. TemplateProblems.Of(broken)] : [];
+
+    private Template? Parsed(string name) =>
         templates.Text(name) is { } text ? _parsed.GetOrAdd(name, key => Template.Parse(text, key)) : null;
+
+    private Template? Marked(string name) =>
+        templates.Text(name) is { } text ? _marked.GetOrAdd(name, key => LineMarks.Into(Template.Parse(text, key), key)) : null;
+
+    private static bool IsText(string templateName) => templateName.EndsWith(PlainText, StringComparison.OrdinalIgnoreCase);
 
     private static RenderResult Failed(params ImmutableArray<TemplateProblem> problems) => new() { Html = "", Problems = problems };
 }

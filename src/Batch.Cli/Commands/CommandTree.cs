@@ -26,6 +26,7 @@ internal static class CommandTree
         CheckCommand.Build(terminal, interrupt),
         ExplainCommand.Build(terminal, interrupt),
         NewCommand.Build(terminal),
+        TemplatesCommand.Build(terminal, interrupt),
     };
 
     /// <summary>For each word that was not understood the commands and options that are near to it.</summary>

@@ -21,22 +21,29 @@ public static class WeekReading
     {
         progress.Report(new RunProgress("reading", 0, books.Count));
         OperatorWeek week;
-        RuleSet rules;
         try
         {
             week = BookReader.Read(books);
-            rules = RuleSet.Load(week.Operator.RuleSet.Length > 0 ? week.Operator.RuleSet : UsualRuleSet);
         }
         catch (BookException error)
         {
             throw new InputException(error.Message, error);
         }
-        catch (UnknownRuleSetException error)
-        {
-            throw new InputException(error.Message, error);
-        }
 
         progress.Report(new RunProgress("reading", books.Count, books.Count));
+        return Of(week, jobs, findsRemedies, progress, cancel);
+    }
+
+    /// <summary>Plans and checks a week that was read.</summary>
+    /// <param name="week">The week.</param>
+    /// <param name="jobs">Aircraft planned at once, 1 or more; the result does not depend on it.</param>
+    /// <param name="findsRemedies">Whether changes that make failed checks pass are looked for.</param>
+    /// <param name="progress">Told how far it has come.</param>
+    /// <param name="cancel">Stops between legs.</param>
+    /// <exception cref="InputException">The rule set is not known.</exception>
+    public static WeekResult Of(OperatorWeek week, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel)
+    {
+        var rules = Rules(week);
         var guard = new LegGuard();
         var planner = new WeekPlanner(week, (leg, type) => rules.For(leg, type, week.Operator));
         var chains = new ImmutableArray<LegPlan>[planner.Registrations.Length];
@@ -79,6 +86,18 @@ public static class WeekReading
         });
         var next = 0;
         return week with { Legs = [.. week.Legs.Select(leg => next < failing.Length && ReferenceEquals(leg, failing[next]) ? found[next++] : leg)] };
+    }
+
+    private static RuleSet Rules(OperatorWeek week)
+    {
+        try
+        {
+            return RuleSet.Load(week.Operator.RuleSet.Length > 0 ? week.Operator.RuleSet : UsualRuleSet);
+        }
+        catch (UnknownRuleSetException error)
+        {
+            throw new InputException(error.Message, error);
+        }
     }
 
     private static LegPlan.Unplanned Broken(Leg leg, Exception error) => new()

@@ -17,7 +17,7 @@ public static class WeekRun
     /// <exception cref="InputException">The books, the templates folder or the output folder cannot be used.</exception>
     public static RunReport Run(RunOptions options, IProgress<RunProgress> progress, CancellationToken cancel)
     {
-        var templates = Templates(options.Templates);
+        var templates = TemplateReading.Of(options.Templates, "--templates");
         using var folder = new OutputFolder(options.Out);
         var read = WeekReading.Read(options.Books, options.Jobs, findsRemedies: true, progress, cancel);
         var week = Chosen(read.Week, options);
@@ -67,12 +67,6 @@ public static class WeekRun
         var document = printer.Print(rendered.Html, new PrintOptions { MadeAt = facts.MadeAt.ToDateTimeOffset(), PageSize = options.Paper.ToString(), CancellationToken = cancel });
         notes.Add(document.Unsupported);
         return new RenderedSheet(html, document.Pdf, []);
-    }
-
-    private static TemplateFolder Templates(string? folder)
-    {
-        if (folder is null) return TemplateFolder.Shipped;
-        return Directory.Exists(folder) ? TemplateFolder.Over(folder) : throw new InputException($"--templates {folder}: there is no such folder.");
     }
 
     private static CheckedWeek Chosen(CheckedWeek week, RunOptions options)

@@ -10,14 +10,23 @@ namespace Batch.Sheets.Templates;
 /// <summary>One rendering: strict names, escaped output, bounded.</summary>
 internal sealed class SheetContext : TemplateContext
 {
-    private readonly SheetRenderer _renderer;
+    private readonly Func<string, Template?> _parsed;
+    private readonly TemplateFolder _templates;
     private readonly SheetModel _model;
+    private readonly List<TemplateProblem>? _noted;
 
-    public SheetContext(SheetRenderer renderer, TemplateBounds bounds, SheetModel model)
+    /// <param name="parsed">Gives the parsed partial of a name; null where there is none.</param>
+    /// <param name="templates">The templates, for naming the nearest.</param>
+    /// <param name="bounds">How much the rendering may take.</param>
+    /// <param name="model">The values.</param>
+    /// <param name="noted">Receives names that do not exist, which then count as nothing; null where the first one stops the rendering.</param>
+    public SheetContext(Func<string, Template?> parsed, TemplateFolder templates, TemplateBounds bounds, SheetModel model, List<TemplateProblem>? noted = null)
         : base(TemplateFunctions.Make())
     {
-        _renderer = renderer;
+        _parsed = parsed;
+        _templates = templates;
         _model = model;
+        _noted = noted;
         StrictVariables = true;
         EnableRelaxedMemberAccess = false;
         EnableRelaxedTargetAccess = false;
@@ -73,13 +82,25 @@ internal sealed class SheetContext : TemplateContext
     /// <inheritdoc/>
     protected override Template CreateTemplate(string templatePath, ScriptNode? callerContext)
     {
-        if (_renderer.Parsed(templatePath) is not { } partial)
-            throw new PartialBroken([MissingTemplate.At(_renderer.Templates, templatePath, callerContext?.Span.FileName ?? "", (callerContext?.Span.Start.Line ?? -1) + 1, (callerContext?.Span.Start.Column ?? -1) + 1)]);
+        if (_parsed(templatePath) is not { } partial)
+            throw new PartialBroken([MissingTemplate.At(_templates, templatePath, callerContext?.Span.FileName ?? "", (callerContext?.Span.Start.Line ?? -1) + 1, (callerContext?.Span.Start.Column ?? -1) + 1)]);
         if (partial.HasErrors)
             throw new PartialBroken([.. TemplateProblems.Of(partial)]);
         return partial;
     }
 
-    private bool Unknown(TemplateContext context, SourceSpan span, ScriptVariable variable, out object value) =>
-        throw ValueError.Unknown(span, $"There is no value or function `{variable.Name}`", variable.Name, [.. ViewMembers.Of(_model.GetType()).Keys, .. BuiltinObject.Keys]);
+    /// <summary>Notes a name that does not exist and goes on with nothing in its place; false where the rendering is to stop.</summary>
+    /// <param name="unknown">What is wrong with it.</param>
+    public bool Notes(ValueError unknown)
+    {
+        _noted?.Add(TemplateProblems.Of(unknown));
+        return _noted is not null;
+    }
+
+    private bool Unknown(TemplateContext context, SourceSpan span, ScriptVariable variable, out object? value)
+    {
+        var unknown = ValueError.Unknown(span, $"There is no value or function `{variable.Name}`", variable.Name, [.. ViewMembers.Of(_model.GetType()).Keys, .. BuiltinObject.Keys]);
+        value = null;
+        return Notes(unknown) ? true : throw unknown;
+    }
 }

@@ -11,11 +11,13 @@ internal static class TemplateProblems
     public static IEnumerable<TemplateProblem> Of(Template template) =>
         template.Messages.Where(message => message.Type == ParserMessageType.Error).Select(message => At(message.Span, message.Message, ""));
 
+    public static TemplateProblem Of(ValueError wrong) => At(wrong.Span, wrong.OriginalMessage, wrong.Near);
+
     public static TemplateProblem Of(ScriptRuntimeException wrong, TemplateBounds bounds) => wrong switch
     {
-        ValueError value => At(value.Span, value.OriginalMessage, value.Near),
+        ValueError value => Of(value),
         ScriptAbortException => At(wrong.Span, $"The sheet took longer than {bounds.Time.TotalSeconds.ToString("0.#", CultureInfo.InvariantCulture)} seconds and was stopped here.", ""),
-        { InnerException: ValueError inner } => At(inner.Span, inner.OriginalMessage, inner.Near),
+        { InnerException: ValueError inner } => Of(inner),
         _ => At(wrong.Span, wrong.OriginalMessage, ""),
     };
 

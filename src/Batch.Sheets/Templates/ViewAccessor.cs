@@ -27,9 +27,11 @@ internal sealed class ViewAccessor : IObjectAccessor
             value = found.Read(target);
             return true;
         }
-        throw members.Count == 0
+        var unknown = members.Count == 0
             ? new ValueError(span, $"A single value has no parts, so no `{member}`.")
             : ValueError.Unknown(span, $"There is no value `{member}` here", member, members.Keys);
+        value = null;
+        return context is SheetContext sheet && sheet.Notes(unknown) ? true : throw unknown;
     }
 
     public bool TrySetValue(TemplateContext context, SourceSpan span, object target, string member, object? value) =>
