@@ -20,6 +20,9 @@ public sealed record RegisterRow
     /// <summary>The state in words: pass, not applicable, not checked, note, caution, fail or unplanned.</summary>
     public required string State { get; init; }
 
+    /// <summary>Why the leg is flown although this check fails; empty where nobody gave a reason or the check does not fail.</summary>
+    public string Override { get; init; } = "";
+
     /// <summary>The answer.</summary>
     public required Finding Finding { get; init; }
 }

@@ -41,4 +41,31 @@ public sealed class WeekCheckerTests
         Assert.Contains(Verdict.NotChecked, verdicts);
         Assert.Equal(verdicts.OrderDescending(), verdicts);
     }
+
+    [Theory]
+    [InlineData(1000, "", true)]
+    [InlineData(1000, "the chief pilot agreed", false)]
+    [InlineData(1180, "the chief pilot agreed", false)]
+    public void A_leg_that_fails_holds_its_trip_unless_somebody_gave_a_reason(double aboardLb, string reason, bool isHeld)
+    {
+        var plan = SomePlans.Planned();
+        plan = plan with
+        {
+            Leg = plan.Leg with { Override = reason },
+            Fuel = plan.Fuel with { Contingency = new Pounds(40), Aboard = new Pounds(aboardLb), Uplift = new Pounds(680) },
+        };
+        var week = WeekChecker.Check(SomePlans.Week(plan), RuleSet.Load("us-charter"), Ask.Fair("XBEL", "XDUN"));
+        var leg = Assert.Single(week.Legs);
+        Assert.Equal(aboardLb == 1000, leg.State == LegState.Fail);
+        Assert.Equal(leg.State == LegState.Fail ? reason : "", leg.Override);
+        Assert.Equal(isHeld, leg.IsHeld);
+        Assert.Equal(isHeld ? [plan.Key.Trip] : [], week.HeldTrips);
+    }
+
+    [Fact]
+    public void A_leg_that_could_not_be_planned_is_held_whatever_the_reason()
+    {
+        var week = WeekChecker.Check(SomePlans.Week(SomePlans.Unplanned(2, Some.Noon)), RuleSet.Load("us-charter"), Ask.Fair("XBEL", "XDUN"));
+        Assert.True(Assert.Single(week.Legs).IsHeld);
+    }
 }

@@ -13,7 +13,8 @@ public sealed class DoorsTests
         ["Batch.Books"] = ["Batch.Flight"],
         ["Batch.Paper"] = [],
         ["Batch.Sheets"] = ["Batch.Checks", "Batch.Flight"],
-        ["Batch.Cli"] = ["Batch.Books", "Batch.Checks", "Batch.Flight", "Batch.Paper", "Batch.Sheets"],
+        ["Batch.Post"] = [],
+        ["Batch.Cli"] = ["Batch.Books", "Batch.Checks", "Batch.Flight", "Batch.Paper", "Batch.Post", "Batch.Sheets"],
     };
 
     public static TheoryData<string> Rooms => [.. Directory.GetDirectories(Path.Combine(RepositoryRoot.Folder, "src")).Select(folder => Path.GetFileName(folder))];

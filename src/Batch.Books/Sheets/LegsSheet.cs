@@ -37,6 +37,7 @@ internal static class LegsSheet
     private static readonly Column<string> DepartureRunway = Plan.Add(ColumnKinds.Runway("Departure runway", nameof(Leg.DepartureRunway), "Departure runway; empty for the best into the wind."));
     private static readonly Column<string> ArrivalRunway = Plan.Add(ColumnKinds.Runway("Arrival runway", nameof(Leg.ArrivalRunway), "Arrival runway; empty for the best into the wind."));
     private static readonly Column<string> Remarks = Plan.Add(ColumnKinds.Text("Remarks", nameof(Leg.Remarks), "Remarks."));
+    private static readonly Column<string> Override = Plan.Add(ColumnKinds.Text("Override", nameof(Leg.Override), "Why the leg is flown and mailed although a check fails, and who decided it; printed in mail and register."));
 
     /// <summary>Reads the legs in book order.</summary>
     public static List<LegDraft> Read(Shelf shelf, Reference reference)
@@ -119,6 +120,7 @@ internal static class LegsSheet
             DepartureRunway = row.Text(DepartureRunway),
             ArrivalRunway = row.Text(ArrivalRunway),
             Remarks = row.Text(Remarks),
+            Override = row.Text(Override),
             Extra = Extra(row),
             Origin = row.Origin,
         };

@@ -18,6 +18,7 @@ internal static class RunCommand
         var only = new Option<string?>("--only") { Description = "Trips to write, separated by commas. The whole week is planned all the same.", HelpName = "TRIP,..." };
         var from = new Option<string?>("--from") { Description = "First day to write, local to the departure.", HelpName = "DATE" };
         var to = new Option<string?>("--to") { Description = "Last day to write.", HelpName = "DATE" };
+        var overrides = new Option<string[]>("--override") { Description = "Why a leg is flown and mailed although it fails, for this run; a reason that is to stay belongs into the column Override of the Legs sheet. May be given more than once.", HelpName = "TRIP/LEG=REASON" };
         var noPdf = new Option<bool>("--no-pdf") { Description = "Writes no PDF." };
         var paper = new Option<PaperSize>("--paper") { Description = "Paper of the sheets.", HelpName = "A4|Letter", DefaultValueFactory = _ => PaperSize.A4 };
         var madeAt = new Option<string?>("--made-at") { Description = "The instant printed as made at, instead of the clock's.", HelpName = "T" };
@@ -32,9 +33,10 @@ internal static class RunCommand
             Examples:
               tripbatch run operator.xlsx week.xlsx --out out
               tripbatch run input-samples --only T101,T105 --no-pdf
+              tripbatch run input-samples --override T108/2="the chief pilot agreed, ferry without passengers"
               tripbatch run input-samples --from 2026-12-11 --to 2026-12-13 --paper Letter
             """)
-        { books, into, templates, only, from, to, noPdf, paper, jobs, madeAt };
+        { books, into, templates, only, from, to, overrides, noPdf, paper, jobs, madeAt };
         command.SetAction(parsed =>
         {
             var options = new RunOptions
@@ -45,6 +47,7 @@ internal static class RunCommand
                 Only = [.. (parsed.GetValue(only) ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(trip => trip.ToUpperInvariant())],
                 From = SharedArguments.Day("--from", parsed.GetValue(from)),
                 To = SharedArguments.Day("--to", parsed.GetValue(to)),
+                Overrides = Reasons(parsed.GetValue(overrides) ?? []),
                 MakesPdf = !parsed.GetValue(noPdf),
                 Paper = parsed.GetValue(paper),
                 Jobs = SharedArguments.CheckedJobs(parsed.GetValue(jobs)),
@@ -53,6 +56,19 @@ internal static class RunCommand
             return Report(terminal, options, WeekRun.Run(options, new ProgressLines(terminal), interrupt));
         });
         return command;
+    }
+
+    private static ImmutableSortedDictionary<string, string> Reasons(string[] overrides)
+    {
+        var reasons = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var written in overrides)
+        {
+            var parts = written.Split('=', 2, StringSplitOptions.TrimEntries);
+            if (parts is not [{ Length: > 0 } leg, { Length: > 0 } reason]) throw new InputException($"--override {written}: a leg and a reason were expected, such as T101/2=\"agreed by the chief pilot\".");
+            reasons[leg] = reason;
+        }
+
+        return reasons.ToImmutable();
     }
 
     private static int Report(Terminal terminal, RunOptions options, RunReport report)

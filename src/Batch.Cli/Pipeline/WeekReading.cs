@@ -16,14 +16,15 @@ public static class WeekReading
     /// <param name="findsRemedies">Whether changes that make failed checks pass are looked for.</param>
     /// <param name="progress">Told how far it has come.</param>
     /// <param name="cancel">Stops between legs.</param>
+    /// <param name="overrides">Why legs are flown although they fail, by leg, such as <c>T101/2</c>; null for what the books say.</param>
     /// <exception cref="InputException">The books cannot be used.</exception>
-    public static WeekResult Read(IReadOnlyList<string> books, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel)
+    public static WeekResult Read(IReadOnlyList<string> books, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel, IReadOnlyDictionary<string, string>? overrides = null)
     {
         progress.Report(new RunProgress("reading", 0, books.Count));
         OperatorWeek week;
         try
         {
-            week = BookReader.Read(books);
+            week = Overridden.With(BookReader.Read(books), overrides ?? ImmutableDictionary<string, string>.Empty);
         }
         catch (BookException error)
         {

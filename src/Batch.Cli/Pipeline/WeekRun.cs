@@ -19,7 +19,7 @@ public static class WeekRun
     {
         var templates = TemplateReading.Of(options.Templates, "--templates");
         using var folder = new OutputFolder(options.Out);
-        var read = WeekReading.Read(options.Books, options.Jobs, findsRemedies: true, progress, cancel);
+        var read = WeekReading.Read(options.Books, options.Jobs, findsRemedies: true, progress, cancel, options.Overrides);
         var week = Chosen(read.Week, options);
         var facts = ProgramFacts.At(options.MadeAt);
         var guard = new LegGuard();

@@ -72,6 +72,9 @@ public sealed record Leg
     /// <summary>Remarks.</summary>
     public string Remarks { get; init; } = "";
 
+    /// <summary>Why the leg is to be flown and mailed although a check fails, as the person who decided it wrote it; empty where nobody did.</summary>
+    public string Override { get; init; } = "";
+
     /// <summary>Unknown columns by header as written.</summary>
     public ImmutableSortedDictionary<string, string> Extra { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 

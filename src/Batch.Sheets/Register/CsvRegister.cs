@@ -48,6 +48,7 @@ internal static class CsvRegister
             Guarded(string.Join("; ", finding.Cells)),
             Guarded(finding.Actor),
             Guarded(finding.NoRemedy.Length > 0 ? finding.NoRemedy : string.Join("; ", finding.Remedies.Select(remedy => remedy.Text))),
+            Guarded(row.Override),
         ];
     }
 

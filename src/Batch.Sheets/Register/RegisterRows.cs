@@ -20,6 +20,7 @@ internal static class RegisterRows
             Aircraft = aircraft,
             Date = date,
             State = state,
+            Override = finding.Verdict == Verdict.Fail ? leg.Override : "",
             Finding = finding,
         };
         if (leg.Plan is LegPlan.Unplanned unplanned)

@@ -15,7 +15,7 @@ internal static class LegWriter
         switch (leg.Plan)
         {
             case LegPlan.Planned planned:
-                PlannedMembers(json, leg, planned);
+                PlannedMembers(json, week, leg, planned);
                 break;
             case LegPlan.Unplanned unplanned:
                 UnplannedMembers(json, week, leg, unplanned);
@@ -25,13 +25,16 @@ internal static class LegWriter
         }
     }
 
-    private static void PlannedMembers(Utf8JsonWriter json, CheckedLeg leg, LegPlan.Planned plan)
+    private static void PlannedMembers(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg, LegPlan.Planned plan)
     {
         Names(json, plan.Leg);
         json.WriteString("state", StateWord.Of(leg.State));
         json.WriteString("type", plan.Type.Name);
         json.WriteString("rules", Words.Of(plan.Rules));
         json.WriteString("purpose", Words.Of(plan.Purpose));
+        json.TextOrNull("override", leg.Override);
+        json.TextOrNull("remarks", plan.Leg.Remarks);
+        json.WriteString("loadSha256", LoadPrint.Of(week.Plan.Input, plan.Key));
         json.WriteString("fromZone", plan.From.Zone.Id);
         json.WriteString("toZone", plan.To.Zone.Id);
         json.At("offBlocksUtc", plan.Times.OffBlocks);

@@ -41,6 +41,8 @@ internal static class RunWriter
         json.TextOrNull("operator", week.Plan.Input.Operator.Name);
         json.TextOrNull("operatorContact", week.Plan.Input.Operator.Contact);
         json.TextOrNull("language", week.Plan.Input.Operator.Language);
+        json.TextOrNull("operatorMail", week.Plan.Input.Operator.MailFrom);
+        json.WriteBoolean("wholeWeek", week.Legs.Length == week.Plan.Legs.Length);
         json.Objects("inputs", week.Plan.Input.Inputs, (to, book) =>
         {
             to.WriteString("book", book.Name);

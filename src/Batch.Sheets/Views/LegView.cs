@@ -42,6 +42,9 @@ internal sealed record LegView
     [Value("Remarks as in the book")]
     public required string Remarks { get; init; }
 
+    [Value("Why the leg is flown although a check fails, as written by the person who decided it; nothing where nobody did or nothing fails")]
+    public required string Override { get; init; }
+
     [Value("Columns of your own on the Legs sheet")]
     public required ImmutableArray<NamedTextView> Extra { get; init; }
 
@@ -77,6 +80,7 @@ internal sealed record LegView
             Captain = Person(read?.Captain ?? broken?.Captain, week),
             SecondPilot = Person(read?.SecondPilot ?? broken?.SecondPilot, week),
             Remarks = read?.Remarks ?? "",
+            Override = leg.Override,
             Extra = read is null ? [] : [.. read.Extra.Select(column => new NamedTextView { Name = column.Key, Text = column.Value })],
             Plan = leg.Plan is LegPlan.Planned plan ? PlanView.Of(plan, week) : null,
             Unplanned = leg.Plan is LegPlan.Unplanned none ? UnplannedView.Of(none) : null,

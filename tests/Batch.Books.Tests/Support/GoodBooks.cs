@@ -92,10 +92,10 @@ internal static class GoodBooks
         ("Legs",
         [
             ["Trip", "Leg", "Date", "Off blocks", "Aircraft", "From", "To", "Alternate", "Second alternate", "Route", "Backup route", "Level", "Setting", "Rules", "Purpose", "Captain", "Second pilot", "Fuel plan",
-                "Fuel aboard [lb]", "Taxi [min]", "Departure runway", "Arrival runway", "Remarks", "Hangar"],
-            ["T101", 1, new DateTime(2026, 12, 7), new TimeSpan(7, 30, 0), "X-SKUA", "XAND", "XBEL", "XCOR", null, "NORRA V12 TIDES", null, "FL160", "Normal", "IFR", "charter", "MOR", "TAN", "minimum+200", 800, 10, "09", "18L", "early", "north"],
-            ["T101", 2, new DateTime(2026, 12, 7), new TimeSpan(15, 0, 0), "X-SKUA", "XBEL", "XAND", null, null, null, null, "auto", "auto", "IFR", "charter", "MOR", null, "150 USG", null, null, null, null, null, null],
-            ["T102", 1, new DateTime(2026, 12, 8), "1930Z", "X-PLOV", "XBEL", "XCOR", null, null, null, null, 6000, null, "VFR", "ferry", "MOR", null, "full", 600, null, null, null, null, "south"],
+                "Fuel aboard [lb]", "Taxi [min]", "Departure runway", "Arrival runway", "Remarks", "Override", "Hangar"],
+            ["T101", 1, new DateTime(2026, 12, 7), new TimeSpan(7, 30, 0), "X-SKUA", "XAND", "XBEL", "XCOR", null, "NORRA V12 TIDES", null, "FL160", "Normal", "IFR", "charter", "MOR", "TAN", "minimum+200", 800, 10, "09", "18L", "early", "the chief pilot agreed", "north"],
+            ["T101", 2, new DateTime(2026, 12, 7), new TimeSpan(15, 0, 0), "X-SKUA", "XBEL", "XAND", null, null, null, null, "auto", "auto", "IFR", "charter", "MOR", null, "150 USG", null, null, null, null, null, null, null],
+            ["T102", 1, new DateTime(2026, 12, 8), "1930Z", "X-PLOV", "XBEL", "XCOR", null, null, null, null, 6000, null, "VFR", "ferry", "MOR", null, "full", 600, null, null, null, null, null, "south"],
         ]),
         ("Manifest",
         [
