@@ -1,4 +1,5 @@
 using Batch.Checks.Rules;
+using Batch.Flight.Plan;
 
 namespace Batch.Checks;
 
@@ -20,8 +21,12 @@ internal interface ICheck
     /// <summary>Whether the answer depends on other legs of the aircraft or the pilots too; where not, it stays as it is while the leg's own plan does.</summary>
     bool LooksAround => false;
 
-    /// <summary>Whether its margin is what was chosen: fuel planned to the least that is allowed, a level flown at its minimum. Such a margin says nothing of how near the leg is to failing.</summary>
-    bool MarginIsChosen => false;
+    /// <summary>
+    /// Whether its margin, as a share of the limit, tells how near a leg is to failing. Not where it was chosen (fuel planned to the least that is allowed, full tanks, a level flown at its minimum),
+    /// nor where the limit is no measure of it (hours to an inspection on a running total).
+    /// </summary>
+    /// <param name="plan">The leg.</param>
+    bool HasTellingMargin(LegPlan.Planned plan) => true;
 
     /// <summary>Names of the amounts that a value in the operator's Checks sheet replaces, in the order in which that cell names them (<c>15/10</c>).</summary>
     ImmutableArray<string> Tunable => [];

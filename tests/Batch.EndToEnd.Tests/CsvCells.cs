@@ -24,9 +24,37 @@ internal static class CsvCells
                 row[column] = value;
             }
 
-            File.WriteAllText(file, string.Join("\r\n", rows.Select(row => string.Join(',', row.Select(field => "\"" + field.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"")))) + "\r\n");
+            Write(file, rows);
         }
     }
+
+    /// <summary>Copies the csv files of a folder with its sub-folders.</summary>
+    /// <param name="books">From where.</param>
+    /// <param name="folder">To where.</param>
+    public static void Copy(string books, string folder)
+    {
+        foreach (var file in Directory.EnumerateFiles(books, "*.csv", SearchOption.AllDirectories))
+        {
+            var to = Path.Combine(folder, Path.GetRelativePath(books, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(to) ?? folder);
+            File.Copy(file, to);
+        }
+    }
+
+    /// <summary>Types every cell of a column anew, also those that are empty.</summary>
+    /// <param name="file">The csv file; its headers stand in the second row.</param>
+    /// <param name="header">The column's header without unit.</param>
+    /// <param name="value">The new text by the old.</param>
+    public static void TypeColumn(string file, string header, Func<string, string> value)
+    {
+        var rows = Read(File.ReadAllText(file));
+        var column = rows[1].FindIndex(name => name.Split(" [")[0] == header);
+        foreach (var row in rows.Skip(2).Where(row => row.Count > column)) row[column] = value(row[column]);
+        Write(file, rows);
+    }
+
+    private static void Write(string file, List<List<string>> rows) =>
+        File.WriteAllText(file, string.Join("\r\n", rows.Select(row => string.Join(',', row.Select(field => "\"" + field.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"")))) + "\r\n");
 
     private static List<List<string>> Read(string text)
     {

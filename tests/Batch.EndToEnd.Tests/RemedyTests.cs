@@ -39,13 +39,7 @@ public sealed class RemedyTests
         foreach (var failure in failing.Where(failure => failure.Changes.Length > 0))
         {
             using var copy = new TemporaryFolder();
-            foreach (var file in Directory.EnumerateFiles(books, "*.csv", SearchOption.AllDirectories))
-            {
-                var to = Path.Combine(copy.Path, Path.GetRelativePath(books, file));
-                Directory.CreateDirectory(Path.GetDirectoryName(to) ?? copy.Path);
-                File.Copy(file, to);
-            }
-
+            CsvCells.Copy(books, copy.Path);
             CsvCells.Type(copy.Path, failure.Changes);
             var after = Failing(copy.Path, "--no-remedies").Select(other => other.Name).ToHashSet(StringComparer.Ordinal);
             if (after.Contains(failure.Name)) wrong.Add($"{failure.Name} still fails after: {failure.Remedy}");

@@ -18,6 +18,9 @@ internal sealed class Inspections : ICheck
     public string Needs => "Aircraft hours, next inspection at, annual due";
 
     /// <inheritdoc/>
+    public bool HasTellingMargin(LegPlan.Planned plan) => false;
+
+    /// <inheritdoc/>
     public bool LooksAround => true;
 
     /// <inheritdoc/>

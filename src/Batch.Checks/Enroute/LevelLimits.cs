@@ -1,5 +1,6 @@
 using Batch.Checks.Rules;
 using Batch.Flight.Fleet;
+using Batch.Flight.Plan;
 using Batch.Flight.Week;
 
 namespace Batch.Checks.Enroute;
@@ -17,7 +18,7 @@ internal sealed class LevelLimits : ICheck
     public string Needs => "Types ceiling, ICAO equipment; Aircraft ceiling; Legs level";
 
     /// <inheritdoc/>
-    public bool MarginIsChosen => true;
+    public bool HasTellingMargin(LegPlan.Planned plan) => false;
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)

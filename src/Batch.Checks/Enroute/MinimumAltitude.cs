@@ -17,7 +17,7 @@ internal sealed class MinimumAltitude : ICheck
     public string Needs => "Airways minimum altitude; AltitudeGrid; Legs level";
 
     /// <inheritdoc/>
-    public bool MarginIsChosen => true;
+    public bool HasTellingMargin(LegPlan.Planned plan) => false;
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)

@@ -1,4 +1,5 @@
 using Batch.Checks.Rules;
+using Batch.Flight.Plan;
 using Batch.Flight.Week;
 
 namespace Batch.Checks.Fuel;
@@ -16,7 +17,7 @@ internal sealed class HoldingWithoutAlternate : ICheck
     public string Needs => "the plan; Legs alternate; Holding table";
 
     /// <inheritdoc/>
-    public bool MarginIsChosen => true;
+    public bool HasTellingMargin(LegPlan.Planned plan) => plan.Leg.FuelPlan is not (FuelPlan.Minimum or FuelPlan.Carry);
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)

@@ -1,4 +1,6 @@
 using Batch.Checks.Rules;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
 
 namespace Batch.Checks.Fuel;
 
@@ -15,7 +17,7 @@ internal sealed class InstrumentReserve : ICheck
     public string Needs => "the plan; Legs alternate";
 
     /// <inheritdoc/>
-    public bool MarginIsChosen => true;
+    public bool HasTellingMargin(LegPlan.Planned plan) => plan.Leg.FuelPlan is not (FuelPlan.Minimum or FuelPlan.Carry);
 
     /// <inheritdoc/>
     public ImmutableArray<string> Tunable => [FinalReserve.Amount];

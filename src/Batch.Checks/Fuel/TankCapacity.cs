@@ -1,5 +1,7 @@
 using Batch.Checks.Rules;
 using Batch.Flight.Fleet;
+using Batch.Flight.Plan;
+using Batch.Flight.Week;
 
 namespace Batch.Checks.Fuel;
 
@@ -14,6 +16,9 @@ internal sealed class TankCapacity : ICheck
 
     /// <inheritdoc/>
     public string Needs => "Types usable fuel; the plan";
+
+    /// <inheritdoc/>
+    public bool HasTellingMargin(LegPlan.Planned plan) => plan.Leg.FuelPlan is not (FuelPlan.Full or FuelPlan.Carry);
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)

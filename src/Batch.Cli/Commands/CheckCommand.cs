@@ -1,5 +1,7 @@
 using System.CommandLine;
+using Batch.Checks;
 using Batch.Cli.Pipeline;
+using Batch.Flight.Week;
 using Batch.Sheets;
 
 namespace Batch.Cli.Commands;
@@ -7,31 +9,43 @@ namespace Batch.Cli.Commands;
 /// <summary><c>tripbatch check</c>: the answer on the terminal, no files.</summary>
 internal static class CheckCommand
 {
+    private const int ThinnestShown = 5;
+
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">Where it writes.</param>
     /// <param name="interrupt">Stops it.</param>
     public static Command Build(Terminal terminal, CancellationToken interrupt)
     {
         var books = SharedArguments.Books();
-        var json = new Option<bool>("--json") { Description = "Writes run.json to the output instead of text." };
+        var json = new Option<bool>("--json") { Description = "Writes run.json to the output instead of text; with --stress what the scenarios do, as JSON." };
         var madeAt = new Option<string?>("--made-at") { Description = "The instant printed as made at, instead of the clock's.", HelpName = "T" };
         var noRemedies = new Option<bool>("--no-remedies") { Description = "Does not look for changes that would make failed checks pass; quicker." };
+        var stress = new Option<string?>("--stress") { Description = $"Plans the week again under a scenario and prints which legs break first: {string.Join(", ", Scenario.BuiltIn.Select(scenario => scenario.Name))}, or all.", HelpName = "NAME" };
         var jobs = SharedArguments.Jobs();
         var command = new Command(
             "check",
             """
             Plans and checks every leg and prints what fails, worst first; writes no files.
 
-            Exit status: 0 every leg passes or has cautions only, 1 some leg fails or is unplanned, 2 the input could not be used, 3 a fault of the program.
+            Exit status: 0 every leg passes or has cautions only, 1 some leg fails or is unplanned (with --stress: as planned or under a scenario), 2 the input could not be used, 3 a fault of the program.
 
             Examples:
               tripbatch check operator.xlsx week.xlsx
               tripbatch check input-samples --json
               tripbatch check operator.xlsx week.xlsx --no-remedies
+              tripbatch check input-samples --stress hot
+              tripbatch check input-samples --stress all --json
             """)
-        { books, json, noRemedies, madeAt, jobs };
+        { books, json, noRemedies, stress, madeAt, jobs };
         command.SetAction(parsed =>
         {
+            if (parsed.GetValue(stress) is { } name)
+            {
+                var scenarios = Scenarios(name);
+                var weeks = WeekReading.Stress(parsed.GetRequiredValue(books), scenarios, SharedArguments.CheckedJobs(parsed.GetValue(jobs)), new ProgressLines(terminal), interrupt);
+                return Stressed(terminal, scenarios, weeks, parsed.GetValue(json));
+            }
+
             var read = WeekReading.Read(parsed.GetRequiredValue(books), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), !parsed.GetValue(noRemedies), new ProgressLines(terminal), interrupt);
             if (parsed.GetValue(json))
                 terminal.Output.WriteLine(System.Text.Encoding.UTF8.GetString(RunRecord.Json(read.Week, ProgramFacts.At(SharedArguments.MadeAt(parsed.GetValue(madeAt))))).TrimEnd());
@@ -40,5 +54,24 @@ internal static class CheckCommand
             return ExitStatus.Of(read.Week, read.Faults);
         });
         return command;
+    }
+
+    private static int Stressed(Terminal terminal, ImmutableArray<Scenario> scenarios, ImmutableArray<WeekResult> weeks, bool isJson)
+    {
+        var before = weeks[0].Week;
+        ImmutableArray<StressAnswer> answers = [.. scenarios.Zip(weeks.Skip(1), (scenario, week) => StressAnswer.Of(scenario, before, week.Week, ThinnestShown))];
+        if (isJson) terminal.Output.WriteLine(StressJson.Of(before, answers));
+        else new StressText(terminal).Write(before, answers);
+        new WeekText(terminal).Faults([.. weeks.SelectMany(week => week.Faults)]);
+        return weeks.Max(week => ExitStatus.Of(week.Week, week.Faults));
+    }
+
+    private static ImmutableArray<Scenario> Scenarios(string name)
+    {
+        if (name.Equals("all", StringComparison.OrdinalIgnoreCase)) return Scenario.BuiltIn;
+        if (Scenario.BuiltIn.FirstOrDefault(scenario => scenario.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } found) return [found];
+        var names = Scenario.BuiltIn.Select(scenario => scenario.Name).Append("all").ToImmutableArray();
+        var near = Flight.NearWords.Nearest(name, names);
+        throw new InputException($"--stress {name}: {(near.IsEmpty ? $"one of {string.Join(", ", names)} was expected" : $"did you mean {string.Join(" or ", near)}")}{(near.IsEmpty ? "." : "?")}");
     }
 }

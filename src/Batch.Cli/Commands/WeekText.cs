@@ -83,14 +83,20 @@ internal sealed class WeekText(Terminal terminal)
 
     /// <summary>Writes one line of counts.</summary>
     /// <param name="week">The week.</param>
-    public void Counts(CheckedWeek week)
+    public void Counts(CheckedWeek week) => Line(CountsOf(week));
+
+    /// <summary>The line of counts.</summary>
+    /// <param name="week">The week.</param>
+    public static string CountsOf(CheckedWeek week)
     {
         int Count(LegState state) => week.Legs.Count(leg => leg.State == state);
         var trips = week.Legs.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.OrdinalIgnoreCase).Count();
-        Line(string.Create(CultureInfo.InvariantCulture, $"{trips} {(trips == 1 ? "trip" : "trips")}, {week.Legs.Length} {(week.Legs.Length == 1 ? "leg" : "legs")}: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned.  Rules: {week.RuleSet}."));
+        return string.Create(CultureInfo.InvariantCulture, $"{trips} {(trips == 1 ? "trip" : "trips")}, {week.Legs.Length} {(week.Legs.Length == 1 ? "leg" : "legs")}: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned.  Rules: {week.RuleSet}.");
     }
 
-    private static string What(LegPlan plan) => plan switch
+    /// <summary>When, by which aircraft, from where to where.</summary>
+    /// <param name="plan">The leg.</param>
+    public static string What(LegPlan plan) => plan switch
     {
         LegPlan.Planned planned => $"{planned.Leg.OffBlocksLocal.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture)}  {planned.Aircraft.Registration}  {planned.From.Ident}-{planned.To.Ident}",
         LegPlan.Unplanned { Leg: { } leg } => $"{leg.OffBlocksLocal.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture)}  {leg.Aircraft}  {leg.From}-{leg.To}",
@@ -98,10 +104,10 @@ internal sealed class WeekText(Terminal terminal)
         _ => "",
     };
 
-    /// <summary>What was expected, where the complaint does not say it itself.</summary>
     /// <summary>What was read, where the sentence does not say it.</summary>
     private static string Read(Problem problem) => problem.Read.Length is > 0 and <= 40 && !problem.Text.Contains(problem.Read, StringComparison.OrdinalIgnoreCase) ? $": \"{problem.Read}\"" : "";
 
+    /// <summary>What was expected, where the complaint does not say it itself.</summary>
     private static string Expected(string text, string expected) =>
         expected.Length == 0 || text.Contains("did you mean", StringComparison.Ordinal) ? "" : $" (expected: {expected})";
 

@@ -20,19 +20,7 @@ public static class WeekReading
     /// <exception cref="InputException">The books cannot be used.</exception>
     public static WeekResult Read(IReadOnlyList<string> books, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel, IReadOnlyDictionary<string, string>? overrides = null)
     {
-        progress.Report(new RunProgress("reading", 0, books.Count));
-        OperatorWeek week;
-        try
-        {
-            week = Overridden.With(BookReader.Read(books), overrides ?? ImmutableDictionary<string, string>.Empty);
-        }
-        catch (BookException error)
-        {
-            throw new InputException(error.Message, error);
-        }
-
-        progress.Report(new RunProgress("reading", books.Count, books.Count));
-        return Of(week, jobs, findsRemedies, progress, cancel);
+        return Of(Books(books, progress, overrides), jobs, findsRemedies, progress, cancel);
     }
 
     /// <summary>Plans and checks a week that was read.</summary>
@@ -42,11 +30,43 @@ public static class WeekReading
     /// <param name="progress">Told how far it has come.</param>
     /// <param name="cancel">Stops between legs.</param>
     /// <exception cref="InputException">The rule set is not known.</exception>
-    public static WeekResult Of(OperatorWeek week, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel)
+    public static WeekResult Of(OperatorWeek week, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel) =>
+        Plan(week, Scenario.AsPlanned, jobs, findsRemedies, progress, cancel);
+
+    /// <summary>Reads, plans and checks, then again under scenarios, without remedies.</summary>
+    /// <param name="books">Workbooks and folders.</param>
+    /// <param name="scenarios">The scenarios.</param>
+    /// <param name="jobs">Aircraft planned at once, 1 or more; the result does not depend on it.</param>
+    /// <param name="progress">Told how far it has come.</param>
+    /// <param name="cancel">Stops between legs.</param>
+    /// <returns>The week as planned, first, then under each scenario.</returns>
+    /// <exception cref="InputException">The books cannot be used.</exception>
+    public static ImmutableArray<WeekResult> Stress(IReadOnlyList<string> books, ImmutableArray<Scenario> scenarios, int jobs, IProgress<RunProgress> progress, CancellationToken cancel)
+    {
+        var week = Books(books, progress, null);
+        return [.. scenarios.Prepend(Scenario.AsPlanned).Select(scenario => Plan(week, scenario, jobs, findsRemedies: false, progress, cancel))];
+    }
+
+    private static OperatorWeek Books(IReadOnlyList<string> books, IProgress<RunProgress> progress, IReadOnlyDictionary<string, string>? overrides)
+    {
+        progress.Report(new RunProgress("reading", 0, books.Count));
+        try
+        {
+            var week = Overridden.With(BookReader.Read(books), overrides ?? ImmutableDictionary<string, string>.Empty);
+            progress.Report(new RunProgress("reading", books.Count, books.Count));
+            return week;
+        }
+        catch (BookException error)
+        {
+            throw new InputException(error.Message, error);
+        }
+    }
+
+    private static WeekResult Plan(OperatorWeek week, Scenario scenario, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel)
     {
         var rules = Rules(week);
         var guard = new LegGuard();
-        var planner = new WeekPlanner(week, (leg, type) => rules.For(leg, type, week.Operator));
+        var planner = new WeekPlanner(week, (leg, type) => rules.For(leg, type, week.Operator), scenario);
         var chains = new ImmutableArray<LegPlan>[planner.Registrations.Length];
         var total = week.Legs.Length;
         var done = 0;
@@ -61,7 +81,7 @@ public static class WeekReading
             progress.Report(new RunProgress("planning", Interlocked.Add(ref done, chains[i].Length), total));
         });
         var planned = planner.Gather(chains.SelectMany(chain => chain));
-        planned = planned with { Input = week with { Problems = week.Problems.AddRange(planner.Weather.Problems) } };
+        planned = planned with { Input = planner.Week with { Problems = week.Problems.AddRange(planner.Weather.Problems) } };
         var forecasts = ForecastReading.Of(planner.Weather.Forecasts);
         var answered = WeekChecker.Check(planned, rules, forecasts);
         if (findsRemedies)

@@ -15,6 +15,8 @@ public sealed class AirField
     private readonly AirSlice?[] _slices;
     private readonly AirStation[] _stations;
     private readonly AirStation? _everywhere;
+    private readonly double _warmerC;
+    private readonly Knots _headwind;
 
     /// <summary>Makes a field from reports.</summary>
     /// <param name="reports">The reports; none is allowed.</param>
@@ -41,6 +43,17 @@ public sealed class AirField
         _everywhere = anywhere.Length > 0 ? new AirStation(default, anywhere) : null;
     }
 
+    private AirField(AirField like, double warmerC, Knots headwind)
+    {
+        (_boundaries, _slices, _stations, _everywhere, Count) = (like._boundaries, like._slices, like._stations, like._everywhere, like.Count);
+        (_warmerC, _headwind) = (warmerC, headwind);
+    }
+
+    /// <summary>The same air, warmer and with more wind against whoever flies through it.</summary>
+    /// <param name="warmerC">Added to every temperature [°C].</param>
+    /// <param name="headwind">Added along every course flown; seen only by <see cref="Met"/>.</param>
+    public AirField Worse(double warmerC, Knots headwind) => warmerC == 0 && headwind == Knots.Zero ? this : new AirField(this, warmerC, headwind);
+
     /// <summary>Number of reports.</summary>
     public int Count { get; }
 
@@ -57,7 +70,22 @@ public sealed class AirField
     {
         var index = SliceAt(time);
         var slice = Volatile.Read(ref _slices[index]) ?? Prepare(index);
-        return slice.At(place, altitude.Value);
+        var sample = slice.At(place, altitude.Value);
+        return _warmerC == 0 ? sample : sample with { Temperature = new Celsius(sample.Temperature.Value + _warmerC) };
+    }
+
+    /// <summary>Wind and temperature as met on a course: those at the place, with the headwind that this air adds.</summary>
+    /// <param name="at">Place and course.</param>
+    /// <param name="altitude">Altitude [ft].</param>
+    /// <param name="time">The moment.</param>
+    public AirSample Met(GeodesicEnd at, Feet altitude, Instant time)
+    {
+        var sample = At(at.Point, altitude, time);
+        if (_headwind == Knots.Zero) return sample;
+        var (wind, course) = (double.DegreesToRadians(sample.WindFrom.Value), double.DegreesToRadians(at.AzimuthDeg));
+        var north = sample.WindSpeed.Value * Math.Cos(wind) + _headwind.Value * Math.Cos(course);
+        var east = sample.WindSpeed.Value * Math.Sin(wind) + _headwind.Value * Math.Sin(course);
+        return sample with { WindFrom = TrueDegrees.Of(double.RadiansToDegrees(Math.Atan2(east, north))), WindSpeed = new Knots(Math.Sqrt(north * north + east * east)) };
     }
 
     private int SliceAt(Instant time)

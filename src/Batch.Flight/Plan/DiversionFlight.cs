@@ -146,7 +146,7 @@ internal sealed class DiversionFlight(
 
     private WindSolution Steer(GeodesicEnd at, double airspeedKt, double altitudeFt, double hours)
     {
-        var air = Air(at.Point, altitudeFt, hours);
+        var air = context.Air.Met(at, new Feet(altitudeFt), setup.Takeoff + Duration.FromHours(hours));
         return WindTriangle.Solve(TrueDegrees.Of(at.AzimuthDeg), new Knots(airspeedKt), air.WindFrom, air.WindSpeed);
     }
 

@@ -23,7 +23,7 @@ internal static class LevelEstimate
         Span<double> low = stackalloc double[3];
         Span<double> high = stackalloc double[3];
         var middleFt = (startFt + level.Value) / 2;
-        var deviationK = StandardAtmosphere.DeviationK(track.Air(track.At(0, 0).Point, middleFt, 0).Temperature, new Feet(middleFt));
+        var deviationK = StandardAtmosphere.DeviationK(track.Air(track.At(0, 0), middleFt, 0).Temperature, new Feet(middleFt));
         climb.Read([weightLb, deviationK, startFt], low);
         if (!climb.Read([weightLb, deviationK, level.Value], high).IsInside) return null;
         var (hours, burnLb, climbNm) = ((high[0] - low[0]) / 60, high[1] - low[1], high[2] - low[2]);
@@ -38,7 +38,7 @@ internal static class LevelEstimate
             var alongNm = climbNm + (cruiseNm * share);
             var segment = SegmentAt(track, alongNm);
             var at = track.At(segment, alongNm);
-            var air = track.Air(at.Point, level.Value, hours);
+            var air = track.Air(at, level.Value, hours);
             if (!cruise.Read([weightLb - burnLb, StandardAtmosphere.DeviationK(air.Temperature, level), level.Value], low[..2]).IsInside || !(low[0] > 0)) return null;
             var solution = WindTriangle.Solve(TrueDegrees.Of(at.AzimuthDeg), new Knots(low[0]), air.WindFrom, air.WindSpeed);
             if (!solution.IsFlyable) return null;

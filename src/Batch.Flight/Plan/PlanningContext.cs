@@ -11,12 +11,13 @@ internal sealed class PlanningContext
     /// <summary>Makes the context.</summary>
     /// <param name="week">The books.</param>
     /// <param name="rules">The planning rules of a leg flown by a type.</param>
-    public PlanningContext(OperatorWeek week, Func<Leg, AircraftType, PlanningRules> rules)
+    /// <param name="scenario">What is made worse; its weights and times are in the week already.</param>
+    public PlanningContext(OperatorWeek week, Func<Leg, AircraftType, PlanningRules> rules, Scenario scenario)
     {
         Week = week;
         Rules = rules;
         Navigation = new NavigationBook(week);
-        Weather = WeekWeather.Of(week);
+        Weather = WeekWeather.Of(week).Under(scenario);
         Notices = new NoticeBoard(week.Notices);
         Manifest = week.Manifest.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
         Cargo = week.Cargo.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);

@@ -26,7 +26,7 @@ internal sealed class ProfileClimb(ProfileTrack track, PerformanceTable table, P
     public ProfileTrouble? Fly(ref ProfileState state, double fromFt, double toFt, double weightLb, List<ProfileSlice> slices)
     {
         // What a foot of climb takes, from the slice before: only to find the middle of the next. The first slice is looked at where it starts.
-        var start = track.At(state.Segment, state.AlongNm).Point;
+        var start = track.At(state.Segment, state.AlongNm);
         var deviationK = StandardAtmosphere.DeviationK(track.Air(start, fromFt, state.Hours).Temperature, new Feet(fromFt));
         double hoursPerFt = 0, milesPerFt = 0;
         var lowFt = fromFt;
@@ -46,7 +46,7 @@ internal sealed class ProfileClimb(ProfileTrack track, PerformanceTable table, P
             var half = (state.AlongNm + expectedNm > endNm ? (endNm - state.AlongNm) / expectedNm : 1) / 2;
             var middleFt = lowFt + (highFt - lowFt) * half;
             var middle = track.At(state.Segment, state.AlongNm + expectedNm * half);
-            var air = track.Air(middle.Point, middleFt, state.Hours + hoursPerFt * (highFt - lowFt) * half);
+            var air = track.Air(middle, middleFt, state.Hours + hoursPerFt * (highFt - lowFt) * half);
             deviationK = StandardAtmosphere.DeviationK(air.Temperature, new Feet(middleFt));
 
             if (Difference(weightLb, deviationK, lowFt, highFt, out minutes, out lb, out nm) is { } wrong) return Stopped(wrong, state, lowFt);

@@ -45,12 +45,12 @@ internal sealed class ProfileCruise(ProfileTrack track, PerformanceTable table, 
             // The first step of a level is looked at from its start; the others from the speed and flow of the step before.
             if (groundSpeedKt == 0)
             {
-                var first = track.Air(middle.Point, levelFt, state.Hours);
+                var first = track.Air(middle, levelFt, state.Hours);
                 if (Read(state.WeightLb, StandardAtmosphere.DeviationK(first.Temperature, new Feet(levelFt)), levelFt, out groundSpeedKt, out flowLbPerHour) is { } wrong)
                     return Stopped(wrong, state, levelFt);
             }
 
-            var air = track.Air(middle.Point, levelFt, state.Hours + (groundSpeedKt > 0 ? lengthNm / groundSpeedKt / 2 : 0));
+            var air = track.Air(middle, levelFt, state.Hours + (groundSpeedKt > 0 ? lengthNm / groundSpeedKt / 2 : 0));
             var deviationK = StandardAtmosphere.DeviationK(air.Temperature, new Feet(levelFt));
             ProfileSlice step = default;
             // Once with the flow of the step before for the weight in the middle, once with its own.

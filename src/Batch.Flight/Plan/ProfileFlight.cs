@@ -145,7 +145,7 @@ internal sealed class ProfileFlight
     private ProfileTrouble? StillAirspeed(ProfileState state, out double airspeedKt)
     {
         var levelFt = _request.Level.Value;
-        var air = _track.Air(_track.At(state.Segment, state.AlongNm).Point, levelFt, state.Hours);
+        var air = _track.Air(_track.At(state.Segment, state.AlongNm), levelFt, state.Hours);
         var wrong = _cruise.Read(state.WeightLb, StandardAtmosphere.DeviationK(air.Temperature, _request.Level), levelFt, out airspeedKt, out _);
         if (wrong is null && !(airspeedKt > 0)) wrong = "The cruise table gives no airspeed.";
         return wrong is null ? null : new ProfileTrouble(wrong, _track.Where(state.Segment, state.AlongNm, levelFt));
@@ -200,7 +200,7 @@ internal sealed class ProfileFlight
             Hours = time.TotalHours,
             BurnLb = fuel.Value * _burnFactor,
             AirNm = 0,
-            Air = _track.Air(end.Point, elevationFt, hours),
+            Air = _track.Air(end, elevationFt, hours),
             TrueAirspeedKt = 0,
             GroundSpeedKt = 0,
             TrueCourseDeg = end.AzimuthDeg,

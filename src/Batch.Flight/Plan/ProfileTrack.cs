@@ -33,8 +33,8 @@ internal sealed class ProfileTrack(FlownRoute route, AirField air, Instant takeo
     /// <summary>Position and true course at a distance along the route, which may lie beyond the ends of the segment: its line goes on.</summary>
     public GeodesicEnd At(int segment, double alongNm) => _segments[segment].Path.At(alongNm - _segments[segment].Start.Value);
 
-    /// <summary>Wind and temperature.</summary>
-    public AirSample Air(GeoPoint point, double altitudeFt, double hours) => air.At(point, new Feet(altitudeFt), takeoff + Duration.FromHours(hours));
+    /// <summary>Wind and temperature as met at a place on the route.</summary>
+    public AirSample Air(GeodesicEnd at, double altitudeFt, double hours) => air.Met(at, new Feet(altitudeFt), takeoff + Duration.FromHours(hours));
 
     /// <summary>Whether the air changes between two times since takeoff [h].</summary>
     public bool AirChangesBetween(double earlierHours, double laterHours) =>

@@ -26,4 +26,16 @@ public sealed record StandardWeights
 
     /// <summary>Where the weights come from.</summary>
     public required string Source { get; init; }
+
+    /// <summary>The same with every person heavier or lighter.</summary>
+    /// <param name="factor">What a person's weight is multiplied by.</param>
+    public StandardWeights ForPersons(double factor) => factor == 1 ? this : this with
+    {
+        Adult = Adult * factor,
+        Man = Man * factor,
+        Woman = Woman * factor,
+        Child = Child * factor,
+        Infant = Infant * factor,
+        Pilot = Pilot * factor,
+    };
 }

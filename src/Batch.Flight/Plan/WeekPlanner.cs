@@ -14,14 +14,10 @@ public sealed class WeekPlanner
     /// <summary>Makes a planner.</summary>
     /// <param name="week">The books.</param>
     /// <param name="rules">The planning rules of a leg flown by a type.</param>
-    public WeekPlanner(OperatorWeek week, Func<Leg, AircraftType, PlanningRules> rules)
+    /// <param name="scenario">What is made worse; null for nothing.</param>
+    public WeekPlanner(OperatorWeek week, Func<Leg, AircraftType, PlanningRules> rules, Scenario? scenario = null)
+        : this(Context(week, rules, scenario ?? Scenario.AsPlanned))
     {
-        _week = week;
-        _context = new PlanningContext(week, rules);
-        Registrations =
-        [
-            .. week.Legs.Select(leg => leg.Aircraft).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal),
-        ];
     }
 
     private WeekPlanner(PlanningContext context)
@@ -30,6 +26,9 @@ public sealed class WeekPlanner
         _context = context;
         Registrations = [.. _week.Legs.Select(leg => leg.Aircraft).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal)];
     }
+
+    /// <summary>The week as it is planned: the books, with the scenario's weights and times.</summary>
+    public OperatorWeek Week => _week;
 
     /// <summary>The weather of the week, decoded.</summary>
     public WeekWeather Weather => _context.Weather;
@@ -122,6 +121,13 @@ public sealed class WeekPlanner
         _week.Logged.Where(logged => string.Equals(logged.Crew, code, StringComparison.OrdinalIgnoreCase)),
         _week.Operator.Report ?? NoTime,
         _week.Operator.Release ?? NoTime);
+
+    private static PlanningContext Context(OperatorWeek week, Func<Leg, AircraftType, PlanningRules> rules, Scenario scenario) => new(
+        scenario.ApplyTo(week),
+        scenario.PersonFactor == 1 ? rules : (leg, type) => Heavier(rules(leg, type), scenario.PersonFactor),
+        scenario);
+
+    private static PlanningRules Heavier(PlanningRules rules, double factor) => rules with { Weights = rules.Weights.ForPersons(factor) };
 
     /// <summary>Plans the whole week on this thread; a leg whose planning breaks down throws.</summary>
     public PlannedWeek Plan() => Gather(Registrations.SelectMany(registration => PlanChain(registration, static (_, plan) => plan())));

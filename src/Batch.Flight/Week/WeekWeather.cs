@@ -16,6 +16,7 @@ public sealed class WeekWeather
 
     private readonly ILookup<string, TafReport> _forecasts;
     private readonly ILookup<string, MetarReport> _reports;
+    private readonly double _warmerC;
 
     private WeekWeather(AirField air, ImmutableArray<TafReport> forecasts, ImmutableArray<MetarReport> reports, ImmutableArray<Problem> problems)
     {
@@ -25,6 +26,16 @@ public sealed class WeekWeather
         _forecasts = forecasts.ToLookup(forecast => forecast.Station, StringComparer.OrdinalIgnoreCase);
         _reports = reports.ToLookup(report => report.Station, StringComparer.OrdinalIgnoreCase);
     }
+
+    private WeekWeather(WeekWeather like, Scenario scenario)
+    {
+        Air = like.Air.Worse(scenario.WarmerC, scenario.Headwind);
+        (Forecasts, Problems, _forecasts, _reports, _warmerC) = (like.Forecasts, like.Problems, like._forecasts, like._reports, scenario.WarmerC);
+    }
+
+    /// <summary>The same weather made worse.</summary>
+    /// <param name="scenario">What is added.</param>
+    public WeekWeather Under(Scenario scenario) => new(this, scenario);
 
     /// <summary>Winds and temperatures in space and time.</summary>
     public AirField Air { get; }
@@ -106,7 +117,7 @@ public sealed class WeekWeather
 
         if (report?.Temperature is { } temperature)
         {
-            air = air with { Temperature = temperature, TemperatureAssumed = false };
+            air = air with { Temperature = new Celsius(temperature.Value + _warmerC), TemperatureAssumed = false };
             sources.Add($"Temperature at {airport.Ident} by report.");
         }
 
