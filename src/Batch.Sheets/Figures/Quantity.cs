@@ -58,12 +58,13 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
     /// <summary>The number in another unit, rounded this quantity's way, with thousands marks and a true minus sign.</summary>
     /// <param name="factor">Units per unit of the house.</param>
     /// <param name="decimals">Decimals, 0 to 6.</param>
-    public string Text(double factor, int decimals) => Text(Rounded(Value * factor, decimals), decimals, IsSigned);
+    /// <param name="culture">How numbers are written; the invariant manner where none is given.</param>
+    public string Text(double factor, int decimals, CultureInfo? culture = null) => Text(Rounded(Value * factor, decimals), decimals, IsSigned, culture);
 
     /// <summary>A rounded number with thousands marks and a true minus sign.</summary>
-    public static string Text(double rounded, int decimals, bool isSigned)
+    public static string Text(double rounded, int decimals, bool isSigned, CultureInfo? culture = null)
     {
-        var digits = Math.Abs(rounded).ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        var digits = Math.Abs(rounded).ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), culture ?? CultureInfo.InvariantCulture);
         return rounded < 0 ? "\u2212" + digits : isSigned && rounded > 0 ? "+" + digits : digits;
     }
 

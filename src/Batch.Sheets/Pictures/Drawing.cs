@@ -15,6 +15,16 @@ internal sealed class Drawing
     public void Rectangle(double x, double y, double width, double height, string fill, string stroke = "none", double strokeWidth = 0) =>
         _shapes.Append(CultureInfo.InvariantCulture, $"<rect x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\" fill=\"{fill}\"{Stroke(stroke, strokeWidth)}/>");
 
+    /// <summary>Slanting lines across a field, so that it differs from its neighbours without colour.</summary>
+    public void Hatch(double x, double y, double width, double height, double step, string stroke)
+    {
+        for (var at = step / 2; at < width + height; at += step)
+        {
+            var (over, under) = (Math.Max(0, at - width), Math.Min(at, height));
+            Line(x + at - over, y + over, x + at - under, y + under, stroke, 0.8);
+        }
+    }
+
     public void Circle(double x, double y, double radius, string fill, string stroke = "none", double strokeWidth = 0) =>
         _shapes.Append(CultureInfo.InvariantCulture, $"<circle cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{N(radius)}\" fill=\"{fill}\"{Stroke(stroke, strokeWidth)}/>");
 

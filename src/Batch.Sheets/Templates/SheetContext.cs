@@ -57,6 +57,8 @@ internal sealed class SheetContext : TemplateContext
     {
         if (textAsObject is null)
             return this;
+        if (textAsObject is Picture picture)
+            return Write(span, picture.Usual);
         if (textAsObject is Markup markup)
             return IsText && markup.IsPicture ? throw new ValueError(span, "A picture cannot stand in a text.") : Write(markup.Html);
         if (textAsObject is not string and IEnumerable)

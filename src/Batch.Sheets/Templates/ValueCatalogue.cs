@@ -42,7 +42,7 @@ internal static class ValueCatalogue
     private static string Example(object[] values) => values.FirstOrDefault() switch
     {
         null => "",
-        Markup => "a picture",
+        Markup or Picture => "a picture",
         bool yes => yes ? "true" : "false",
         double number => number.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture),
         var value => value.ToString() ?? "",
@@ -72,7 +72,7 @@ internal static class ValueCatalogue
         {
             _ when type == typeof(ClockTime) => "time of day" + many,
             _ when type == typeof(Elapsed) => "length of time" + many,
-            _ when type == typeof(Markup) => "picture" + many,
+            _ when type == typeof(Markup) || type == typeof(Picture) => "picture" + many,
             _ when type == typeof(string) => "text" + many,
             _ when type == typeof(bool) => "yes or no",
             _ when type == typeof(int) => "whole number" + many,
