@@ -8,7 +8,7 @@ public sealed class TemplateFolder
 {
     private const string Embedded = "templates/";
     private const long LargestFile = 1_000_000;
-    private static readonly ImmutableArray<string> Kinds = [".html", ".css", ".svg", ".txt"];
+    private static readonly ImmutableArray<string> Kinds = [".html", ".css", ".js", ".svg", ".txt"];
     private readonly FrozenDictionary<string, string> _texts;
     private readonly FrozenSet<string> _own;
 
@@ -26,7 +26,7 @@ public sealed class TemplateFolder
     public ImmutableArray<string> Names { get; }
 
     /// <summary>The shipped templates with those of a folder in their place; the folder may add templates and partials.</summary>
-    /// <param name="folder">The folder; its files ending in html, css, svg or txt are read, sub-folders are not.</param>
+    /// <param name="folder">The folder; its files ending in html, css, js, svg or txt are read, sub-folders are not.</param>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
     /// <exception cref="IOException">A file cannot be read, or is larger than one megabyte.</exception>
     public static TemplateFolder Over(string folder)

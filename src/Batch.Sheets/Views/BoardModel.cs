@@ -26,6 +26,9 @@ internal sealed record BoardModel : SheetModel
     [Value("Complaints about the books, worst first")]
     public required ImmutableArray<ProblemView> Problems { get; init; }
 
+    [Value("The week drawn along time; nothing where no leg has a time")]
+    public required TimeLineView? Timeline { get; init; }
+
     [Value("Days with their legs by aircraft")]
     public required ImmutableArray<DayView> Days { get; init; }
 
@@ -55,6 +58,7 @@ internal sealed record BoardModel : SheetModel
             HasPdf = hasPdf,
             Counts = CountView.Of(week.Legs),
             Problems = [.. input.Problems.OrderByDescending(problem => problem.State).Select(ProblemView.Of)],
+            Timeline = TimeLineView.Of(week),
             Days = DayView.Of(week),
             Margins = MarginGroupView.Of(week, ThinnestShown),
             Actors = ActorView.Of(week),

@@ -26,7 +26,7 @@ internal sealed record DayView
         {
             Name = day.Key is { } date ? Day.Format(date) : "Day not known",
             Date = day.Key is { } known ? LocalDatePattern.Iso.Format(known) : "",
-            Aircraft = [.. day.GroupBy(leg => AircraftOf(leg.Plan), StringComparer.OrdinalIgnoreCase).OrderBy(group => group.Key, StringComparer.Ordinal).Select(group => DayAircraftView.Of(group.Key, group, week.Plan.Input))],
+            Aircraft = [.. day.GroupBy(leg => LegPeople.Aircraft(leg.Plan), StringComparer.OrdinalIgnoreCase).OrderBy(group => group.Key, StringComparer.Ordinal).Select(group => DayAircraftView.Of(group.Key, group, week.Plan.Input))],
         }),
     ];
 
@@ -35,12 +35,5 @@ internal sealed record DayView
         LegPlan.Planned planned => planned.Leg.OffBlocksLocal.Date,
         LegPlan.Unplanned unplanned => unplanned.Leg?.OffBlocksLocal.Date ?? unplanned.Broken?.Date,
         _ => null,
-    };
-
-    private static string AircraftOf(LegPlan plan) => plan switch
-    {
-        LegPlan.Planned planned => planned.Leg.Aircraft,
-        LegPlan.Unplanned unplanned => unplanned.Leg?.Aircraft ?? unplanned.Broken?.Aircraft ?? "",
-        _ => "",
     };
 }

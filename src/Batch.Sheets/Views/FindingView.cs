@@ -16,6 +16,9 @@ internal sealed record FindingView
     [Value("Trip and leg number, such as T101/1; the place of the row where they could not be read")]
     public required string Key { get; init; }
 
+    [Value("The name of the leg's place on the board, for links: # and this")]
+    public required string Anchor { get; init; }
+
     [Value("From the departure to the destination, such as XAND–XBEL")]
     public required string Way { get; init; }
 
@@ -63,6 +66,7 @@ internal sealed record FindingView
         Trip = leg.Plan.Key.Trip,
         Leg = leg.Plan.Key.Number,
         Key = LegWay.Key(leg.Plan),
+        Anchor = LegWay.Anchor(leg.Plan),
         Way = LegWay.Of(leg.Plan),
         State = StateView.Of(finding.Verdict),
         Check = finding.Check,

@@ -11,6 +11,9 @@ internal static class LegWay
     /// <summary>Such as <c>T101/1</c>; without the number where it could not be read.</summary>
     public static string Key(LegPlan plan) => plan.Key.Number > 0 ? plan.Key.ToString() : plan.Key.Trip;
 
+    /// <summary>The name of its place on the board, such as <c>leg=T101/1</c>; it holds no blank whatever the trip is called.</summary>
+    public static string Anchor(LegPlan plan) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"leg={SheetName.Of(plan.Key.Trip)}/{plan.Key.Number}");
+
     public static string From(LegPlan plan) => Known(plan switch
     {
         LegPlan.Planned planned => planned.Leg.From,
