@@ -6,7 +6,7 @@ namespace Batch.Sheets.Views;
 /// <summary>The values of the week board. No names: crew are shown by code.</summary>
 internal sealed record BoardModel : SheetModel
 {
-    private const int ThinnestShown = 6;
+    private const int ThinnestShown = 25;
 
     [Value("The operator")]
     public required OperatorView Operator { get; init; }
@@ -32,8 +32,8 @@ internal sealed record BoardModel : SheetModel
     [Value("Days with their legs by aircraft")]
     public required ImmutableArray<DayView> Days { get; init; }
 
-    [Value("The thinnest margins that still pass, by unit")]
-    public required ImmutableArray<MarginGroupView> Margins { get; init; }
+    [Value("The thinnest margins that still pass, thinnest share of the limit first, one a leg")]
+    public required ImmutableArray<ThinMarginView> Margins { get; init; }
 
     [Value("Failures and cautions, by who can act")]
     public required ImmutableArray<ActorView> Actors { get; init; }
@@ -60,7 +60,7 @@ internal sealed record BoardModel : SheetModel
             Problems = [.. input.Problems.OrderByDescending(problem => problem.State).Select(ProblemView.Of)],
             Timeline = TimeLineView.Of(week),
             Days = DayView.Of(week),
-            Margins = MarginGroupView.Of(week, ThinnestShown),
+            Margins = ThinMarginView.Of(week, ThinnestShown),
             Actors = ActorView.Of(week),
             Unchecked = MinorGroupView.Of(week.Legs, Verdict.NotChecked),
             Aircraft = [.. week.Plan.Aircraft.Select(aircraft => AircraftWeekView.Of(aircraft, input))],

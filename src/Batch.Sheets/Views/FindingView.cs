@@ -1,4 +1,5 @@
 using Batch.Checks;
+using Batch.Flight.Plan;
 using Batch.Sheets.Figures;
 using Batch.Sheets.Templates;
 
@@ -61,13 +62,15 @@ internal sealed record FindingView
     [Value("Changes that make it pass, least disruptive first")]
     public required ImmutableArray<string> Remedies { get; init; }
 
-    public static FindingView Of(CheckedLeg leg, Finding finding) => new()
+    public static FindingView Of(CheckedLeg leg, Finding finding) => Of(leg.Plan, finding);
+
+    public static FindingView Of(LegPlan plan, Finding finding) => new()
     {
-        Trip = leg.Plan.Key.Trip,
-        Leg = leg.Plan.Key.Number,
-        Key = LegWay.Key(leg.Plan),
-        Anchor = LegWay.Anchor(leg.Plan),
-        Way = LegWay.Of(leg.Plan),
+        Trip = plan.Key.Trip,
+        Leg = plan.Key.Number,
+        Key = LegWay.Key(plan),
+        Anchor = LegWay.Anchor(plan),
+        Way = LegWay.Of(plan),
         State = StateView.Of(finding.Verdict),
         Check = finding.Check,
         Title = finding.Title,
