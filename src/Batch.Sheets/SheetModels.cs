@@ -48,7 +48,7 @@ public static class SheetModels
     {
         foreach (var trip in Trips(week))
             yield return new SheetToRender(TripSheet, Trip(week, facts, trip, paper), IsPrinted: true);
-        yield return new SheetToRender(WeekBoard, Board(week, facts, paper), IsPrinted: true);
+        yield return new SheetToRender(WeekBoard, Board(week, facts, paper), IsPrinted: false);
         yield return new SheetToRender(ValuesPage, Values(week, facts, paper), IsPrinted: true);
         foreach (var letter in CrewLetters.Of(week, facts).Append(ExampleLetter(week, facts)))
         {
