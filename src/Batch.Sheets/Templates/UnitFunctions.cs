@@ -142,7 +142,7 @@ internal static class UnitFunctions
     public static object CssText(object? value = null) => new Markup(string.Concat((value?.ToString() ?? "").EnumerateRunes().Select(CssLetter)));
 
     [FunctionText("The fingerprint of a script by which a page's Content-Security-Policy allows it and no other, such as 'sha256-...'")]
-    public static object ScriptHash(object? value = null) => new Markup("'sha256-" + Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(value?.ToString() ?? ""))) + "'");
+    public static object ScriptHash(object? value = null) => new Markup("'sha256-" + Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(LineMarks.OutOf(value?.ToString() ?? "").Html))) + "'");
 
     private static string CssLetter(Rune letter) => letter.IsAscii && !char.IsAsciiLetterOrDigit((char)letter.Value) && letter.Value != ' '
         ? "\\" + letter.Value.ToString("x6", CultureInfo.InvariantCulture)
