@@ -1,0 +1,26 @@
+namespace Batch.Post.Ledgers;
+
+/// <summary>One line of the ledger. A line that begins a packet holds all of it; later lines name it by its Message-ID.</summary>
+internal sealed record LedgerLine
+{
+    /// <summary>What happened: one of the constants of <see cref="LedgerLines"/>.</summary>
+    public required string What { get; init; }
+
+    public required Instant At { get; init; }
+
+    public string? Person { get; init; }
+
+    public int? Revision { get; init; }
+
+    public required string MessageId { get; init; }
+
+    public string? To { get; init; }
+
+    public string? Answer { get; init; }
+
+    public string? Fingerprint { get; init; }
+
+    public IReadOnlyList<IssuedLeg>? Legs { get; init; }
+
+    public IReadOnlyList<IssuedLeg>? Dropped { get; init; }
+}

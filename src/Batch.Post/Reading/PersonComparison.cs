@@ -1,0 +1,135 @@
+using Batch.Post.Words;
+
+namespace Batch.Post.Reading;
+
+/// <summary>Holds what a person is to fly against what the person was told.</summary>
+internal sealed class PersonComparison(WeekRecord week, Ledger ledger, ImmutableDictionary<string, TripRevision> trips, IReadOnlySet<string> cancelled, PersonRecord person)
+{
+    private readonly LedgerPacket? _since = ledger.LastIssued(person.Code);
+    private readonly ImmutableHashSet<string> _held = week.HeldTrips.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
+    private readonly List<IssuedLeg> _legs = [];
+    private readonly List<IssuedLeg> _dropped = [];
+    private readonly List<string> _changes = [];
+    private readonly List<string> _doubts = [];
+
+    /// <summary>The comparison.</summary>
+    public CrewIssue Issue()
+    {
+        var before = (_since?.Legs ?? []).Where(leg => leg.Facts.OnBlocks > week.MadeAt).ToDictionary(leg => leg.Facts.Key, StringComparer.OrdinalIgnoreCase);
+        foreach (var leg in week.Legs.Where(leg => leg.IsFlownBy(person.Code) && !_held.Contains(leg.Trip)))
+        {
+            if (leg.Facts is { } facts) Tell(facts, before.GetValueOrDefault(facts.Key));
+        }
+
+        var told = _legs.Select(leg => leg.Facts.Key).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var leg in before.Values.Where(leg => !told.Contains(leg.Facts.Key))) Miss(leg);
+        _legs.Sort((a, b) => a.Facts.OffBlocks != b.Facts.OffBlocks ? a.Facts.OffBlocks.CompareTo(b.Facts.OffBlocks) : string.CompareOrdinal(a.Facts.Key, b.Facts.Key));
+        if (_since is not null) Order(before);
+        return Numbered(new CrewIssue
+        {
+            Person = person,
+            Since = _since,
+            Revision = 1,
+            Legs = [.. _legs],
+            Dropped = [.. _dropped],
+            Changes = _since is null ? [] : [.. _changes],
+            Held = [.. week.Legs.Where(leg => leg.IsFlownBy(person.Code) && _held.Contains(leg.Trip)).Select(leg => leg.Trip).Distinct(StringComparer.OrdinalIgnoreCase).Select(Held)],
+            Doubts = [.. _doubts],
+        });
+    }
+
+    // A number that may have reached the person is not given to another content; one that surely did not is free.
+    private CrewIssue Numbered(CrewIssue issue)
+    {
+        if (_since is not null && issue.Changes.IsEmpty) return issue with { Revision = _since.Revision };
+        var next = issue with { Revision = 1 + ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Issued).Select(packet => packet.Revision).DefaultIfEmpty(0).Max() };
+        var open = ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Unknown && packet.Revision >= next.Revision).MaxBy(packet => packet.Revision);
+        if (open is null) return next;
+        var same = next with { Revision = open.Revision };
+        return same.Fingerprint == open.Fingerprint ? same : next with { Revision = open.Revision + 1, Legs = After(open, next.Legs), Dropped = After(open, next.Dropped) };
+    }
+
+    // Legs whose events outrank those of a packet that may have arrived.
+    private static ImmutableArray<IssuedLeg> After(LedgerPacket open, ImmutableArray<IssuedLeg> legs)
+    {
+        var told = open.Legs.Concat(open.Dropped).ToDictionary(leg => leg.Uid, leg => leg.Sequence, StringComparer.Ordinal);
+        return [.. legs.Select(leg => told.TryGetValue(leg.Uid, out var sequence) && sequence >= leg.Sequence ? leg with { Sequence = sequence + 1 } : leg)];
+    }
+
+    private void Tell(LegFacts now, IssuedLeg? was)
+    {
+        Instant? report = person.Reports.TryGetValue(now.Key, out var known) ? known : null;
+        var revision = trips[now.Trip].Number;
+        if (was is null)
+        {
+            var uid = CalendarEvents.Uid(person.Code, now, week.OperatorMail);
+            var used = ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Issued).SelectMany(packet => packet.Legs.Concat(packet.Dropped)).Where(leg => leg.Uid == uid).Select(leg => leg.Sequence + 1).DefaultIfEmpty(0).Max();
+            _legs.Add(new IssuedLeg { Facts = now, Uid = uid, Sequence = used, TripRevision = revision, Report = report });
+            _changes.Add($"{now.Key}: {LegWords.Added(now)}.");
+            return;
+        }
+
+        var said = LegChanges.Between(was.Facts, now).ToList();
+        if (was.IsHeld) said.Insert(0, "no longer held back");
+        if (was.Report is { } reported && report is { } reports && reported != reports)
+            said.Add($"report {LocalTimes.DayAndClock(LocalTimes.At(reported, was.Facts.FromZone))} to {LocalTimes.DayAndClock(LocalTimes.At(reports, now.FromZone))}");
+        var leg = new IssuedLeg { Facts = now, Uid = was.Uid, Sequence = was.Sequence, TripRevision = revision, Report = report };
+        if (CalendarEvents.Of(leg, person.Code) != CalendarEvents.Of(was with { IsHeld = false }, person.Code)) leg = leg with { Sequence = was.Sequence + 1 };
+        _legs.Add(leg);
+        if (said.Count > 0) _changes.Add($"{now.Key}: {string.Join(", ", said)}.");
+    }
+
+    // A leg told before that the run does not tell again.
+    private void Miss(IssuedLeg was)
+    {
+        var key = was.Facts.Key;
+        var now = week.Legs.FirstOrDefault(leg => string.Equals(leg.Key, key, StringComparison.OrdinalIgnoreCase));
+        if (cancelled.Contains(was.Facts.Trip)) Drop(was, LegWords.Cancelled(was.Facts));
+        else if (now is { Facts: not null } && !now.IsFlownBy(person.Code)) Drop(was, $"no longer yours, was {LegWords.Journey(was.Facts)}");
+        else if (_held.Contains(was.Facts.Trip)) Hold(was);
+        else if (!week.IsWhole) _legs.Add(was);
+        else if (week.Legs.Any(leg => leg.IsNameless)) Keep(was, "is not found in the book, but a row there could not be read; nothing is taken back before it can be");
+        else if (!IsInDays(was)) Keep(was, $"was issued and is not in this run, but neither are its days; it stands. To take it back: --cancel {was.Facts.Trip}");
+        else Drop(was, LegWords.Cancelled(was.Facts));
+    }
+
+    private void Drop(IssuedLeg was, string said)
+    {
+        _dropped.Add(was with { Sequence = was.Sequence + 1, IsHeld = false });
+        _changes.Add($"{was.Facts.Key}: {said}.");
+    }
+
+    private void Hold(IssuedLeg was)
+    {
+        _legs.Add(was with { IsHeld = true });
+        if (!was.IsHeld) _changes.Add($"{was.Facts.Key}: held back. {Why(was.Facts.Trip)} Do not fly it by the sheet that you hold.");
+    }
+
+    private void Keep(IssuedLeg was, string said)
+    {
+        _legs.Add(was);
+        _doubts.Add($"{was.Facts.Key} {said}.");
+    }
+
+    private bool IsInDays(IssuedLeg was)
+    {
+        var days = week.Legs.Select(leg => leg.OffBlocks?.InUtc().Date).OfType<LocalDate>().ToArray();
+        var day = was.Facts.OffBlocks.InUtc().Date;
+        return days.Length > 0 && day >= days.Min() && day <= days.Max();
+    }
+
+    private string Held(string trip) => $"{trip}: {Why(trip)}";
+
+    private string Why(string trip)
+    {
+        var legs = week.Legs.Where(leg => leg.IsHeld && string.Equals(leg.Trip, trip, StringComparison.OrdinalIgnoreCase)).ToArray();
+        return string.Join(" ", legs.Select(leg => leg.Facts is { } facts ? $"Leg {leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)} fails {facts.Failing}." : $"Leg {leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)} could not be planned."));
+    }
+
+    private void Order(Dictionary<string, IssuedLeg> before)
+    {
+        var now = _legs.Select(leg => leg.Facts.Key).Where(before.ContainsKey).ToArray();
+        var was = now.OrderBy(key => before[key].Facts.OffBlocks).ThenBy(key => key, StringComparer.Ordinal).ToArray();
+        if (!now.SequenceEqual(was, StringComparer.Ordinal)) _changes.Add($"Order of your legs: {string.Join(", ", was)} to {string.Join(", ", now)}.");
+    }
+}

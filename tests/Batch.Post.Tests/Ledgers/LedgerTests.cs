@@ -1,0 +1,88 @@
+using System.Text;
+
+namespace Batch.Post.Tests.Ledgers;
+
+/// <summary>The file of what was issued.</summary>
+public sealed class LedgerTests
+{
+    [Fact]
+    public void What_was_written_is_read_back()
+    {
+        var ledger = SomePost.Issued(SomePost.Week(SomePost.Facts() with { Remarks = "Zoë \"at\" gate 2\nlate" }));
+        var packet = Assert.Single(ledger.Packets);
+        Assert.Equal(("RIM", 1, LedgerOutcome.Issued, "250 taken"), (packet.Person, packet.Revision, packet.Outcome, packet.Answer));
+        Assert.Equal(SomePost.Facts() with { Remarks = "Zoë \"at\" gate 2\nlate" }, Assert.Single(packet.Legs).Facts);
+        Assert.False(ledger.IsTorn);
+    }
+
+    [Fact]
+    public void A_line_is_one_line_that_a_person_can_read()
+    {
+        using var folder = new TemporaryFolder();
+        using (var pen = Pen(folder)) pen.Begin(Packet() with { Legs = [] });
+        var line = Assert.Single(File.ReadAllLines(folder.File("issued.jsonl")));
+        Assert.StartsWith("{\"what\":\"begun\",\"at\":\"", line, StringComparison.Ordinal);
+        Assert.Contains("\"person\":\"RIM\",\"revision\":1,", line, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0, LedgerOutcome.Begun)]
+    [InlineData(1, LedgerOutcome.Unknown)]
+    [InlineData(2, LedgerOutcome.Issued)]
+    public void A_ledger_cut_off_anywhere_is_read_up_to_its_last_whole_line_and_written_on(int whole, LedgerOutcome outcome)
+    {
+        using var folder = new TemporaryFolder();
+        var path = folder.File("issued.jsonl");
+        using (var pen = Pen(folder))
+        {
+            pen.Begin(Packet());
+            pen.HandOver(Packet().MessageId);
+            pen.Issue(Packet().MessageId, "250 ü taken");
+        }
+
+        var all = File.ReadAllBytes(path);
+        int[] ends = [.. all.Select((octet, at) => (octet, at)).Where(pair => pair.octet == '\n').Select(pair => pair.at + 1)];
+        foreach (var cut in whole < 2 ? Enumerable.Range(ends[whole] + 1, ends[whole + 1] - ends[whole] - 1) : [all.Length])
+        {
+            File.WriteAllBytes(path, all[..cut]);
+            var read = Ledger.Read(path);
+            Assert.Equal(whole < 2, read.IsTorn);
+            Assert.Equal(outcome, Assert.Single(read.Packets).Outcome);
+            if (cut % 7 != 0 && cut != all.Length) continue;
+            using (var pen = Pen(folder)) pen.Issue(Packet().MessageId, "again");
+            Assert.Equal(LedgerOutcome.Issued, Assert.Single(Ledger.Read(path).Packets).Outcome);
+            Assert.False(Ledger.Read(path).IsTorn);
+        }
+    }
+
+    [Fact]
+    public void A_damaged_line_in_the_middle_stops_everything_and_is_named()
+    {
+        using var folder = new TemporaryFolder();
+        var path = folder.File("issued.jsonl");
+        using (var pen = Pen(folder)) pen.Begin(Packet());
+        File.AppendAllText(path, "{\"what\":\"iss\n", Encoding.UTF8);
+        Assert.Contains("line 2", Assert.Throws<LedgerException>(() => Ledger.Read(path)).Message, StringComparison.Ordinal);
+        Assert.Throws<LedgerException>(() => Pen(folder));
+    }
+
+    [Fact]
+    public void Two_cannot_write_at_once_and_none_can_read_meanwhile()
+    {
+        using var folder = new TemporaryFolder();
+        using (Pen(folder))
+        {
+            Assert.Throws<LedgerException>(() => Pen(folder));
+            Assert.Throws<LedgerException>(() => Ledger.Read(folder.File("issued.jsonl")));
+        }
+
+        using (Pen(folder)) Assert.True(File.Exists(folder.File("issued.jsonl")));
+    }
+
+    [Fact]
+    public void A_ledger_that_is_not_there_is_empty() => Assert.Empty(Ledger.Read(Path.Combine(Path.GetTempPath(), "no-such-ledger.jsonl")).Packets);
+
+    private static LedgerPen Pen(TemporaryFolder folder) => LedgerPen.Open(folder.File("issued.jsonl"), SystemClock.Instance);
+
+    private static LedgerPacket Packet() => SomePost.Packet(SomePost.Issue(SomePost.Week(SomePost.Facts()), Ledger.Empty), SomePost.MadeAt);
+}
