@@ -15,7 +15,7 @@ public sealed record IssuedLeg
     /// <summary>Revision of the trip that the facts belong to, 1 or more.</summary>
     public required int TripRevision { get; init; }
 
-    /// <summary>When the person reports for the duty that the leg is in; null where not known.</summary>
+    /// <summary>When the person reports, where the leg is the first of a duty; null for other legs and where not known.</summary>
     public Instant? Report { get; init; }
 
     /// <summary>Whether the leg was told before and is held back now; its facts are those told before.</summary>

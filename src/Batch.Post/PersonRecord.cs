@@ -12,6 +12,6 @@ public sealed record PersonRecord
     /// <summary>Mail address; empty where the Crew sheet gives none. Private.</summary>
     public string Mail { get; init; } = "";
 
-    /// <summary>When the person reports for the duty that a leg is in, by leg such as <c>T101/1</c>.</summary>
+    /// <summary>When the person reports for a duty, by its first leg, such as <c>T101/1</c>.</summary>
     public ImmutableDictionary<string, Instant> Reports { get; init; } = ImmutableDictionary<string, Instant>.Empty;
 }

@@ -13,6 +13,10 @@ public static class SheetPaths
     /// <param name="code">Code of the person.</param>
     public static string Packet(string code) => "packets/" + SheetName.Of(code);
 
+    /// <summary>The calendar file of a person, such as <c>calendar/ANA</c>.</summary>
+    /// <param name="code">Code of the person.</param>
+    public static string Calendar(string code) => "calendar/" + SheetName.Of(code);
+
     /// <summary>The load sheet of an airport and day, such as <c>loads/XAND-2026-12-07</c>.</summary>
     /// <param name="airport">Ident of the airport.</param>
     /// <param name="day">Local day of off blocks.</param>

@@ -19,6 +19,7 @@ internal static class RunCommand
         var from = new Option<string?>("--from") { Description = "First day to write, local to the departure.", HelpName = "DATE" };
         var to = new Option<string?>("--to") { Description = "Last day to write.", HelpName = "DATE" };
         var overrides = new Option<string[]>("--override") { Description = "Why a leg is flown and mailed although it fails, for this run; a reason that is to stay belongs into the column Override of the Legs sheet. May be given more than once.", HelpName = "TRIP/LEG=REASON" };
+        var ledger = SharedArguments.Ledger();
         var noPdf = new Option<bool>("--no-pdf") { Description = "Writes no PDF." };
         var paper = new Option<PaperSize>("--paper") { Description = "Paper of the sheets.", HelpName = "A4|Letter", DefaultValueFactory = _ => PaperSize.A4 };
         var madeAt = new Option<string?>("--made-at") { Description = "The instant printed as made at, instead of the clock's.", HelpName = "T" };
@@ -36,7 +37,7 @@ internal static class RunCommand
               tripbatch run input-samples --override T108/2="the chief pilot agreed, ferry without passengers"
               tripbatch run input-samples --from 2026-12-11 --to 2026-12-13 --paper Letter
             """)
-        { books, into, templates, only, from, to, overrides, noPdf, paper, jobs, madeAt };
+        { books, into, templates, only, from, to, overrides, ledger, noPdf, paper, jobs, madeAt };
         command.SetAction(parsed =>
         {
             var options = new RunOptions
@@ -48,6 +49,7 @@ internal static class RunCommand
                 From = SharedArguments.Day("--from", parsed.GetValue(from)),
                 To = SharedArguments.Day("--to", parsed.GetValue(to)),
                 Overrides = Reasons(parsed.GetValue(overrides) ?? []),
+                Ledger = parsed.GetValue(ledger),
                 MakesPdf = !parsed.GetValue(noPdf),
                 Paper = parsed.GetValue(paper),
                 Jobs = SharedArguments.CheckedJobs(parsed.GetValue(jobs)),
@@ -80,6 +82,7 @@ internal static class RunCommand
         foreach (var note in report.PaperNotes) terminal.Errors.WriteLine("paper: " + note);
         text.Faults(report.Week.Faults);
         text.Counts(report.Week.Week);
+        new PostText(terminal).Changes(report.Post);
         terminal.Output.WriteLine($"Written: {Path.Combine(options.Out, "index.html")} and {report.Sheets.Length} {(report.Sheets.Length == 1 ? "trip sheet" : "trip sheets")} in {Path.Combine(options.Out, "sheets")}.");
         var status = ExitStatus.Of(report.Week.Week, report.Week.Faults);
         return status == ExitStatus.AllPass && !report.TemplateProblems.IsEmpty ? ExitStatus.BadInput : status;

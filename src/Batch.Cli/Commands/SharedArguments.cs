@@ -14,6 +14,13 @@ internal static class SharedArguments
         Arity = ArgumentArity.OneOrMore,
     };
 
+    /// <summary>The ledger of what was issued.</summary>
+    public static Option<string?> Ledger() => new("--ledger")
+    {
+        Description = "File that keeps what was issued to whom; usually the one beside the folder of the run, such as out-issued.jsonl.",
+        HelpName = "FILE",
+    };
+
     /// <summary>How many at once.</summary>
     public static Option<int> Jobs() => new("--jobs")
     {

@@ -11,6 +11,9 @@ public sealed record RunOptions
     /// <summary>Folder that receives the outputs.</summary>
     public string Out { get; init; } = "out";
 
+    /// <summary>Ledger of what was issued; null for the one beside <see cref="Out"/>.</summary>
+    public string? Ledger { get; init; }
+
     /// <summary>Folder with the user's templates; null for the shipped ones.</summary>
     public string? Templates { get; init; }
 

@@ -7,4 +7,5 @@ namespace Batch.Cli.Pipeline;
 /// <param name="Sheets">Trips that have a sheet.</param>
 /// <param name="TemplateProblems">What is wrong in templates; each costs its sheets.</param>
 /// <param name="PaperNotes">What the paper engine did not honour, each once.</param>
-public sealed record RunReport(WeekResult Week, ImmutableArray<string> Sheets, ImmutableArray<TemplateProblem> TemplateProblems, ImmutableArray<string> PaperNotes);
+/// <param name="Post">What the crews are to be told.</param>
+public sealed record RunReport(WeekResult Week, ImmutableArray<string> Sheets, ImmutableArray<TemplateProblem> TemplateProblems, ImmutableArray<string> PaperNotes, WeekPost Post);

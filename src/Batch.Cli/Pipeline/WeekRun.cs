@@ -22,6 +22,9 @@ public static class WeekRun
         var read = WeekReading.Read(options.Books, options.Jobs, findsRemedies: true, progress, cancel, options.Overrides);
         var week = Chosen(read.Week, options);
         var facts = ProgramFacts.At(options.MadeAt);
+        var record = RunRecord.Json(week, facts);
+        var post = WeekPost.Of(record, options.Ledger ?? WeekPost.LedgerBeside(options.Out));
+        facts = facts with { Revisions = post.Revisions };
         var guard = new LegGuard();
         var renderer = new SheetRenderer(templates);
         var printer = options.MakesPdf ? new PdfPrinter() : null;
@@ -47,14 +50,16 @@ public static class WeekRun
         var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, facts, options.Paper, options.MakesPdf));
         if (board.IsRendered) folder.Write("index.html", Encoding.UTF8.GetBytes(board.Html));
         folder.Write("findings.csv", FindingsTable.Csv(week));
-        folder.Write("run.json", RunRecord.Json(week, facts));
+        folder.Write("run.json", record);
+        post.WriteCalendars(folder);
         cancel.ThrowIfCancellationRequested();
         folder.Commit();
         return new RunReport(
             new WeekResult(week, read.Faults.AddRange(guard.Faults)),
             [.. trips.Where((_, i) => sheets[i].Html is not null)],
             [.. sheets.SelectMany(sheet => sheet.Problems).Concat(board.Problems).Distinct()],
-            printed.All);
+            printed.All,
+            post);
     }
 
     private static RenderedSheet Sheet(

@@ -51,7 +51,7 @@ internal static class RecordReader
         foreach (var duty in person.GetProperty("duties").EnumerateArray())
         {
             if (Minute(duty, "reportUtc") is not { } report) continue;
-            foreach (var leg in duty.GetProperty("legs").EnumerateArray()) reports[leg.GetString() ?? ""] = report;
+            if (duty.GetProperty("legs").EnumerateArray().FirstOrDefault() is { ValueKind: JsonValueKind.String } first) reports[first.GetString() ?? ""] = report;
         }
 
         return new PersonRecord { Code = person.Text("code"), Name = person.Text("name"), Mail = person.Text("mail"), Reports = reports.ToImmutable() };

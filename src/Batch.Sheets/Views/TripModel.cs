@@ -19,6 +19,9 @@ internal sealed record TripModel : SheetModel
     [Value("What is known of the run")]
     public required RunView Run { get; init; }
 
+    [Value("How the trip stands to what was issued to the crew; nothing where it was never issued")]
+    public required RevisionView? Revision { get; init; }
+
     [Value("Paper size for @page: A4 or Letter")]
     public required string Paper { get; init; }
 
@@ -57,6 +60,7 @@ internal sealed record TripModel : SheetModel
             State = StateView.Of(legs.Max(leg => leg.State)),
             Operator = OperatorView.Of(input.Operator),
             Run = RunView.Of(week, facts),
+            Revision = RevisionView.Of(facts.Revisions.GetValueOrDefault(trip)),
             Paper = paper switch { PaperSize.A4 => "A4", PaperSize.Letter => "Letter" },
             Begins = views[0].OffBlocks,
             Ends = views[^1].Plan?.Times.OnBlocks,
