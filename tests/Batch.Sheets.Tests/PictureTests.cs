@@ -14,20 +14,26 @@ public class PictureTests
 
     private static Dictionary<string, string> Drawn { get; } = new(StringComparer.Ordinal)
     {
-        ["profile"] = ProfilePicture.Of(Leg).Html,
-        ["profile of a leg without fixes"] = ProfilePicture.Of((LegPlan.Planned)SampleWeek.Made.Plan.Legs[2]).Html,
-        ["profile of a leg with thirty fixes"] = ProfilePicture.Of(ManyFixes(30, 1)).Html,
-        ["profile of a long leg with a steep climb"] = ProfilePicture.Of(ManyFixes(4, 6)).Html,
-        ["envelope"] = EnvelopePicture.Of(Leg)?.Html ?? "",
-        ["envelope with states close together"] = EnvelopePicture.Of(Leg with { Load = Leg.Load with { Landing = Leg.Load.Takeoff, ZeroFuel = Leg.Load.Takeoff } })?.Html ?? "",
-        ["envelope with a state outside"] = EnvelopePicture.Of(Outside())?.Html ?? "",
+        ["profile"] = ProfilePicture.Of(Leg).Usual.Html,
+        ["profile of a leg without fixes"] = ProfilePicture.Of((LegPlan.Planned)SampleWeek.Made.Plan.Legs[2]).Usual.Html,
+        ["profile of a leg with thirty fixes"] = ProfilePicture.Of(ManyFixes(30, 1)).Usual.Html,
+        ["profile of a long leg with a steep climb"] = ProfilePicture.Of(ManyFixes(4, 6)).Usual.Html,
+        ["envelope"] = EnvelopePicture.Of(Leg)?.Usual.Html ?? "",
+        ["envelope with states close together"] = EnvelopePicture.Of(Leg with { Load = Leg.Load with { Landing = Leg.Load.Takeoff, ZeroFuel = Leg.Load.Takeoff } })?.Usual.Html ?? "",
+        ["envelope with a state outside"] = EnvelopePicture.Of(Outside())?.Usual.Html ?? "",
+        ["sketch"] = RouteSketch.Of(Leg, Airports).Usual.Html,
+        ["sketch of a leg without fixes"] = RouteSketch.Of((LegPlan.Planned)SampleWeek.Made.Plan.Legs[2], Airports).Usual.Html,
+        ["sketch of a leg with thirty fixes"] = RouteSketch.Of(ManyFixes(30, 1), Airports).Usual.Html,
+        ["sketch over the date line"] = RouteSketch.Of(Between((-17.8, 177.4), (-13.8, -172.0), ("DATEA", -16.5, 179.9), ("DATEB", -15.6, -178.0)), Airports).Usual.Html,
+        ["sketch past the pole"] = RouteSketch.Of(Between((86, 20), (87, -150), ("POLAR", 89.6, 80)), Airports).Usual.Html,
+        ["sketch of a flight that goes nowhere"] = RouteSketch.Of(Nowhere(), Airports).Usual.Html,
         ["duty"] = DutyBar.Of(DutyBarTests.Day).Usual.Html,
         ["duty through the night over its limit"] = DutyBar.Of(DutyBarTests.Night).Usual.Html,
         ["duty without flights, limit or rest"] = DutyBar.Of(DutyBarTests.Day with { Flights = [], Limit = null, RestBefore = null, RestAfter = null }).Usual.Html,
         ["duty of no length at midnight"] = DutyBar.Of(DutyBarTests.Day with { Report = Instant.FromUtc(2026, 12, 7, 5, 0), Release = Instant.FromUtc(2026, 12, 7, 5, 0), Limit = Instant.FromUtc(2026, 12, 7, 5, 0) }).Usual.Html,
-        ["fuel"] = FuelBars.Of(Leg.Fuel).Html,
-        ["fuel that is short"] = FuelBars.Of(Leg.Fuel with { Aboard = new Pounds(500) }).Html,
-        ["no fuel at all"] = FuelBars.Of(Leg.Fuel with { Taxi = default, Trip = default, Contingency = default, Alternate = default, FinalReserve = default, Aboard = default, Most = default }).Html,
+        ["fuel"] = FuelBars.Of(Leg.Fuel).Usual.Html,
+        ["fuel that is short"] = FuelBars.Of(Leg.Fuel with { Aboard = new Pounds(500) }).Usual.Html,
+        ["no fuel at all"] = FuelBars.Of(Leg.Fuel with { Taxi = default, Trip = default, Contingency = default, Alternate = default, FinalReserve = default, Aboard = default, Most = default }).Usual.Html,
     };
 
     [Theory]
@@ -103,6 +109,17 @@ public class PictureTests
             var marks = axis.Marks(5).ToArray();
             return marks.Length is >= 1 and <= 12 && marks.All(mark => axis.At(mark) is >= -0.001 and <= 100.001);
         });
+
+    private static ImmutableSortedDictionary<string, Flight.Fleet.Airport> Airports => SampleWeek.Made.Plan.Input.Airports;
+
+    /// <summary>The sample leg between two other places, without alternates.</summary>
+    internal static LegPlan.Planned Between((double Lat, double Lon) from, (double Lat, double Lon) to, params (string Ident, double Lat, double Lon)[] fixes)
+    {
+        var (start, end) = (Leg.From with { Position = new Flight.Earth.GeoPoint(from.Lat, from.Lon) }, Leg.To with { Position = new Flight.Earth.GeoPoint(to.Lat, to.Lon) });
+        return SampleLeg.Planned(Leg.Leg, start, end, [.. fixes.Select(fix => (fix.Ident, fix.Lat, fix.Lon, (double?)null))]) with { Alternates = [] };
+    }
+
+    private static LegPlan.Planned Nowhere() => Leg with { Alternates = [], To = Leg.From, Route = Leg.Route with { Segments = [Leg.Route.Segments[0] with { Path = new Flight.Earth.GeodesicPath(Leg.From.Position, Leg.From.Position) }] } };
 
     private static string Shapes(string code) => string.Join(' ', XDocument.Parse(StateMark.Of(code, "x").Html).Root?.Elements().Where(element => element.Name.LocalName != "title").Select(element => element.Name.LocalName + element.Attribute("points")?.Value + element.Attribute("d")?.Value + element.Attribute("fill")?.Value.Replace("none", "open", StringComparison.Ordinal)) ?? []);
 

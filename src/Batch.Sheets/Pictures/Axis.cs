@@ -25,4 +25,11 @@ internal readonly record struct Axis(double From, double To, double Start, doubl
         var power = Math.Pow(10, Math.Floor(Math.Log10(Math.Max(least, 1e-9))));
         return RoundSteps.Select(round => round * power).First(step => step >= least * (1 - 1e-9));
     }
+
+    /// <summary>The round number at most as great as a step: 1, 2, 2.5, 5 times a power of ten.</summary>
+    public static double StepBelow(double most)
+    {
+        var power = Math.Pow(10, Math.Floor(Math.Log10(Math.Max(most, 1e-9))));
+        return RoundSteps.Select(round => round * power).Last(step => step <= most * (1 + 1e-9));
+    }
 }

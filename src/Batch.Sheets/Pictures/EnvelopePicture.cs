@@ -1,7 +1,5 @@
-using System.Globalization;
 using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
-using Batch.Sheets.Figures;
 using Batch.Sheets.Templates;
 
 namespace Batch.Sheets.Pictures;
@@ -18,20 +16,20 @@ internal static class EnvelopePicture
     private const double LabelStep = 38;
 
     /// <summary>The picture; null where the type has no envelope or moments are not known.</summary>
-    public static Markup? Of(LegPlan.Planned plan)
+    public static Picture? Of(LegPlan.Planned plan) => plan.Load.HasMoments && !plan.Type.Envelopes.IsEmpty ? new Picture(style => Draw(plan, style)) : null;
+
+    private static Markup Draw(LegPlan.Planned plan, PictureStyle style)
     {
-        if (!plan.Load.HasMoments || plan.Type.Envelopes.IsEmpty)
-            return null;
         var states = States(plan.Load);
         var (arms, weights) = Axes(plan, states);
         var drawing = new Drawing();
-        Grid(drawing, arms, weights);
-        Legend(drawing, plan.Type.Envelopes);
+        Grid(drawing, arms, weights, style);
+        Legend(drawing, plan.Type.Envelopes, style);
         foreach (var envelope in plan.Type.Envelopes)
             drawing.Polygon(envelope.Vertices.Select(vertex => (arms.At(vertex.Arm.Value), weights.At(vertex.Weight.Value))), "none", Ink.Black, LineWidth(envelope.Case), LineStyle(envelope.Case));
         drawing.Polyline(plan.Load.BurnLine.Select(point => (arms.At(point.Arm.Value), weights.At(point.Weight.Value))), Ink.Grey, 1.2);
-        Labels(drawing, states, arms, weights);
-        return drawing.Picture(Width, Height, Title(states), "envelope");
+        Labels(drawing, states, arms, weights, style);
+        return drawing.Picture(Width, Height, Title(states, style), "envelope");
     }
 
     private static ImmutableArray<LoadingState> States(LoadSheet load)
@@ -55,37 +53,37 @@ internal static class EnvelopePicture
         return new Axis(values.Min() - pad, values.Max() + pad, start, end);
     }
 
-    private static void Grid(Drawing drawing, Axis arms, Axis weights)
+    private static void Grid(Drawing drawing, Axis arms, Axis weights, PictureStyle style)
     {
-        foreach (var weight in weights.Marks(6))
+        foreach (var mark in new Axis(style.Weight(weights.From), style.Weight(weights.To), weights.Start, weights.End) is var axis ? axis.Marks(6).Select(weight => (Weight: weight, Y: axis.At(weight))) : [])
         {
-            drawing.Line(Left, weights.At(weight), Right, weights.At(weight), Ink.Hair, 0.5);
-            drawing.Text(Left - 5, weights.At(weight) + 3.5, Quantity.Text(weight, 0, isSigned: false), TextAnchor.End, fill: Ink.Grey);
+            drawing.Line(Left, mark.Y, Right, mark.Y, Ink.Hair, 0.5);
+            drawing.Text(Left - 5, mark.Y + 3.5, style.Number(mark.Weight), TextAnchor.End, fill: Ink.Grey);
         }
         foreach (var arm in arms.Marks(4))
         {
             drawing.Line(arms.At(arm), Top, arms.At(arm), Bottom, Ink.Hair, 0.5);
-            drawing.Text(arms.At(arm), Bottom + 13, arm.ToString("0.##", CultureInfo.InvariantCulture), TextAnchor.Middle, fill: Ink.Grey);
+            drawing.Text(arms.At(arm), Bottom + 13, arm.ToString("0.##", style.Culture), TextAnchor.Middle, fill: Ink.Grey);
         }
-        drawing.Text(Left - 5, Top - 2, "lb", TextAnchor.End, fill: Ink.Grey);
-        drawing.Text(Right + 8, Bottom + 13, "in aft of datum", fill: Ink.Grey);
+        drawing.Text(Left - 5, Top - 2, style.WeightUnit, TextAnchor.End, fill: Ink.Grey);
+        drawing.Text(Right + 8, Bottom + 13, style.Word("in aft of datum"), fill: Ink.Grey);
     }
 
-    private static void Legend(Drawing drawing, ImmutableArray<Envelope> envelopes)
+    private static void Legend(Drawing drawing, ImmutableArray<Envelope> envelopes, PictureStyle style)
     {
         var x = Left;
         foreach (var envelope in envelopes)
         {
-            var word = envelope.Case switch { EnvelopeCase.Takeoff => "takeoff", EnvelopeCase.Landing => "landing", EnvelopeCase.ZeroFuel => "zero-fuel limits" };
+            var word = style.Word(envelope.Case switch { EnvelopeCase.Takeoff => "takeoff", EnvelopeCase.Landing => "landing", EnvelopeCase.ZeroFuel => "zero-fuel limits" });
             drawing.Line(x, Bottom + 28, x + 18, Bottom + 28, Ink.Black, LineWidth(envelope.Case), LineStyle(envelope.Case));
             drawing.Text(x + 22, Bottom + 31.5, word, fill: Ink.Grey);
             x += 22 + Drawing.WidthOf(word) + 8;
         }
         drawing.Line(Left, Bottom + 44, Left + 18, Bottom + 44, Ink.Grey, 1.2);
-        drawing.Text(Left + 22, Bottom + 47.5, "as the fuel burns, takeoff to zero fuel", fill: Ink.Grey);
+        drawing.Text(Left + 22, Bottom + 47.5, style.Word("as the fuel burns, takeoff to zero fuel"), fill: Ink.Grey);
     }
 
-    private static void Labels(Drawing drawing, ImmutableArray<LoadingState> states, Axis arms, Axis weights)
+    private static void Labels(Drawing drawing, ImmutableArray<LoadingState> states, Axis arms, Axis weights, PictureStyle style)
     {
         var ordered = states.OrderByDescending(state => state.WeightLb).ToArray();
         var places = LabelPlaces.Spread([.. ordered.Select(state => weights.At(state.WeightLb))], LabelStep, Top + 10, Bottom - 14);
@@ -94,13 +92,13 @@ internal static class EnvelopePicture
             var (x, y) = (arms.At(ordered[k].ArmIn), weights.At(ordered[k].WeightLb));
             drawing.Polyline([(x, y), (Right + 4, places[k] - 3.5), (Right + 8, places[k] - 3.5)], Ink.Grey, 0.6);
             Shape(drawing, ordered[k].Name, x, y, ordered[k].IsInside);
-            drawing.Text(Right + 12, places[k], ordered[k].Name + (ordered[k].IsInside ? "" : " – outside"), isBold: true, fill: ordered[k].IsInside ? Ink.Black : Ink.Fail);
-            drawing.Text(Right + 12, places[k] + 12, Figures(ordered[k]));
+            drawing.Text(Right + 12, places[k], style.Word(ordered[k].Name) + (ordered[k].IsInside ? "" : " – " + style.Word("outside")), isBold: true, fill: ordered[k].IsInside ? Ink.Black : Ink.Fail);
+            drawing.Text(Right + 12, places[k] + 12, Figures(ordered[k], style));
         }
     }
 
-    private static string Figures(LoadingState state) =>
-        Quantity.Text(Math.Round(state.WeightLb, MidpointRounding.AwayFromZero), 0, isSigned: false) + " lb  " + state.ArmIn.ToString("0.00", CultureInfo.InvariantCulture) + " in";
+    private static string Figures(LoadingState state, PictureStyle style) =>
+        style.Number(style.Weight(state.WeightLb)) + " " + style.WeightUnit + "  " + state.ArmIn.ToString("0.00", style.Culture) + " in";
 
     private static void Shape(Drawing drawing, string name, double x, double y, bool isInside)
     {
@@ -115,8 +113,8 @@ internal static class EnvelopePicture
             drawing.Circle(x, y, 8, "none", Ink.Fail, 1.2);
     }
 
-    private static string Title(ImmutableArray<LoadingState> states) =>
-        "Weight and centre of gravity: " + string.Join("; ", states.Select(state => state.Name.ToLowerInvariant() + " " + Figures(state) + (state.IsInside ? " inside the limits" : " outside the limits"))) + ".";
+    private static string Title(ImmutableArray<LoadingState> states, PictureStyle style) =>
+        style.Word("Weight and centre of gravity") + ": " + string.Join("; ", states.Select(state => style.Word(state.Name) + " " + Figures(state, style) + ", " + style.Word(state.IsInside ? "inside" : "outside"))) + ".";
 
     private static double LineWidth(EnvelopeCase condition) => condition == EnvelopeCase.Takeoff ? 1.6 : 1.1;
 

@@ -20,7 +20,8 @@ internal sealed record PictureStyle
     public FrozenDictionary<string, string> Words { get; init; } = FrozenDictionary<string, string>.Empty;
 
     /// <summary>A word of <see cref="PictureWords"/> in the language of the sheet.</summary>
-    public string Word(string english) => Words.GetValueOrDefault(english, english);
+    /// <exception cref="ArgumentException">It is not one of those words: a fault of the program.</exception>
+    public string Word(string english) => PictureWords.All.Contains(english) ? Words.GetValueOrDefault(english, english) : throw new ArgumentException(english + " is not among the words of pictures.", nameof(english));
 
     /// <summary>A number with thousands marks.</summary>
     public string Number(double value, int decimals = 0) => Quantity.Text(Math.Round(value, decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, Culture);

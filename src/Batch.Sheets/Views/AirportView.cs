@@ -31,10 +31,10 @@ internal sealed record AirportView : IPrintable
     [Value("Lighting as in the book")]
     public string Lighting { get; init; } = "";
 
-    [Value("Local opening hours, such as 06:00 to 22:00; nothing where always open or not said")]
+    [Value("Local opening hours, such as 06:00–22:00; nothing where always open or not said")]
     public string Hours { get; init; } = "";
 
-    [Value("Local quiet hours, such as 23:00 to 06:00")]
+    [Value("Local quiet hours, such as 23:00–06:00")]
     public string QuietHours { get; init; } = "";
 
     [Value("Kind of the best published instrument approach")]
@@ -72,7 +72,7 @@ internal sealed record AirportView : IPrintable
 
     private static string Between(LocalTime? from, LocalTime? to) => (from, to) switch
     {
-        ({ } start, { } end) => Clock.Format(start) + " to " + Clock.Format(end),
+        ({ } start, { } end) => Clock.Format(start) + "–" + Clock.Format(end),
         ({ } start, null) => "from " + Clock.Format(start),
         (null, { } end) => "until " + Clock.Format(end),
         (null, null) => "",

@@ -61,13 +61,16 @@ internal sealed record PlanView
     public required ImmutableArray<NoticeView> Notices { get; init; }
 
     [Value("Picture of weight and centre of gravity in the envelope; nothing where moments or the envelope are not known")]
-    public required Markup? EnvelopePicture { get; init; }
+    public required Picture? EnvelopePicture { get; init; }
 
-    [Value("Picture of the vertical profile with minimum altitudes and winds")]
-    public required Markup ProfilePicture { get; init; }
+    [Value("Picture of the route from above with fixes and alternates")]
+    public required Picture RoutePicture { get; init; }
+
+    [Value("Picture of the vertical profile with minimum altitudes, winds and freezing level")]
+    public required Picture ProfilePicture { get; init; }
 
     [Value("Picture of the fuel as bars, required above planned")]
-    public required Markup FuelPicture { get; init; }
+    public required Picture FuelPicture { get; init; }
 
     [Value("What was assumed")]
     public required ImmutableArray<string> Assumptions { get; init; }
@@ -98,6 +101,7 @@ internal sealed record PlanView
             Daylight = DaylightView.Of(plan),
             Notices = NoticesOnTheWay(plan, week),
             EnvelopePicture = Pictures.EnvelopePicture.Of(plan),
+            RoutePicture = RouteSketch.Of(plan, week.Airports),
             ProfilePicture = Pictures.ProfilePicture.Of(plan),
             FuelPicture = FuelBars.Of(plan.Fuel),
             Assumptions = [.. plan.Assumptions.Distinct(StringComparer.Ordinal)],
