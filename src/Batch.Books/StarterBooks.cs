@@ -8,9 +8,17 @@ namespace Batch.Books;
 /// </summary>
 public static class StarterBooks
 {
-    /// <summary>Makes the books.</summary>
-    /// <returns>The operator book, then the week book.</returns>
-    public static ImmutableArray<StarterFile> Make() => [Book("operator"), Book("week")];
+    /// <summary>The Monday that the example is written for; for another week all its dates move by as many days.</summary>
+    private static readonly LocalDate ExampleMonday = new(2026, 12, 7);
 
-    private static StarterFile Book(string name) => new(name + ".xlsx", [.. StarterWorkbook.Make(name)]);
+    /// <summary>Makes the books; the same day gives the same bytes.</summary>
+    /// <param name="today">The day on which they are made: the example trip flies on the Monday after it.</param>
+    /// <returns>The operator book, then the week book.</returns>
+    public static ImmutableArray<StarterFile> Make(LocalDate today)
+    {
+        var days = Period.DaysBetween(ExampleMonday, today.Next(IsoDayOfWeek.Monday));
+        return [Book("operator", days), Book("week", days)];
+    }
+
+    private static StarterFile Book(string name, int days) => new(name + ".xlsx", [.. SteadyPackage.Of(StarterWorkbook.Make(name, days))]);
 }

@@ -65,9 +65,33 @@ public sealed class StarterBooksTests
         Assert.Equal("@", book.Worksheet("Manifest").Cell(40, 2).Style.NumberFormat.Format);
     }
 
+    [Fact]
+    public void The_same_day_gives_the_same_bytes()
+    {
+        var today = new LocalDate(2027, 5, 9);
+        Assert.Equal(StarterBooks.Make(today).SelectMany(book => book.Content), StarterBooks.Make(today).SelectMany(book => book.Content));
+    }
+
+    [Theory]
+    [InlineData(2026, 12, 6, 2026, 12, 7)]
+    [InlineData(2026, 12, 7, 2026, 12, 14)]
+    [InlineData(2028, 2, 26, 2028, 2, 28)]
+    public void The_example_flies_on_the_coming_Monday_and_all_its_dates_move_along(int year, int month, int day, int onYear, int onMonth, int onDay)
+    {
+        using var folder = new TempFolder();
+        var books = StarterBooks.Make(new LocalDate(year, month, day));
+        foreach (var book in books) File.WriteAllBytes(folder.File(book.Name), [.. book.Content]);
+        var week = BookReader.Read([.. books.Select(book => folder.File(book.Name))]);
+        Assert.Empty(week.Problems);
+        var monday = new LocalDate(onYear, onMonth, onDay);
+        Assert.All(week.Legs, leg => Assert.Equal(monday, leg.OffBlocksLocal.Date));
+        Assert.Equal(monday.AtMidnight().InUtc().ToInstant(), week.Winds[0].From);
+        Assert.Equal(monday.PlusDays(-4), week.Logged[0].Date);
+    }
+
     private static string[] Written(TempFolder folder)
     {
-        var books = StarterBooks.Make();
+        var books = StarterBooks.Make(new LocalDate(2026, 12, 3));
         foreach (var book in books) File.WriteAllBytes(folder.File(book.Name), [.. book.Content]);
         return [.. books.Select(book => folder.File(book.Name))];
     }

@@ -9,7 +9,7 @@ public sealed class NewTests
     public void What_new_writes_runs_at_once_and_every_leg_passes()
     {
         using var folder = new TemporaryFolder();
-        var (made, output, _) = SampleRun.Run("new", folder.Path);
+        var (made, output, _) = SampleRun.Run("new", folder.Path, "--made-at", SampleRun.MadeAt);
         Assert.Equal(0, made);
         Assert.Contains("not for navigation", output, StringComparison.Ordinal);
         var into = Path.Combine(folder.Path, "out");
@@ -24,7 +24,7 @@ public sealed class NewTests
     public void A_third_leg_typed_under_the_example_is_planned()
     {
         using var folder = new TemporaryFolder();
-        SampleRun.Run("new", folder.Path);
+        SampleRun.Run("new", folder.Path, "--made-at", SampleRun.MadeAt);
         var path = Path.Combine(folder.Path, "week.xlsx");
         using (var book = new XLWorkbook(path))
         {
@@ -58,7 +58,7 @@ public sealed class NewTests
         using var folder = new TemporaryFolder();
         Directory.CreateDirectory(folder.Path);
         File.WriteAllText(Path.Combine(folder.Path, "week.xlsx"), "mine");
-        var (status, _, errors) = SampleRun.Run("new", folder.Path);
+        var (status, _, errors) = SampleRun.Run("new", folder.Path, "--made-at", SampleRun.MadeAt);
         Assert.Equal(2, status);
         Assert.Contains("week.xlsx", errors, StringComparison.Ordinal);
         Assert.Equal(["week.xlsx"], folder.Files());

@@ -79,7 +79,10 @@ internal static partial class CsvFolder
         return !points;
     }
 
-    private static byte[] Bytes(string file)
+    /// <summary>The bytes of a file, also while another program has it open.</summary>
+    /// <param name="file">Path of the file.</param>
+    /// <exception cref="BookException">It cannot be opened or is too large.</exception>
+    public static byte[] Bytes(string file)
     {
         try
         {

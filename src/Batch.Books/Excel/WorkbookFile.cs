@@ -80,7 +80,11 @@ internal static class WorkbookFile
         return sheets.ToImmutable();
     }
 
-    private static byte[] Bytes(string path, string name)
+    /// <summary>The bytes of a file, also while another program has it open.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <param name="name">Its name, for refusals.</param>
+    /// <exception cref="BookException">It cannot be opened or is too large.</exception>
+    public static byte[] Bytes(string path, string name)
     {
         try
         {

@@ -32,6 +32,9 @@ internal abstract class Column
 
     /// <summary>What a cell is read as.</summary>
     public abstract Type ValueType { get; }
+
+    /// <summary>What a cell means, whatever that is; null where it is blank or cannot be read.</summary>
+    public abstract object? ValueOf(RawCell cell, CellSetting setting);
 }
 
 /// <summary>A column and how its cells are read.</summary>
@@ -43,4 +46,7 @@ internal sealed class Column<T> : Column
 
     /// <inheritdoc/>
     public override Type ValueType => typeof(T);
+
+    /// <inheritdoc/>
+    public override object? ValueOf(RawCell cell, CellSetting setting) => !cell.IsBlank && cell.Kind != CellKind.Error && Read(cell, setting) is { IsGood: true } reading ? reading.Value : null;
 }

@@ -30,6 +30,9 @@ internal sealed class HeaderMatch
     /// <summary>Columns that are not declared: number, header as written.</summary>
     public ImmutableArray<(int Column, string Header)> Others { get; private set; } = [];
 
+    /// <summary>Columns that an earlier run computed; they are not read.</summary>
+    public ImmutableArray<int> Results { get; private set; } = [];
+
     /// <summary>Column letters by property name, shared by the origins of all rows.</summary>
     public ImmutableDictionary<string, string> Letters { get; private set; } = ImmutableDictionary<string, string>.Empty;
 
@@ -78,6 +81,12 @@ internal sealed class HeaderMatch
         {
             var cell = headers[number];
             if (cell.IsBlank) continue;
+            if (cell.Text.StartsWith(Sheets.AllSheets.ResultPrefix, StringComparison.Ordinal))
+            {
+                Results = Results.Add(number);
+                continue;
+            }
+
             var at = Sheet.Place.At(Row, number);
             var text = HeaderText.Of(cell.Text);
             if (!known.TryGetValue(text.Name, out var column))

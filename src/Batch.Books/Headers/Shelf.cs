@@ -36,7 +36,7 @@ internal sealed class Shelf
             RemarkOnHidden(sheet, header);
             foreach (var raw in sheet.Rows)
             {
-                if (raw.Number > header.Row) yield return new Row(header, raw, Complaints);
+                if (raw.Number > header.Row && !HoldsOnlyResults(raw, header)) yield return new Row(header, raw, Complaints);
             }
         }
     }
@@ -53,6 +53,18 @@ internal sealed class Shelf
             if (HeaderText.Near(HeaderText.Plain(sheet.Name), free) is { } near) Complaints.Add(sheet.Place, State.Caution, $"{sheet.Name} is not a sheet that is known, and was not read; did you mean {near}?", sheet.Name, near);
             else if (sheet.Rows.Count > 0) Complaints.Add(sheet.Place, State.Note, $"{sheet.Name} is not a sheet that is known, and was not read", sheet.Name);
         }
+    }
+
+    // Results of an earlier run beside a leg that was taken out are no leg.
+    private static bool HoldsOnlyResults(RawRow row, HeaderMatch header)
+    {
+        if (header.Results.IsEmpty) return false;
+        for (var column = 1; column <= row.Cells.Length; column++)
+        {
+            if (!row[column].IsBlank && !header.Results.Contains(column)) return false;
+        }
+
+        return true;
     }
 
     private void RemarkOnHidden(RawSheet sheet, HeaderMatch header)

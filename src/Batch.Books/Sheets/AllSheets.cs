@@ -11,8 +11,14 @@ internal static class AllSheets
     /// <summary>The sheet of idents that the drop-downs of a starter week book offer.</summary>
     public const string Lists = "Lists";
 
+    /// <summary>Names of the sheet of findings in a checked workbook: the second where the user has a sheet of the first name.</summary>
+    public static readonly ImmutableArray<string> FindingsNames = ["Findings", "Findings (tripbatch)"];
+
+    /// <summary>What the headers of the computed columns in a checked workbook begin with.</summary>
+    public const string ResultPrefix = "tripbatch ";
+
     /// <summary>Sheets made by this program that hold no data and are passed over.</summary>
-    public static readonly ImmutableArray<string> PassedOver = [Explanations, Lists];
+    public static readonly ImmutableArray<string> PassedOver = [Explanations, Lists, .. FindingsNames];
 
     /// <summary>The sheets.</summary>
     public static readonly ImmutableArray<SheetPlan> Plans =

@@ -1,5 +1,6 @@
 using Batch.Books.Cells;
 using Batch.Books.Csv;
+using NodaTime.Text;
 
 namespace Batch.Books.Starter;
 
@@ -20,6 +21,13 @@ internal sealed record ExampleSheet(ImmutableArray<string> Headers, ImmutableArr
         var rows = CsvFolder.Sheet(sheet, copy.ToArray(), new CellRef(0, 0, sheet)).Rows.Select(row => row.Cells.Select(cell => cell.Text).ToImmutableArray()).ToImmutableArray();
         return new ExampleSheet(rows[0], rows[1..]);
     }
+
+    /// <summary>The example with its dates moved.</summary>
+    /// <param name="days">By how many days.</param>
+    public ExampleSheet Moved(int days) => this with { Rows = [.. Rows.Select(row => row.Select(text => Moved(text, days)).ToImmutableArray())] };
+
+    private static string Moved(string text, int days) =>
+        text.Length >= 10 && LocalDatePattern.Iso.Parse(text[..10]) is { Success: true } date ? LocalDatePattern.Iso.Format(date.Value.PlusDays(days)) + text[10..] : text;
 
     /// <summary>The texts of one column, in row order.</summary>
     /// <param name="header">Its name.</param>

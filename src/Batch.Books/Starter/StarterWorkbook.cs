@@ -7,7 +7,8 @@ internal static class StarterWorkbook
 {
     /// <summary>The workbook.</summary>
     /// <param name="book"><c>operator</c> or <c>week</c>.</param>
-    public static byte[] Make(string book)
+    /// <param name="days">By how many days the dates of the example move.</param>
+    public static byte[] Make(string book, int days)
     {
         using var workbook = new XLWorkbook();
         workbook.Properties.Author = "tripbatch";
@@ -16,7 +17,7 @@ internal static class StarterWorkbook
         foreach (var sheet in ColumnCatalogue.Sheets.Where(sheet => sheet.Book == book))
         {
             var page = workbook.Worksheets.Add(sheet.Name);
-            if (sheet.Items.IsEmpty) StarterSheet.Write(page, sheet, Columns(sheet));
+            if (sheet.Items.IsEmpty) StarterSheet.Write(page, sheet, Columns(sheet, days));
             else ItemSheet.Write(page, sheet, ExampleSheet.Of(book, sheet.Name));
         }
 
@@ -26,9 +27,9 @@ internal static class StarterWorkbook
         return stream.ToArray();
     }
 
-    private static ImmutableArray<StarterColumn> Columns(CatalogueSheet sheet)
+    private static ImmutableArray<StarterColumn> Columns(CatalogueSheet sheet, int days)
     {
-        var example = ExampleSheet.Of(sheet.Book, sheet.Name);
+        var example = ExampleSheet.Of(sheet.Book, sheet.Name).Moved(days);
         var known = sheet.Columns.Select(column => StarterColumn.Of(column, example.Column(column.Name))).ToImmutableArray();
         var others = example.Headers.Where(header => !known.Any(column => column.Name == header)).ToImmutableArray();
         if (others.Length > 0 && !sheet.TakesAnySpeed) throw new InvalidOperationException($"The example of {sheet.Name} has a column {others[0]} that the sheet does not know.");

@@ -27,6 +27,7 @@ internal static class CommandTree
         ExplainCommand.Build(terminal, interrupt),
         NewCommand.Build(terminal),
         TemplatesCommand.Build(terminal, interrupt),
+        ImportCommand.Build(terminal),
     };
 
     /// <summary>For each word that was not understood the commands and options that are near to it.</summary>

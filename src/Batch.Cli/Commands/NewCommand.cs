@@ -16,26 +16,27 @@ internal static class NewCommand
     public static Command Build(Terminal terminal)
     {
         var folder = new Argument<string>("DIR") { Description = "Folder that receives the books; it is made where it does not exist. Nothing in it is overwritten." };
+        var madeAt = new Option<string?>("--made-at") { Description = "The instant taken for now, instead of the clock's: the example trip flies on the Monday after it.", HelpName = "T" };
         var command = new Command(
             "new",
             """
             Writes an operator book, a week book and a copy of the templates to begin with. The books hold a small invented operator and one trip, so that
-            they can be run at once; replace the rows by your own.
+            they can be run at once; replace the rows by your own. The trip flies on the coming Monday.
 
             Examples:
               tripbatch new my-week
               tripbatch run my-week --out out
               tripbatch run my-week --templates my-week/templates --out out
             """)
-        { folder };
-        command.SetAction(parsed => Make(terminal, parsed.GetRequiredValue(folder)));
+        { folder, madeAt };
+        command.SetAction(parsed => Make(terminal, parsed.GetRequiredValue(folder), SharedArguments.MadeAt(parsed.GetValue(madeAt)).InUtc().Date));
         return command;
     }
 
-    private static int Make(Terminal terminal, string folder)
+    private static int Make(Terminal terminal, string folder, LocalDate today)
     {
         if (File.Exists(folder)) throw new InputException($"{folder} is a file; new needs a folder.");
-        var books = StarterBooks.Make();
+        var books = StarterBooks.Make(today);
         string[] names = [.. books.Select(book => book.Name), Templates];
         var there = Array.FindAll(names, name => Path.Exists(Path.Combine(folder, name)));
         if (there.Length > 0) throw new InputException($"{folder} holds {string.Join(" and ", there)} already, and nothing is overwritten; name another folder.");

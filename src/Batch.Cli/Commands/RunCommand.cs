@@ -22,22 +22,25 @@ internal static class RunCommand
         var ledger = SharedArguments.Ledger();
         var noPdf = new Option<bool>("--no-pdf") { Description = "Writes no PDF." };
         var paper = new Option<PaperSize>("--paper") { Description = "Paper of the sheets.", HelpName = "A4|Letter", DefaultValueFactory = _ => PaperSize.A4 };
+        var results = new Option<bool>("--result-columns") { Description = "Adds state, time, fuel and weight beside each leg of the checked workbook." };
         var madeAt = new Option<string?>("--made-at") { Description = "The instant printed as made at, instead of the clock's.", HelpName = "T" };
         var jobs = SharedArguments.Jobs();
         var command = new Command(
             "run",
             """
-            Reads the books, plans and checks every leg, and writes the trip sheets, the board, the findings and the record.
+            Reads the books, plans and checks every leg, and writes the trip sheets, the board, your own week book with its
+            offending cells marked, the findings and the record.
 
             Exit status: 0 every leg passes or has cautions only, 1 some leg fails or is unplanned, 2 the input could not be used, 3 a fault of the program.
 
             Examples:
               tripbatch run operator.xlsx week.xlsx --out out
+              tripbatch run my-week --result-columns --no-pdf
               tripbatch run input-samples --only T101,T105 --no-pdf
               tripbatch run input-samples --override T108/2="the chief pilot agreed, ferry without passengers"
               tripbatch run input-samples --from 2026-12-11 --to 2026-12-13 --paper Letter
             """)
-        { books, into, templates, only, from, to, overrides, ledger, noPdf, paper, jobs, madeAt };
+        { books, into, templates, only, from, to, overrides, ledger, noPdf, paper, results, jobs, madeAt };
         command.SetAction(parsed =>
         {
             var options = new RunOptions
@@ -52,6 +55,7 @@ internal static class RunCommand
                 Ledger = parsed.GetValue(ledger),
                 MakesPdf = !parsed.GetValue(noPdf),
                 Paper = parsed.GetValue(paper),
+                HasResultColumns = parsed.GetValue(results),
                 Jobs = SharedArguments.CheckedJobs(parsed.GetValue(jobs)),
                 MadeAt = SharedArguments.MadeAt(parsed.GetValue(madeAt)),
             };
@@ -80,6 +84,7 @@ internal static class RunCommand
         text.Short(report.Week.Week);
         foreach (var problem in report.TemplateProblems) terminal.Errors.WriteLine(problem);
         foreach (var note in report.PaperNotes) terminal.Errors.WriteLine("paper: " + note);
+        foreach (var note in report.BookNotes) terminal.Errors.WriteLine("checked workbook: " + note);
         text.Faults(report.Week.Faults);
         text.Counts(report.Week.Week);
         new PostText(terminal).Changes(report.Post);

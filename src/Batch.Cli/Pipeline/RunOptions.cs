@@ -32,6 +32,9 @@ public sealed record RunOptions
     /// <summary>Whether sheets are printed to PDF.</summary>
     public bool MakesPdf { get; init; } = true;
 
+    /// <summary>Whether the checked workbook has time, fuel, weight and state beside each leg.</summary>
+    public bool HasResultColumns { get; init; }
+
     /// <summary>Paper of the sheets.</summary>
     public PaperSize Paper { get; init; } = PaperSize.A4;
 

@@ -7,5 +7,7 @@ namespace Batch.Cli.Pipeline;
 /// <param name="Sheets">Trips that have a sheet.</param>
 /// <param name="TemplateProblems">What is wrong in templates; each costs its sheets.</param>
 /// <param name="PaperNotes">What the paper engine did not honour, each once.</param>
+/// <param name="BookNotes">What could not be kept or marked in the checked workbooks.</param>
 /// <param name="Post">What the crews are to be told.</param>
-public sealed record RunReport(WeekResult Week, ImmutableArray<string> Sheets, ImmutableArray<TemplateProblem> TemplateProblems, ImmutableArray<string> PaperNotes, WeekPost Post);
+public sealed record RunReport(
+    WeekResult Week, ImmutableArray<string> Sheets, ImmutableArray<TemplateProblem> TemplateProblems, ImmutableArray<string> PaperNotes, ImmutableArray<string> BookNotes, WeekPost Post);

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Text;
+using Batch.Books;
 using Batch.Checks;
 using Batch.Flight.Plan;
 using Batch.Paper;
@@ -52,6 +53,11 @@ public static class WeekRun
         folder.Write("findings.csv", FindingsTable.Csv(week));
         folder.Write("run.json", record);
         post.WriteCalendars(folder);
+        var books = guard.Run(
+            "the checked workbook",
+            () => CheckedBook.Make(options.Books, week.Plan.Input.Inputs, CheckedCopy.Of(week, options.MadeAt, options.HasResultColumns)),
+            _ => new CheckedBookResult([], []));
+        foreach (var book in books.Files) folder.Write(book.Name, [.. book.Content]);
         cancel.ThrowIfCancellationRequested();
         folder.Commit();
         return new RunReport(
@@ -59,6 +65,7 @@ public static class WeekRun
             [.. trips.Where((_, i) => sheets[i].Html is not null)],
             [.. sheets.SelectMany(sheet => sheet.Problems).Concat(board.Problems).Distinct()],
             printed.All,
+            books.Notes,
             post);
     }
 

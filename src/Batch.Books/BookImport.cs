@@ -1,0 +1,109 @@
+using System.Xml;
+using Batch.Books.Cells;
+using Batch.Books.Editing;
+using Batch.Books.Excel;
+using Batch.Books.Files;
+using Batch.Books.Headers;
+using Batch.Books.Import;
+using Batch.Books.Links;
+using Batch.Books.Packages;
+using Batch.Books.Sheets;
+using Batch.Flight.Earth;
+using Batch.Flight.Fleet;
+
+namespace Batch.Books;
+
+/// <summary>
+/// Takes airports, runways, fixes and airways from open-data lists into an operator book, so that nobody types coordinates. Rows that are not there are added; what is there is
+/// compared, and changed only when asked. All else in the book stays as it was.
+/// </summary>
+public static class BookImport
+{
+    /// <summary>Does it.</summary>
+    /// <param name="request">What is wanted.</param>
+    /// <exception cref="BookException">A list or the book cannot be used, or the book is open in another program.</exception>
+    public static ImportReport Run(ImportRequest request)
+    {
+        if (request.Only.IsEmpty && request.Within is null && request.Kind == ImportKind.Airports) throw new BookException("a list of the world's airports is not taken whole; say which with --only XAAA,XBBB or --within 500 XAAA");
+        if (request.TimeZone.Length > 0 && DateTimeZoneProviders.Tzdb.GetZoneOrNull(request.TimeZone) is null) throw new BookException($"{request.TimeZone} is not an IANA time zone, such as Atlantic/Azores");
+        var path = BookPath(request);
+        var name = Path.GetFileName(path);
+        RefuseOpen(path, name);
+        var bytes = WorkbookFile.Bytes(path, name);
+        var book = WorkbookFile.Read(path, 0);
+        var notes = new ImportNotes();
+        var shelf = new Shelf([book], new Complaints());
+        OperatorSheet.Read(shelf, out _);
+        try
+        {
+            var workbook = new WorkbookParts(Package.Read(bytes, name));
+            var sheets = Sheets(request, shelf, workbook, book, notes);
+            var report = new ImportReport { Sheets = sheets, LeftOut = notes.LeftOut, Notes = notes.Notes };
+            if (request.IsPreview || sheets.All(sheet => sheet.Added.IsEmpty && sheet.Updated == 0)) return report;
+            return report with { Written = path, Backup = SafeFile.Replace(path, workbook.Package.Write()) };
+        }
+        catch (Exception thrown) when (thrown is XmlException or InvalidDataException)
+        {
+            throw new BookException($"{name} cannot be changed: {thrown.Message.TrimEnd('.')}; open it in a spreadsheet program and save it", thrown);
+        }
+    }
+
+    private static ImmutableArray<ImportedSheet> Sheets(ImportRequest request, Shelf shelf, WorkbookParts workbook, RawBook book, ImportNotes notes)
+    {
+        var airports = AirportsSheet.Read(shelf);
+        var places = airports.Names.Select(airports.Find).OfType<Airport>().ToDictionary(airport => airport.Ident, airport => airport.Position, StringComparer.OrdinalIgnoreCase);
+        ImportedSheet Bring(SheetPlan plan, IEnumerable<ImportRow> rows, params string[] keys) => BringInto(request, shelf, workbook, book, notes, plan, rows, [.. keys.Select(key => plan.Columns.First(column => column.Name == key))]);
+        if (request.Kind == ImportKind.Fixes) return [Bring(FixesSheet.Plan, new PointList(request, FixesSheet.Plan, notes).Rows([.. FixesSheet.Plan.Columns.Take(1)], places), "Ident")];
+        if (request.Kind == ImportKind.Airways) return [Bring(AirwaysSheet.Plan, new PointList(request, AirwaysSheet.Plan, notes).Rows([.. AirwaysSheet.Plan.Columns.Take(2)], places), "Airway", "Sequence")];
+        var list = new AirportList(request, places, notes).Rows();
+        var brought = Bring(AirportsSheet.Plan, list.Select(entry => entry.Row), "Ident");
+        SuggestZones(request, list.Where(entry => brought.Added.Contains(entry.Ident)), airports, notes);
+        if (request.Runways is not { } runways) return [brought];
+        var idents = list.Select(entry => entry.Ident).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return [brought, Bring(RunwaysSheet.Plan, new RunwayList(runways, notes).Rows(idents), "Airport", "Runway")];
+    }
+
+    private static ImportedSheet BringInto(ImportRequest request, Shelf shelf, WorkbookParts workbook, RawBook book, ImportNotes notes, SheetPlan plan, IEnumerable<ImportRow> rows, ImmutableArray<Column> keys)
+    {
+        var sheet = book.Sheets.FirstOrDefault(sheet => HeaderText.Plain(sheet.Name) == HeaderText.Plain(plan.Name)) ?? throw new BookException($"{book.Name} has no sheet {plan.Name}; 'tripbatch new' shows what it looks like");
+        var complaints = new Complaints();
+        var header = HeaderMatch.Find(sheet, plan, shelf.Defaults(0), complaints);
+        if (header is null || keys.Any(key => !header.Placed.ContainsKey(key))) throw new BookException($"{sheet.Place} has no header row with {string.Join(", ", keys.Select(key => key.Name))}");
+        var part = workbook.Sheet(sheet.Name) ?? throw new InvalidDataException($"the part of {sheet.Name} is missing");
+        var text = workbook.Text(part);
+        var edit = new SheetEdit(new SheetText(text.Text));
+        var brought = new SheetImport(sheet, header, edit, keys, notes).Bring(rows, request.Updates);
+        workbook.Package.Put(part, text.Bytes(edit.Done()));
+        return brought;
+    }
+
+    // A position does not tell its time zone: the nearest airport of the book is a hint, not an answer.
+    private static void SuggestZones(ImportRequest request, IEnumerable<(ImportRow Row, string Ident, GeoPoint At)> added, Register<Airport> airports, ImportNotes notes)
+    {
+        if (request.TimeZone.Length > 0) return;
+        var known = airports.Names.Select(airports.Find).OfType<Airport>().ToArray();
+        foreach (var (_, ident, at) in added)
+        {
+            var nearest = known.Select(airport => (Airport: airport, Miles: Geodesic.Inverse(at, airport.Position).DistanceM / 1852)).OrderBy(pair => pair.Miles).FirstOrDefault();
+            notes.Say($"{ident} needs its time zone before it can be used; the list does not have it" + (nearest.Airport is null ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" ({nearest.Airport.Ident}, {nearest.Miles:0} NM away, has {nearest.Airport.Zone.Id})")) + ". Fill the cell, or give --time-zone NAME for all that are added.");
+        }
+    }
+
+    private static string BookPath(ImportRequest request)
+    {
+        var sheet = request.Kind.ToString();
+        var files = BookFiles.Of([request.Book]);
+        if (files.Any(file => !file.IsWorkbook)) throw new BookException($"{request.Book} holds csv files; rows are taken into a workbook (.xlsx) only");
+        if (files.Length == 1) return files[0].Path;
+        var found = files.FirstOrDefault(file => file.Read(0).Sheets.Any(other => HeaderText.Plain(other.Name) == HeaderText.Plain(sheet)));
+        return found?.Path ?? throw new BookException($"no workbook in {request.Book} has a sheet {sheet}");
+    }
+
+    // The other program would write over what is taken in here when it saves.
+    private static void RefuseOpen(string path, string name)
+    {
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? "";
+        string[] marks = [Path.Combine(folder, "~$" + name), Path.Combine(folder, $".~lock.{name}#")];
+        if (Array.Exists(marks, File.Exists)) throw new BookException($"{name} is open in a spreadsheet program; close it there first, or its next save would undo the import");
+    }
+}

@@ -1,0 +1,96 @@
+using System.Globalization;
+using Batch.Books;
+using Batch.Checks;
+using Batch.Flight.Plan;
+using Batch.Sheets;
+using NodaTime.Text;
+
+namespace Batch.Cli.Pipeline;
+
+/// <summary>What a checked week has to say in the user's own workbook.</summary>
+public static class CheckedCopy
+{
+    private static readonly InstantPattern Minute = InstantPattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm'Z'");
+
+    /// <summary>The content of checked workbooks: complaints about cells, then findings, fails first.</summary>
+    /// <param name="week">The checked week.</param>
+    /// <param name="madeAt">The instant printed as made at.</param>
+    /// <param name="hasResultColumns">Whether results are written beside each leg.</param>
+    public static CheckedBookContent Of(CheckedWeek week, Instant madeAt, bool hasResultColumns)
+    {
+        var complaints = week.Plan.Input.Problems.Where(problem => problem.State != State.Note).Select(Complaint);
+        var cells = week.Legs.ToDictionary(leg => leg.Plan.Key, leg => OriginOf(leg.Plan).Cell(nameof(Flight.Week.LegKey.Number)));
+        var findings = FindingsTable.Rows(week).Where(row => row.Finding.Verdict is Verdict.Fail or Verdict.Caution or Verdict.NotChecked).Select(row => Finding(row, cells));
+        var legs = week.Legs.Select(Result).Where(leg => leg.Row.Length > 0).ToImmutableArray();
+        return new CheckedBookContent
+        {
+            Lines = [.. complaints.Concat(findings).OrderByDescending(line => line.State)],
+            Legs = legs,
+            HasResultColumns = hasResultColumns,
+            Summary = Summary(week, madeAt),
+        };
+    }
+
+    private static string Summary(CheckedWeek week, Instant madeAt)
+    {
+        int Count(LegState state) => week.Legs.Count(leg => leg.State == state);
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{week.Legs.Length} legs: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned.  Rules: {week.RuleSet}.  Made {Minute.Format(madeAt)}.  A planning aid: the approved flight manual, local rules and the pilot in command decide.");
+    }
+
+    private static CheckedLine Complaint(Problem problem) => new()
+    {
+        State = problem.State,
+        Text = problem.Read.Length > 0 ? $"{problem.Text} (read: {problem.Read})" : problem.Text,
+        Remedies = problem.Expected.Length > 0 ? ["write " + problem.Expected] : [],
+        Actor = "dispatcher",
+        Cells = [problem.Cell],
+    };
+
+    private static CheckedLine Finding(RegisterRow row, Dictionary<Flight.Week.LegKey, string> cells)
+    {
+        var finding = row.Finding;
+        return new CheckedLine
+        {
+            State = finding.Verdict switch { Verdict.Fail => State.Fail, Verdict.Caution => State.Caution, _ => State.Note },
+            Word = row.State,
+            Leg = new Flight.Week.LegKey(row.Trip, row.Leg).ToString(),
+            Day = row.Date,
+            Aircraft = row.Aircraft,
+            Check = $"{finding.Check} {finding.Title}",
+            Text = finding.Text,
+            Required = finding.Required,
+            Actual = finding.Actual,
+            Unit = finding.Unit,
+            Remedies = finding.NoRemedy.Length > 0 ? [finding.NoRemedy] : [.. finding.Remedies.Select(remedy => remedy.Text)],
+            Citation = finding.Citation + (finding.IsBasisUnconfirmed ? " (basis to be confirmed)" : ""),
+            Actor = finding.Actor,
+            Cells = [.. finding.Cells.Where(cell => cell.Length > 0)],
+            LegCell = cells.GetValueOrDefault(new Flight.Week.LegKey(row.Trip, row.Leg), ""),
+        };
+    }
+
+    private static LegResult Result(CheckedLeg leg)
+    {
+        var planned = leg.Plan as LegPlan.Planned;
+        return new LegResult
+        {
+            Row = OriginOf(leg.Plan).Cell(""),
+            State = leg.State switch { LegState.Pass => "pass", LegState.Caution => "caution", LegState.Fail => "fail", LegState.Unplanned => "unplanned" },
+            Mark = leg.State switch { LegState.Pass => null, LegState.Caution => State.Caution, LegState.Fail or LegState.Unplanned => State.Fail },
+            BlockTime = planned?.Times.Block,
+            FuelRequired = planned?.Fuel.Required,
+            FuelAboard = planned?.Fuel.Aboard,
+            TakeoffWeight = planned?.Load.Takeoff.Weight,
+        };
+    }
+
+    private static Origin OriginOf(LegPlan plan) => plan switch
+    {
+        LegPlan.Planned planned => planned.Leg.Origin,
+        LegPlan.Unplanned { Leg: { } leg } => leg.Origin,
+        LegPlan.Unplanned { Broken: { } broken } => broken.Origin,
+        _ => Origin.None,
+    };
+}
