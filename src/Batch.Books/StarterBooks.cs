@@ -9,7 +9,7 @@ namespace Batch.Books;
 public static class StarterBooks
 {
     /// <summary>The Monday that the example is written for; for another week all its dates move by as many days.</summary>
-    private static readonly LocalDate ExampleMonday = new(2026, 12, 7);
+    public static LocalDate ExampleMonday { get; } = new(2026, 12, 7);
 
     /// <summary>Makes the books; the same day gives the same bytes.</summary>
     /// <param name="today">The day on which they are made: the example trip flies on the Monday after it.</param>

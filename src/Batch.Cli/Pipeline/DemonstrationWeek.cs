@@ -17,7 +17,7 @@ public static class DemonstrationWeek
         var folder = Directory.CreateTempSubdirectory("tripbatch-");
         try
         {
-            foreach (var book in StarterBooks.Make()) File.WriteAllBytes(Path.Combine(folder.FullName, book.Name), [.. book.Content]);
+            foreach (var book in StarterBooks.Make(StarterBooks.ExampleMonday.PlusDays(-1))) File.WriteAllBytes(Path.Combine(folder.FullName, book.Name), [.. book.Content]);
             return BookReader.Read([folder.FullName]);
         }
         finally
