@@ -88,7 +88,14 @@ public sealed class LedgerPen : IDisposable
 
     private void Write(LedgerLine line)
     {
-        _file.Write(LedgerLines.Write(line));
-        _file.Flush(flushToDisk: true);
+        try
+        {
+            _file.Write(LedgerLines.Write(line));
+            _file.Flush(flushToDisk: true);
+        }
+        catch (IOException error)
+        {
+            throw new LedgerException($"{_file.Name} cannot be written, so nothing more is sent: {error.Message}", error);
+        }
     }
 }

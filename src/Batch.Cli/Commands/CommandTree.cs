@@ -26,6 +26,7 @@ internal static class CommandTree
         CheckCommand.Build(terminal, interrupt),
         ExplainCommand.Build(terminal, interrupt),
         NewCommand.Build(terminal),
+        SendCommand.Build(terminal, interrupt),
         TemplatesCommand.Build(terminal, interrupt),
         ImportCommand.Build(terminal),
     };

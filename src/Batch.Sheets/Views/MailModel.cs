@@ -21,6 +21,9 @@ internal sealed record MailModel : SheetModel
     [Value("What changed since the issue before, one sentence each; nothing for the first issue")]
     public required ImmutableArray<string> Changes { get; init; }
 
+    [Value("Trips that are held back and not in the packet, one sentence each")]
+    public required ImmutableArray<string> Held { get; init; }
+
     [Value("Names of the files attached")]
     public required ImmutableArray<string> Attachments { get; init; }
 
@@ -52,6 +55,7 @@ internal sealed record MailModel : SheetModel
             Person = new PersonView { Code = letter.Code, Name = letter.Name },
             Revision = letter.Revision,
             Changes = letter.Changes,
+            Held = letter.Held,
             Attachments = letter.Attachments,
             State = StateView.Of(letter.State),
             Begins = legs.FirstOrDefault()?.OffBlocks,
