@@ -8,7 +8,7 @@ public sealed class CommandLineTests
     [Fact]
     public void Help_of_every_command_shows_an_example()
     {
-        foreach (var command in new[] { "run", "check", "explain", "new", "import", "templates", "templates check", "templates values" })
+        foreach (var command in new[] { "run", "send", "check", "explain", "new", "import", "templates", "templates check", "templates values" })
         {
             var (status, output, _) = SampleRun.Run([.. command.Split(' '), "--help"]);
             Assert.Equal(0, status);

@@ -59,7 +59,7 @@ internal sealed class SendText(Terminal terminal) : IProgress<Delivery>
             foreach (var change in issue.Changes) Line("", change);
         }
 
-        foreach (var held in issue.Held) Line("", $"held back, {held}");
+        if (!issue.Held.IsEmpty) Line("", $"held back: {string.Join(" ", issue.Held)}");
     }
 
     private void Counts(SendOptions options, SendReport report, bool isStopped)
