@@ -56,6 +56,18 @@ internal sealed class SheetEdit(SheetText sheet)
         cells[column] = text;
     }
 
+    /// <summary>Sets the width of columns where none is set.</summary>
+    /// <param name="first">First column.</param>
+    /// <param name="last">Last column.</param>
+    /// <param name="width">Width [characters].</param>
+    public void Widen(int first, int last, double width)
+    {
+        if (Enumerable.Range(first, last - first + 1).Any(sheet.HasWidth)) return;
+        var column = string.Create(CultureInfo.InvariantCulture, $"<{sheet.Prefix}col min=\"{first}\" max=\"{last}\" width=\"{width}\" customWidth=\"1\"/>");
+        if (sheet.ColumnsClose is { IsClose: true } close) _splices.Insert(close.Start, column);
+        else _splices.Insert(sheet.Data.Start, $"<{sheet.Prefix}cols>{column}</{sheet.Prefix}cols>");
+    }
+
     /// <summary>Names the drawing of the sheet's comments.</summary>
     /// <param name="id">Id of the relationship to it.</param>
     public void SetLegacyDrawing(string id)

@@ -9,7 +9,10 @@ internal sealed class SheetText
     /// <summary>Last row of a sheet (ECMA-376 leaves it open; spreadsheet programs have 2^20).</summary>
     public const int LastRow = 1_048_576;
 
-    private readonly List<(int First, int Last, int Style)> _columns = [];
+    /// <summary>Width of a column that says nothing of it [characters] (the usual one of spreadsheet programs).</summary>
+    private const double UsualWidth = 8.43;
+
+    private readonly List<(int First, int Last, int Style, double Width)> _columns = [];
 
     /// <summary>Finds the places.</summary>
     /// <param name="text">The part.</param>
@@ -24,6 +27,7 @@ internal sealed class SheetText
         var found = false;
         for (var tag = XmlTags.Next(text, root.End); tag is { } at; tag = XmlTags.Next(text, at.End))
         {
+            if (at.IsClose && at.Is(text, Prefix + "cols")) ColumnsClose = at;
             if (at.IsClose) continue;
             if (at.Is(text, Prefix + "col")) ReadColumn(at);
             if (!at.Is(text, Prefix + "sheetData")) continue;
@@ -50,6 +54,9 @@ internal sealed class SheetText
     /// <summary>The tag that closes the rows; the opening tag again where there is none.</summary>
     public XmlTag DataClose { get; }
 
+    /// <summary>The tag that closes the widths of columns; null where there are none.</summary>
+    public XmlTag? ColumnsClose { get; }
+
     /// <summary>The rows by number.</summary>
     public SortedDictionary<int, RowPlace> Rows { get; } = [];
 
@@ -68,7 +75,24 @@ internal sealed class SheetText
         return _columns.Find(span => span.First <= column && column <= span.Last).Style;
     }
 
-    private void ReadColumn(XmlTag tag) => _columns.Add((Number(tag, "min", 0), Number(tag, "max", 0), Number(tag, "style", 0)));
+    /// <summary>The last of the columns from one on that together are at least so wide.</summary>
+    /// <param name="column">The first.</param>
+    /// <param name="characters">Width [characters].</param>
+    public int ColumnsWide(int column, double characters)
+    {
+        const int Most = 40;
+        var last = column;
+        for (var width = WidthOf(last); width < characters && last < column + Most; width += WidthOf(last)) last++;
+        return last;
+    }
+
+    /// <summary>Whether a width is set for a column.</summary>
+    public bool HasWidth(int column) => _columns.Exists(span => span.First <= column && column <= span.Last);
+
+    private double WidthOf(int column) => _columns.Find(span => span.First <= column && column <= span.Last) is { Width: > 0 } span ? span.Width : UsualWidth;
+
+    private void ReadColumn(XmlTag tag) => _columns.Add((
+        Number(tag, "min", 0), Number(tag, "max", 0), Number(tag, "style", 0), double.TryParse(tag.Value(Text, "width"), NumberStyles.Float, CultureInfo.InvariantCulture, out var width) ? width : 0));
 
     private XmlTag ReadRows(int from)
     {

@@ -121,7 +121,7 @@ internal sealed class BookMarker
 
     private void WriteFindings()
     {
-        var page = new FindingsPage(_styles, _marks, Find).Make(_content, _workbook.IsStrict);
+        var page = new FindingsPage(_styles, _marks, Find).Make(_content with { Lines = [.. _content.Lines.Select(Shortened)] }, _workbook.IsStrict);
         if (_book.Sheets.FirstOrDefault(IsFindings) is { } earlier && _workbook.Sheet(earlier.Name) is { } part)
         {
             _workbook.Package.Put(part, page);
@@ -139,13 +139,20 @@ internal sealed class BookMarker
 
     private static State Worst(List<CheckedLine> lines) => lines.Max(line => line.State);
 
-    private static string Say(CheckedLine line)
+    private string Say(CheckedLine line)
     {
+        const int MostWays = 2;
         var head = string.Join("  ", new[] { FindingsPage.Word(line).ToUpperInvariant(), line.Leg, line.Check }.Where(word => word.Length > 0));
         var numbers = line is { Required: { } required, Actual: { } actual }
             ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"\nRequired {required:#,##0.##}, planned {actual:#,##0.##} {line.Unit}").TrimEnd()
             : "";
-        var remedies = line.Remedies.IsEmpty ? "" : "\nWould help: " + string.Join("; or: ", line.Remedies);
-        return $"{head}\n{line.Text}{numbers}{remedies}";
+        var ways = line.Remedies.Length > MostWays ? "; or: see the sheet of findings" : "";
+        var remedies = line.Remedies.IsEmpty ? "" : "\nWould help: " + string.Join("; or: ", line.Remedies.Take(MostWays)) + ways;
+        return Short($"{head}\n{line.Text}{numbers}{remedies}");
     }
+
+    private CheckedLine Shortened(CheckedLine line) => line with { Text = Short(line.Text), Remedies = [.. line.Remedies.Select(Short)] };
+
+    // Inside a book its own name before each cell only takes room.
+    private string Short(string text) => text.Replace(_book.Name + "/", "", StringComparison.Ordinal);
 }

@@ -125,7 +125,7 @@ internal sealed class FindingsPage
             (_text, CellValue.Of(line.Actor)),
             (_text, CellValue.Of(line.Check)),
             (_text, CellValue.Of(line.Citation)),
-            (_text, CellValue.Of(string.Join('\n', others))),
+            (_text, CellValue.Of(string.Join('\n', others.Select(Named)))),
         ],
         Height(line));
     }
@@ -170,6 +170,9 @@ internal sealed class FindingsPage
         if (size is null) font.Add(colour);
         else size.AddAfterSelf(colour);
     }
+
+    // A cell of this book as its link would show it; of another with the book's name.
+    private string Named(string cell) => _find(cell) is { IsHere: true } found ? Shown(found.Address) : cell;
 
     private static string Shown(CellAddress at) => at.Row == 0 ? at.Sheet : $"{at.Sheet} {CellRef.Letters(at.Column)}{at.Row.ToString(CultureInfo.InvariantCulture)}";
 

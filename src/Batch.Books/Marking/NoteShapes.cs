@@ -60,15 +60,18 @@ internal sealed partial class NoteShapes
         }
     }
 
+    /// <summary>Letters that stand in a line of a frame.</summary>
+    public const int LettersALine = 52;
+
     /// <summary>Adds the frame of a cell's comment, as large as its text.</summary>
     /// <param name="row">Row, 1 or more.</param>
     /// <param name="column">Column, A = 1.</param>
     /// <param name="text">The comment.</param>
-    public void Add(int row, int column, string text)
+    /// <param name="lastColumn">The column that the frame reaches.</param>
+    public void Add(int row, int column, string text, int lastColumn)
     {
-        const int LettersALine = 52;
         const int PointsALine = 13;
-        const int RowsALine = 1;
+        const int PointsARow = 15;
         var lines = text.Split('\n').Sum(line => 1 + (line.Length / LettersALine)) + 1;
         var number = Math.Max(First, ShapeNumber().Matches(_text).Select(Number).DefaultIfEmpty(0).Max()) + 1;
         var names = Names;
@@ -76,7 +79,7 @@ internal sealed partial class NoteShapes
             $"""<v:shapetype{names} id="_x0000_t202" coordsize="21600,21600" o:spt="202" path="m,l,21600r21600,l21600,xe"><v:stroke joinstyle="miter"/><v:path gradientshapeok="t" o:connecttype="rect"/></v:shapetype>""";
         var shape = string.Create(
             CultureInfo.InvariantCulture,
-            $"""<v:shape{names} id="_x0000_s{number}" type="#_x0000_t202" style="position:absolute;margin-left:80pt;margin-top:2pt;width:270pt;height:{(lines * PointsALine) + 8}pt;z-index:{number};visibility:hidden" fillcolor="#fff8e1" o:insetmode="auto"><v:fill color2="#fff8e1"/><v:shadow on="t" color="black" obscured="t"/><v:path o:connecttype="none"/><v:textbox style="mso-direction-alt:auto"><div style="text-align:left"></div></v:textbox><x:ClientData ObjectType="Note"><x:MoveWithCells/><x:SizeWithCells/><x:Anchor>{column}, 15, {Math.Max(0, row - 2)}, 10, {column + 4}, 31, {Math.Max(0, row - 2) + (lines * RowsALine) + 1}, 4</x:Anchor><x:AutoFill>False</x:AutoFill><x:Row>{row - 1}</x:Row><x:Column>{column - 1}</x:Column></x:ClientData></v:shape>""");
+            $"""<v:shape{names} id="_x0000_s{number}" type="#_x0000_t202" style="position:absolute;margin-left:80pt;margin-top:2pt;width:270pt;height:{(lines * PointsALine) + 8}pt;z-index:{number};visibility:hidden" fillcolor="#fff8e1" o:insetmode="auto"><v:fill color2="#fff8e1"/><v:shadow on="t" color="black" obscured="t"/><v:path o:connecttype="none"/><v:textbox style="mso-direction-alt:auto"><div style="text-align:left"></div></v:textbox><x:ClientData ObjectType="Note"><x:MoveWithCells/><x:SizeWithCells/><x:Anchor>{column}, 15, {Math.Max(0, row - 2)}, 10, {lastColumn}, 5, {Math.Max(0, row - 2) + (lines * PointsALine / PointsARow) + 2}, 4</x:Anchor><x:AutoFill>False</x:AutoFill><x:Row>{row - 1}</x:Row><x:Column>{column - 1}</x:Column></x:ClientData></v:shape>""");
         _text = _text.Insert(_text.LastIndexOf("</xml>", StringComparison.Ordinal), type + shape);
     }
 

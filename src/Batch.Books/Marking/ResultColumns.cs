@@ -9,6 +9,9 @@ internal static class ResultColumns
 {
     private static readonly ImmutableArray<string> Names = ["state", "block time [h:mm]", "fuel required [lb]", "fuel aboard [lb]", "takeoff weight [lb]"];
 
+    /// <summary>Width of each column [characters].</summary>
+    private const double Width = 14;
+
     /// <summary>Takes the columns of an earlier run away.</summary>
     /// <param name="edit">The changes to the sheet.</param>
     /// <param name="header">The header row.</param>
@@ -38,6 +41,7 @@ internal static class ResultColumns
             new XAttribute("applyNumberFormat", 1), new XAttribute("applyAlignment", 1), styles.Made("alignment", new XAttribute("horizontal", "center"))));
         var (plain, time, weight) = (Format(0), Format(styles.NumberFormat("[h]:mm")), Format(3));
         var headerStyle = marks.Unmarked(edit.Sheet.StyleAt(header.Row, header.Placed.Values.Select(placed => placed.Column).DefaultIfEmpty(1).Max()));
+        edit.Widen(last + 1, last + Names.Length, Width);
         for (var i = 0; i < Names.Length; i++) edit.Put(header.Row, last + 1 + i, headerStyle, CellValue.Of(Sheets.AllSheets.ResultPrefix + Names[i]));
         foreach (var (row, leg) in legs)
         {

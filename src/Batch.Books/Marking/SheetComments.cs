@@ -72,7 +72,7 @@ internal sealed class SheetComments
         return changed;
     }
 
-    private static bool Put(XDocument document, int row, int column, string text, NoteShapes? shapes)
+    private bool Put(XDocument document, int row, int column, string text, NoteShapes? shapes)
     {
         var space = XmlPart.Root(document).Name.Namespace;
         var there = Comments(document).FirstOrDefault(comment => Place(comment) == (row, column));
@@ -96,7 +96,7 @@ internal sealed class SheetComments
         var after = list.Elements().FirstOrDefault(comment => Place(comment).CompareTo((row, column)) > 0);
         if (after is null) list.Add(made);
         else after.AddBeforeSelf(made);
-        shapes?.Add(row, column, text);
+        shapes?.Add(row, column, text, _edit.Sheet.ColumnsWide(column + 1, NoteShapes.LettersALine));
         return true;
     }
 

@@ -109,6 +109,21 @@ public sealed partial class CheckedBookTests
         Assert.All(after.Legs, leg => Assert.DoesNotContain(leg.Extra.Keys, header => header.StartsWith("tripbatch", StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData("desktop")]
+    [InlineData("libreoffice")]
+    [InlineData("library")]
+    public void The_schema_of_workbooks_finds_no_fault_that_was_not_there_before(string kind)
+    {
+        Assert.Equal(Faults(FixtureBooks.Bytes(kind)), Faults(Checked.Make(FixtureBooks.Bytes(kind), Lines(kind), columns: true).Bytes));
+        static string[] Faults(byte[] bytes)
+        {
+            using var document = DocumentFormat.OpenXml.Packaging.SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
+            var validator = new DocumentFormat.OpenXml.Validation.OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2019);
+            return [.. validator.Validate(document).Select(fault => $"{fault.Part?.Uri} {fault.Description}").Order(StringComparer.Ordinal)];
+        }
+    }
+
     private static CheckedLine[] Lines(string kind)
     {
         var (commented, formula, filled) = FixtureBooks.Cells(kind);
@@ -123,8 +138,8 @@ public sealed partial class CheckedBookTests
         return (new Parts(book), new Parts(bytes));
     }
 
-    // What a mark may leave behind without any effect: the first style named as such, a wider span, the frame of comments, an empty row.
-    private static string Plain(string sheet) => EmptyRow().Replace(LegacyDrawing().Replace(Spans().Replace(sheet, ""), ""), "").Replace(" s=\"0\"", "", StringComparison.Ordinal);
+    // What a mark may leave behind without any effect: the first style named as such, a wider span, the frame of comments, an empty row, widths of columns behind the last.
+    private static string Plain(string sheet) => OwnWidths().Replace(EmptyRow().Replace(LegacyDrawing().Replace(Spans().Replace(sheet, ""), ""), ""), "").Replace(" s=\"0\"", "", StringComparison.Ordinal);
 
     private static string LegsPart(Parts parts)
     {
@@ -161,6 +176,9 @@ public sealed partial class CheckedBookTests
 
     [GeneratedRegex("<(?<p>[a-z]*:?)row r=\"[0-9]+\"></[a-z]*:?row>", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex EmptyRow();
+
+    [GeneratedRegex("(?<o><[a-z]*:?cols>)?<[a-z]*:?col min=\"[0-9]+\" max=\"[0-9]+\" width=\"14\" customWidth=\"1\"/>(?(o)</[a-z]*:?cols>)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex OwnWidths();
 
     [GeneratedRegex(" spans=\"[0-9:]+\"", RegexOptions.None, 1000)]
     private static partial Regex Spans();
