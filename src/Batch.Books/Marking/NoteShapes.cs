@@ -11,7 +11,9 @@ internal sealed partial class NoteShapes
         ["xmlns:v=\"urn:schemas-microsoft-com:vml\"", "xmlns:o=\"urn:schemas-microsoft-com:office:office\"", "xmlns:x=\"urn:schemas-microsoft-com:office:excel\""];
 
     private readonly Encoding _encoding;
+    private readonly StringBuilder _added = new();
     private string _text;
+    private int _last;
 
     /// <summary>Begins an empty drawing.</summary>
     /// <param name="number">Number of the drawing in its workbook, from 1; its shapes are numbered from 1024 times that, as spreadsheet programs do.</param>
@@ -47,17 +49,12 @@ internal sealed partial class NoteShapes
         }
     }
 
-    /// <summary>Takes the frame of a cell's comment away.</summary>
-    /// <param name="row">Row, 1 or more.</param>
-    /// <param name="column">Column, A = 1.</param>
-    public void Remove(int row, int column)
+    /// <summary>Takes the frames of some cells' comments away.</summary>
+    /// <param name="cells">The cells.</param>
+    public void Remove(IReadOnlySet<(int Row, int Column)> cells)
     {
-        foreach (Match shape in Shape().Matches(_text))
-        {
-            if (Number(RowOf().Match(shape.Value)) != row - 1 || Number(ColumnOf().Match(shape.Value)) != column - 1) continue;
-            _text = _text.Remove(shape.Index, shape.Length);
-            return;
-        }
+        if (cells.Count == 0) return;
+        _text = Shape().Replace(_text, shape => cells.Contains((Number(RowOf().Match(shape.Value)) + 1, Number(ColumnOf().Match(shape.Value)) + 1)) ? "" : shape.Value);
     }
 
     /// <summary>Letters that stand in a line of a frame.</summary>
@@ -73,18 +70,23 @@ internal sealed partial class NoteShapes
         const int PointsALine = 13;
         const int PointsARow = 15;
         var lines = text.Split('\n').Sum(line => 1 + (line.Length / LettersALine)) + 1;
-        var number = Math.Max(First, ShapeNumber().Matches(_text).Select(Number).DefaultIfEmpty(0).Max()) + 1;
+        if (_last == 0) _last = Math.Max(First, ShapeNumber().Matches(_text).Select(Number).DefaultIfEmpty(0).Max());
+        var number = ++_last;
         var names = Names;
-        var type = _text.Contains("id=\"_x0000_t202\"", StringComparison.Ordinal) ? "" :
+        var type = _added.Length > 0 || _text.Contains("id=\"_x0000_t202\"", StringComparison.Ordinal) ? "" :
             $"""<v:shapetype{names} id="_x0000_t202" coordsize="21600,21600" o:spt="202" path="m,l,21600r21600,l21600,xe"><v:stroke joinstyle="miter"/><v:path gradientshapeok="t" o:connecttype="rect"/></v:shapetype>""";
         var shape = string.Create(
             CultureInfo.InvariantCulture,
             $"""<v:shape{names} id="_x0000_s{number}" type="#_x0000_t202" style="position:absolute;margin-left:80pt;margin-top:2pt;width:270pt;height:{(lines * PointsALine) + 8}pt;z-index:{number};visibility:hidden" fillcolor="#fff8e1" o:insetmode="auto"><v:fill color2="#fff8e1"/><v:shadow on="t" color="black" obscured="t"/><v:path o:connecttype="none"/><v:textbox style="mso-direction-alt:auto"><div style="text-align:left"></div></v:textbox><x:ClientData ObjectType="Note"><x:MoveWithCells/><x:SizeWithCells/><x:Anchor>{column}, 15, {Math.Max(0, row - 2)}, 10, {lastColumn}, 5, {Math.Max(0, row - 2) + (lines * PointsALine / PointsARow) + 2}, 4</x:Anchor><x:AutoFill>False</x:AutoFill><x:Row>{row - 1}</x:Row><x:Column>{column - 1}</x:Column></x:ClientData></v:shape>""");
-        _text = _text.Insert(_text.LastIndexOf("</xml>", StringComparison.Ordinal), type + shape);
+        _added.Append(type).Append(shape);
     }
 
     /// <summary>The part.</summary>
-    public byte[] Bytes() => [.. _encoding.GetPreamble(), .. _encoding.GetBytes(_text)];
+    public byte[] Bytes()
+    {
+        var text = _added.Length == 0 ? _text : _text.Insert(_text.LastIndexOf("</xml>", StringComparison.Ordinal), _added.ToString());
+        return [.. _encoding.GetPreamble(), .. _encoding.GetBytes(text)];
+    }
 
     private static int Number(Match match) => int.TryParse(match.Groups["n"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : -1;
 

@@ -47,10 +47,7 @@ internal sealed class SheetComments
         if (_shapes is { IsUnderstood: false }) return [.. texts.Keys.Order()];
         document ??= New();
         var shapes = _shapes ?? (texts.Count > 0 ? new NoteShapes(_workbook.Package.Names.Count(name => name.EndsWith(".vml", StringComparison.OrdinalIgnoreCase)) + 1) : null);
-        foreach (var ((row, column), text) in texts.OrderBy(pair => pair.Key))
-        {
-            if (!Put(document, row, column, text, shapes)) fails.Add((row, column));
-        }
+        Put(document, texts, shapes, fails);
 
         Save(document, shapes);
         return fails.ToImmutable();
@@ -59,46 +56,60 @@ internal sealed class SheetComments
     private bool TakeOut(XDocument document)
     {
         var changed = false;
+        var gone = new HashSet<(int Row, int Column)>();
         foreach (var comment in Comments(document).ToArray())
         {
             if (Named(comment, "text") is not { } text || !CommentText.CutOut(text)) continue;
             changed = true;
             if (!CommentText.IsEmpty(text)) continue;
+            gone.Add(Place(comment));
             comment.Remove();
-            var (row, column) = Place(comment);
-            _shapes?.Remove(row, column);
         }
 
+        _shapes?.Remove(gone);
         return changed;
     }
 
-    private bool Put(XDocument document, int row, int column, string text, NoteShapes? shapes)
+    // Both go by row and column, so that one pass over what is there finds every place.
+    private void Put(XDocument document, IReadOnlyDictionary<(int Row, int Column), string> texts, NoteShapes? shapes, ImmutableArray<(int Row, int Column)>.Builder fails)
     {
-        var space = XmlPart.Root(document).Name.Namespace;
-        var there = Comments(document).FirstOrDefault(comment => Place(comment) == (row, column));
-        if (there is not null)
-        {
-            // A conversation is kept in another part; the program that shows it would not show what is added here.
-            if (AuthorOf(document, there).StartsWith("tc=", StringComparison.Ordinal) || Named(there, "text") is not { } runs) return false;
-            MakeRuns(runs);
-            runs.Add(Run(space, "\n\n" + text));
-            return true;
-        }
-
         var root = XmlPart.Root(document);
         var list = Named(root, "commentList");
-        if (list is null) root.Add(list = new XElement(space + "commentList"));
-        var made = new XElement(
-            space + "comment",
-            new XAttribute("ref", CellRef.Letters(column) + row.ToString(CultureInfo.InvariantCulture)),
-            new XAttribute("authorId", AuthorId(document)),
-            new XElement(space + "text", Run(space, text)));
-        var after = list.Elements().FirstOrDefault(comment => Place(comment).CompareTo((row, column)) > 0);
-        if (after is null) list.Add(made);
-        else after.AddBeforeSelf(made);
-        shapes?.Add(row, column, text, _edit.Sheet.ColumnsWide(column + 1, NoteShapes.LettersALine));
+        if (list is null) root.Add(list = new XElement(root.Name.Namespace + "commentList"));
+        var there = list.Elements().Select(comment => (Comment: comment, At: Place(comment))).ToArray();
+        var known = there.GroupBy(pair => pair.At).ToDictionary(pairs => pairs.Key, pairs => pairs.First().Comment);
+        var author = AuthorId(document);
+        var next = 0;
+        foreach (var (at, text) in texts.OrderBy(pair => pair.Key))
+        {
+            if (known.TryGetValue(at, out var comment))
+            {
+                if (!Append(document, comment, text)) fails.Add(at);
+                continue;
+            }
+
+            while (next < there.Length && there[next].At.CompareTo(at) < 0) next++;
+            var made = New(root.Name.Namespace, at, author, text);
+            if (next < there.Length) there[next].Comment.AddBeforeSelf(made);
+            else list.Add(made);
+            shapes?.Add(at.Row, at.Column, text, _edit.Sheet.ColumnsWide(at.Column + 1, NoteShapes.LettersALine));
+        }
+    }
+
+    // A conversation is kept in another part; the program that shows it would not show what is added here.
+    private static bool Append(XDocument document, XElement comment, string text)
+    {
+        if (AuthorOf(document, comment).StartsWith("tc=", StringComparison.Ordinal) || Named(comment, "text") is not { } runs) return false;
+        MakeRuns(runs);
+        runs.Add(Run(XmlPart.Root(document).Name.Namespace, "\n\n" + text));
         return true;
     }
+
+    private static XElement New(XNamespace space, (int Row, int Column) at, int author, string text) => new(
+        space + "comment",
+        new XAttribute("ref", CellRef.Letters(at.Column) + at.Row.ToString(CultureInfo.InvariantCulture)),
+        new XAttribute("authorId", author),
+        new XElement(space + "text", Run(space, text)));
 
     // A text that stands in its comment without runs would be passed over beside them.
     private static void MakeRuns(XElement text)

@@ -15,7 +15,7 @@ internal static class ReadMePage
         "1.  Operator: your name, home base and rule set. Point at an item to see what it means.",
         "2.  Types: one row for each aircraft type. Take every limit and every table (Climb, Cruise, Descent, Holding, Takeoff, Landing, Speeds, Envelope, Stations, FuelArms) from your approved flight manual.",
         "3.  Aircraft: one row for each aircraft, with weight and arm from its latest weighing.",
-        "4.  Airports and Runways: only those you use, in your own words. Check each against the official publication.",
+        "4.  Airports and Runways: only those you use. tripbatch import takes them from a list, so that nobody types coordinates. Check each against the official publication.",
         "5.  Crew and Logged: codes, dates, and what was flown already, so that duty and rest can be reckoned.",
         "6.  Fixes, Airways, Land, AltitudeGrid: as far as you want routes by name, glide to land and safe altitudes. Checks: your own stricter limits.",
         "",
@@ -40,6 +40,7 @@ internal static class ReadMePage
         "",
         "Then",
         "Save, and run tripbatch check with the folder of both books; it names each cell that it cannot use. tripbatch run writes the trip sheets.",
+        "Among them is checked.xlsx: this book with the cells that need you coloured and commented, and a sheet Findings with a link to each.",
         "A dark header is needed in every row; a light one may stay empty. Columns may be moved and added; columns of your own are kept for the sheets.",
         "The program plans; it does not authorise. The approved flight manual, local rules and the pilot in command decide.",
     ];

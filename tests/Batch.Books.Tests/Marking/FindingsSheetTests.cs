@@ -126,6 +126,19 @@ public sealed class FindingsSheetTests
     }
 
     [Fact]
+    public void A_thousand_legs_with_two_marks_each_are_marked()
+    {
+        using var folder = new TempFolder();
+        var week = GoodBooks.Week();
+        var leg = week["Legs"][1];
+        for (var i = 0; i < 1000; i++) week.Add("Legs", [.. leg]);
+        var lines = Enumerable.Range(0, 1000).SelectMany(i => new[] { "G", "S" }.Select(letter => Checked.Line(State.Fail, FormattableString.Invariant($"week.xlsx/Legs/{letter}{i + 5}")))).ToArray();
+        var once = Checked.Make(File.ReadAllBytes(week.SaveXlsx(folder.File("week.xlsx"))), lines).Bytes;
+        Assert.Equal(2000, Regex.Count(new Parts(once).Text("xl/comments1.xml"), "<comment "));
+        Assert.Equal(once, Checked.Make(once, lines).Bytes);
+    }
+
+    [Fact]
     public void A_book_that_was_changed_meanwhile_is_not_marked_and_that_is_said()
     {
         using var folder = new TempFolder();
