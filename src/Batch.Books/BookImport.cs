@@ -81,12 +81,19 @@ public static class BookImport
     private static void SuggestZones(ImportRequest request, IEnumerable<(ImportRow Row, string Ident, GeoPoint At)> added, Register<Airport> airports, ImportNotes notes)
     {
         if (request.TimeZone.Length > 0) return;
+        const int MostNamed = 6;
         var known = airports.Names.Select(airports.Find).OfType<Airport>().ToArray();
-        foreach (var (_, ident, at) in added)
-        {
-            var nearest = known.Select(airport => (Airport: airport, Miles: Geodesic.Inverse(at, airport.Position).DistanceM / 1852)).OrderBy(pair => pair.Miles).FirstOrDefault();
-            notes.Say($"{ident} needs its time zone before it can be used; the list does not have it" + (nearest.Airport is null ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" ({nearest.Airport.Ident}, {nearest.Miles:0} NM away, has {nearest.Airport.Zone.Id})")) + ". Fill the cell, or give --time-zone NAME for all that are added.");
-        }
+        var hints = added.Select(entry => entry.Ident + Hint(entry.At, known)).ToArray();
+        if (hints.Length == 0) return;
+        var named = string.Join(", ", hints.Take(MostNamed)) + (hints.Length > MostNamed ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $" and {hints.Length - MostNamed} more") : "");
+        notes.Say($"the list has no time zones, and an airport cannot be used without one: {named}. Fill the cells, or give --time-zone NAME for all that are added.");
+    }
+
+    private static string Hint(GeoPoint at, Airport[] known)
+    {
+        if (known.Length == 0) return "";
+        var (airport, miles) = known.Select(airport => (Airport: airport, Miles: Geodesic.Inverse(at, airport.Position).DistanceM / 1852)).MinBy(pair => pair.Miles);
+        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $" ({airport.Ident}, {miles:0} NM away, has {airport.Zone.Id})");
     }
 
     private static string BookPath(ImportRequest request)

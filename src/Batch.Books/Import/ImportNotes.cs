@@ -3,7 +3,7 @@ namespace Batch.Books.Import;
 /// <summary>What an import has to say, collected on the way.</summary>
 internal sealed class ImportNotes
 {
-    private const int MostLeftOut = 200;
+    private const int Most = 200;
 
     private readonly List<string> _leftOut = [];
     private readonly List<string> _notes = [];
@@ -13,14 +13,21 @@ internal sealed class ImportNotes
     public ImmutableArray<string> LeftOut => _more == 0 ? [.. _leftOut] : [.. _leftOut, $"and {_more.ToString(System.Globalization.CultureInfo.InvariantCulture)} rows more"];
 
     /// <summary>What else the user should know.</summary>
-    public ImmutableArray<string> Notes => [.. _notes.Distinct(StringComparer.Ordinal)];
+    public ImmutableArray<string> Notes
+    {
+        get
+        {
+            var all = _notes.Distinct(StringComparer.Ordinal).ToArray();
+            return all.Length <= Most ? [.. all] : [.. all.Take(Most), $"and {(all.Length - Most).ToString(System.Globalization.CultureInfo.InvariantCulture)} notes more"];
+        }
+    }
 
     /// <summary>Says that a row is left out.</summary>
     /// <param name="line">File and line.</param>
     /// <param name="why">Why.</param>
     public void LeaveOut(string line, string why)
     {
-        if (_leftOut.Count < MostLeftOut) _leftOut.Add($"{line}: {why}");
+        if (_leftOut.Count < Most) _leftOut.Add($"{line}: {why}");
         else _more++;
     }
 

@@ -146,7 +146,7 @@ internal static class ImportCommand
         const int MostNamed = 20;
         var named = sheet.Added.Length == 0 ? "" : $" ({string.Join(", ", sheet.Added.Take(MostNamed))}{(sheet.Added.Length > MostNamed ? ", ..." : "")})";
         var differ = sheet.Differences.Length == 0 ? "" : string.Create(
-            CultureInfo.InvariantCulture, $"; {sheet.Differences.Length} cells differ{(request.Updates ? $", {sheet.Updated} set to the list" : ", left as they are (--update takes the list's)")}");
+            CultureInfo.InvariantCulture, $"; {sheet.Differences.Length} {(sheet.Differences.Length == 1 ? "cell differs" : "cells differ")}{(request.Updates ? $", {sheet.Updated} set to the list" : ", left as they are (--update takes the list's)")}");
         return string.Create(CultureInfo.InvariantCulture, $"{sheet.Name}: {sheet.Added.Length} added{named}, {sheet.Same} there already and the same{differ}.");
     }
 }

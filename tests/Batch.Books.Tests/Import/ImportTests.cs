@@ -55,7 +55,7 @@ public sealed class ImportTests
         Assert.Contains(report.Notes, note => note.StartsWith("XBBB has no elevation in the list (airports.csv line 3)", StringComparison.Ordinal));
         Assert.Contains(report.Notes, note => note.StartsWith("XBBB 18 has neither a true heading nor two thresholds", StringComparison.Ordinal));
         Assert.Contains(report.Notes, note => note.StartsWith("XBBB 18 has the surface PSP", StringComparison.Ordinal));
-        Assert.Contains(report.Notes, note => note.StartsWith("XAAA needs its time zone before it can be used; the list does not have it (XONE, 20 NM away, has Atlantic/Azores).", StringComparison.Ordinal));
+        Assert.Contains(report.Notes, note => note.StartsWith("the list has no time zones, and an airport cannot be used without one: XAAA (XONE, 20 NM away, has Atlantic/Azores), XBBB (", StringComparison.Ordinal));
     }
 
     [Fact]
