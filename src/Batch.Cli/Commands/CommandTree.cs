@@ -23,6 +23,7 @@ internal static class CommandTree
         """)
     {
         RunCommand.Build(terminal, interrupt),
+        WatchCommand.Build(terminal, interrupt),
         CheckCommand.Build(terminal, interrupt),
         ExplainCommand.Build(terminal, interrupt),
         NewCommand.Build(terminal),

@@ -11,6 +11,7 @@ public sealed class OutputFolder : IDisposable
     private readonly string _place;
     private readonly string _old;
     private readonly string _work;
+    private readonly ImmutableDictionary<string, byte[]>.Builder _files = ImmutableDictionary.CreateBuilder<string, byte[]>(StringComparer.Ordinal);
     private bool _isCommitted;
 
     /// <summary>Prepares to write.</summary>
@@ -29,6 +30,9 @@ public sealed class OutputFolder : IDisposable
         Directory.CreateDirectory(_work);
     }
 
+    /// <summary>What was written, by path inside the folder.</summary>
+    public ImmutableDictionary<string, byte[]> Files => _files.ToImmutable();
+
     /// <summary>Writes a file.</summary>
     /// <param name="name">Path inside the folder, with forward slashes.</param>
     /// <param name="content">Content.</param>
@@ -37,6 +41,7 @@ public sealed class OutputFolder : IDisposable
         var path = Path.Combine(_work, name.Replace('/', Path.DirectorySeparatorChar));
         Directory.CreateDirectory(Path.GetDirectoryName(path) ?? _work);
         File.WriteAllBytes(path, content);
+        _files[name] = content;
     }
 
     /// <summary>Swaps the finished folder into its place.</summary>

@@ -10,4 +10,8 @@ namespace Batch.Cli.Pipeline;
 /// <param name="BookNotes">What could not be kept or marked in the checked workbooks.</param>
 /// <param name="Post">What the crews are to be told.</param>
 public sealed record RunReport(
-    WeekResult Week, ImmutableArray<string> Sheets, ImmutableArray<TemplateProblem> TemplateProblems, ImmutableArray<string> PaperNotes, ImmutableArray<string> BookNotes, WeekPost Post);
+    WeekResult Week, ImmutableArray<string> Sheets, ImmutableArray<TemplateProblem> TemplateProblems, ImmutableArray<string> PaperNotes, ImmutableArray<string> BookNotes, WeekPost Post)
+{
+    /// <summary>The files, by path inside the output folder.</summary>
+    public required ImmutableDictionary<string, byte[]> Files { get; init; }
+}

@@ -66,7 +66,10 @@ public static class WeekRun
             [.. sheets.SelectMany(sheet => sheet.Problems).Concat(board.Problems).Distinct()],
             printed.All,
             books.Notes,
-            post);
+            post)
+        {
+            Files = folder.Files,
+        };
     }
 
     private static RenderedSheet Sheet(
