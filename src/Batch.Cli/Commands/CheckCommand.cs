@@ -42,11 +42,11 @@ internal static class CheckCommand
             if (parsed.GetValue(stress) is { } name)
             {
                 var scenarios = Scenarios(name);
-                var weeks = WeekReading.Stress(parsed.GetRequiredValue(books), scenarios, SharedArguments.CheckedJobs(parsed.GetValue(jobs)), new ProgressLines(terminal), interrupt);
+                var weeks = ProgressLines.During(terminal, progress => WeekReading.Stress(parsed.GetRequiredValue(books), scenarios, SharedArguments.CheckedJobs(parsed.GetValue(jobs)), progress, interrupt));
                 return Stressed(terminal, scenarios, weeks, parsed.GetValue(json));
             }
 
-            var read = WeekReading.Read(parsed.GetRequiredValue(books), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), !parsed.GetValue(noRemedies), new ProgressLines(terminal), interrupt);
+            var read = ProgressLines.During(terminal, progress => WeekReading.Read(parsed.GetRequiredValue(books), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), !parsed.GetValue(noRemedies), progress, interrupt));
             if (parsed.GetValue(json))
                 terminal.Output.WriteLine(System.Text.Encoding.UTF8.GetString(RunRecord.Json(read.Week, ProgramFacts.At(SharedArguments.MadeAt(parsed.GetValue(madeAt))))).TrimEnd());
             else

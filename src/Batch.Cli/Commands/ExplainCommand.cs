@@ -30,7 +30,7 @@ internal static class ExplainCommand
         { books, leg, value, json };
         command.SetAction(parsed =>
         {
-            var read = WeekReading.Read(parsed.GetRequiredValue(books), 1, findsRemedies: false, new ProgressLines(terminal), interrupt);
+            var read = ProgressLines.During(terminal, progress => WeekReading.Read(parsed.GetRequiredValue(books), 1, findsRemedies: false, progress, interrupt));
             return Explain(terminal.Output, read, parsed.GetRequiredValue(leg), parsed.GetValue(value) ?? "", parsed.GetValue(json));
         });
         return command;

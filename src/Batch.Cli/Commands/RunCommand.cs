@@ -7,6 +7,9 @@ namespace Batch.Cli.Commands;
 /// <summary><c>tripbatch run</c>: everything, into a folder.</summary>
 internal static class RunCommand
 {
+    /// <summary>Counts, what the crews are to be told, where it was written, the prompt.</summary>
+    private const int LinesBelow = 9;
+
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">Where it writes.</param>
     /// <param name="interrupt">Stops it.</param>
@@ -59,7 +62,7 @@ internal static class RunCommand
                 Jobs = SharedArguments.CheckedJobs(parsed.GetValue(jobs)),
                 MadeAt = SharedArguments.MadeAt(parsed.GetValue(madeAt)),
             };
-            return Report(terminal, options, WeekRun.Run(options, new ProgressLines(terminal), interrupt));
+            return Report(terminal, options, ProgressLines.During(terminal, progress => WeekRun.Run(options, progress, interrupt)));
         });
         return command;
     }
@@ -80,8 +83,9 @@ internal static class RunCommand
     private static int Report(Terminal terminal, RunOptions options, RunReport report)
     {
         var text = new WeekText(terminal);
-        text.Problems(report.Week.Week.Plan.Input.Problems);
-        text.Short(report.Week.Week);
+        var room = terminal.Rows is { } rows ? Math.Max(6, rows - LinesBelow) : int.MaxValue;
+        text.Problems(report.Week.Week.Plan.Input.Problems, room / 3);
+        text.Short(report.Week.Week, room - Math.Min(room / 3, report.Week.Week.Plan.Input.Problems.Length + 1));
         foreach (var problem in report.TemplateProblems) terminal.Errors.WriteLine(problem);
         foreach (var note in report.PaperNotes) terminal.Errors.WriteLine("paper: " + note);
         foreach (var note in report.BookNotes) terminal.Errors.WriteLine("checked workbook: " + note);

@@ -49,10 +49,12 @@ internal static class TemplatesCommand
         command.SetAction(parsed =>
         {
             var templates = TemplateReading.Of(parsed.GetValue(folder), "");
-            var progress = new ProgressLines(terminal);
             var books = parsed.GetValue(week) ?? [];
-            var read = books.Length > 0 ? WeekReading.Read(books, 1, findsRemedies: true, progress, interrupt).Week : DemonstrationWeek.Make(progress, interrupt);
-            return Report(terminal, TemplateCheck.Of(templates, read, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), progress, interrupt));
+            return Report(terminal, ProgressLines.During(terminal, progress =>
+            {
+                var read = books.Length > 0 ? WeekReading.Read(books, 1, findsRemedies: true, progress, interrupt).Week : DemonstrationWeek.Make(progress, interrupt);
+                return TemplateCheck.Of(templates, read, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), progress, interrupt);
+            }));
         });
         return command;
     }
@@ -72,7 +74,7 @@ internal static class TemplatesCommand
         { folder };
         command.SetAction(parsed =>
         {
-            var week = DemonstrationWeek.Make(new ProgressLines(terminal), interrupt);
+            var week = ProgressLines.During(terminal, progress => DemonstrationWeek.Make(progress, interrupt));
             var page = new SheetRenderer(TemplateFolder.Shipped).Render(SheetModels.ValuesPage, SheetModels.Values(week, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), PaperSize.A4));
             if (!page.IsRendered) throw new InvalidOperationException(page.Problems[0].ToString());
             var path = Path.Combine(parsed.GetValue(folder) ?? ".", ValuesFile);

@@ -16,4 +16,12 @@ public sealed class Terminal(TextWriter output, TextWriter errors)
 
     /// <summary>Whether a moving progress line may be drawn.</summary>
     public bool HasLiveProgress { get; } = ReferenceEquals(errors, Console.Error) && !Console.IsErrorRedirected;
+
+    /// <summary>Lines of the window that answers go to; null where they go elsewhere.</summary>
+    public int? Rows { get; } = IsWindow(output) && Console.WindowHeight is > 0 and var rows ? rows : null;
+
+    /// <summary>Columns of that window; null where answers go elsewhere.</summary>
+    public int? Columns { get; } = IsWindow(output) && Console.WindowWidth is > 0 and var columns ? columns : null;
+
+    private static bool IsWindow(TextWriter output) => ReferenceEquals(output, Console.Out) && !Console.IsOutputRedirected;
 }

@@ -22,30 +22,47 @@ internal sealed class WeekText(Terminal terminal)
         Counts(read.Week);
     }
 
-    /// <summary>Writes one line for every leg that fails or is unplanned.</summary>
+    /// <summary>Writes one line for every leg that fails or is unplanned, each cut to the window.</summary>
     /// <param name="week">The week.</param>
-    public void Short(CheckedWeek week)
-    {
-        foreach (var leg in week.Legs.Where(leg => leg.State is LegState.Fail or LegState.Unplanned).OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key))
-        {
-            var why = leg.Plan is LegPlan.Unplanned unplanned ? unplanned.Why : leg.Findings.First(finding => finding.Verdict == Verdict.Fail).Text;
-            Line($"{leg.Plan.Key}  {Colour(Red, leg.State == LegState.Fail ? "FAIL" : "UNPLANNED")}  {What(leg.Plan)}  {why}");
-        }
-    }
+    /// <param name="room">How many lines there is room for; the rest is counted.</param>
+    public void Short(CheckedWeek week, int room = int.MaxValue) => Fitted(
+        [
+            .. week.Legs.Where(leg => leg.State is LegState.Fail or LegState.Unplanned).OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key).Select(leg =>
+            {
+                var why = leg.Plan is LegPlan.Unplanned unplanned ? unplanned.Why : leg.Findings.First(finding => finding.Verdict == Verdict.Fail).Text;
+                return (leg.State == LegState.Fail ? "FAIL" : "UNPLANNED", Red, $"{leg.Plan.Key}  ", $"  {What(leg.Plan)}  {why}");
+            }),
+        ],
+        room,
+        "legs that fail or could not be planned");
 
     /// <summary>Writes complaints about the books.</summary>
     /// <param name="problems">The complaints.</param>
-    public void Problems(ImmutableArray<Problem> problems)
+    /// <param name="room">How many lines there is room for; the rest is counted.</param>
+    public void Problems(ImmutableArray<Problem> problems, int room = int.MaxValue)
     {
-        foreach (var problem in problems.Where(problem => problem.State != State.Note))
-        {
-            var word = problem.State == State.Fail ? Colour(Red, "cannot use") : Colour(Amber, "caution   ");
-            Line($"{word}  {problem.Cell}  {problem.Text}{Read(problem)}{Expected(problem.Text, problem.Expected)}");
-        }
-
+        (string Word, string Colour, string Before, string After)[] lines =
+        [
+            .. problems.Where(problem => problem.State != State.Note).Select(problem => (
+                problem.State == State.Fail ? "cannot use" : "caution   ", problem.State == State.Fail ? Red : Amber, "", $"  {problem.Cell}  {problem.Text}{Read(problem)}{Expected(problem.Text, problem.Expected)}")),
+        ];
+        Fitted(lines, room, "complaints about the books");
         var notes = problems.Count(problem => problem.State == State.Note);
         if (notes > 0) Line(string.Create(CultureInfo.InvariantCulture, $"{notes} notes about the books, listed in run.json and on the board."));
         if (!problems.IsEmpty) Line("");
+    }
+
+    /// <summary>As many lines as there is room for, cut to the window where there is not room for all that could be said.</summary>
+    private void Fitted((string Word, string Colour, string Before, string After)[] lines, int room, string what)
+    {
+        var shown = lines.Length <= room ? lines.Length : Math.Max(0, room - 1);
+        foreach (var (word, colour, before, after) in lines.Take(shown))
+        {
+            var left = room == int.MaxValue || terminal.Columns is not { } columns ? int.MaxValue : columns - before.Length - word.Length;
+            Line(before + Colour(colour, word) + (after.Length <= left ? after : string.Concat(after.AsSpan(0, Math.Max(0, left - 1)), "…")));
+        }
+
+        if (shown < lines.Length) Line(string.Create(CultureInfo.InvariantCulture, $"and {lines.Length - shown} more {what}: see the board."));
     }
 
     /// <summary>Writes one leg with its findings.</summary>
