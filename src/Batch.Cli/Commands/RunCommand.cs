@@ -92,7 +92,7 @@ internal static class RunCommand
         text.Faults(report.Week.Faults);
         text.Counts(report.Week.Week);
         new PostText(terminal).Changes(report.Post);
-        terminal.Output.WriteLine($"Written: {Path.Combine(options.Out, "index.html")} and {report.Sheets.Length} {(report.Sheets.Length == 1 ? "trip sheet" : "trip sheets")} in {Path.Combine(options.Out, "sheets")}.");
+        terminal.Output.WriteLine($"Written: {(report.Files.ContainsKey("index.html") ? Path.Combine(options.Out, "index.html") : "no board, for what is wrong in its template,")} and {report.Sheets.Length} {(report.Sheets.Length == 1 ? "trip sheet" : "trip sheets")} in {Path.Combine(options.Out, "sheets")}.");
         var status = ExitStatus.Of(report.Week.Week, report.Week.Faults);
         return status == ExitStatus.AllPass && !report.TemplateProblems.IsEmpty ? ExitStatus.BadInput : status;
     }

@@ -41,6 +41,9 @@ public sealed record RunOptions
     /// <summary>How many legs or sheets are worked on at once, 1 or more.</summary>
     public int Jobs { get; init; } = 1;
 
+    /// <summary>The sheets of the run before; null to make every sheet anew.</summary>
+    public SheetMemo? Memo { get; init; }
+
     /// <summary>The instant printed as "made at".</summary>
     public required Instant MadeAt { get; init; }
 }

@@ -75,12 +75,20 @@ public static class WeekRun
     private static RenderedSheet Sheet(
         CheckedWeek week, string trip, RunFacts facts, SheetRenderer renderer, PdfPrinter? printer, RunOptions options, PaperNotes notes, CancellationToken cancel)
     {
-        var rendered = renderer.Render(SheetModels.TripSheet, SheetModels.Trip(week, facts, trip, options.Paper));
+        RenderResult Rendered(Instant madeAt) => renderer.Render(SheetModels.TripSheet, SheetModels.Trip(week, facts with { MadeAt = madeAt }, trip, options.Paper));
+        if (options.Memo?.Of(trip) is { } kept && Rendered(kept.MadeAt) is { IsRendered: true } again && again.Html == kept.Html) return new RenderedSheet(Encoding.UTF8.GetBytes(kept.Html), kept.Pdf, []);
+        var rendered = Rendered(facts.MadeAt);
         if (!rendered.IsRendered) return new RenderedSheet(null, null, rendered.Problems);
         var html = Encoding.UTF8.GetBytes(rendered.Html);
-        if (printer is null) return new RenderedSheet(html, null, []);
+        if (printer is null)
+        {
+            options.Memo?.Keep(trip, new SheetMemo.Kept(facts.MadeAt, rendered.Html, null));
+            return new RenderedSheet(html, null, []);
+        }
+
         var document = printer.Print(rendered.Html, new PrintOptions { MadeAt = facts.MadeAt.ToDateTimeOffset(), PageSize = options.Paper.ToString(), CancellationToken = cancel });
         notes.Add(document.Unsupported);
+        options.Memo?.Keep(trip, new SheetMemo.Kept(facts.MadeAt, rendered.Html, document.Pdf));
         return new RenderedSheet(html, document.Pdf, []);
     }
 

@@ -19,7 +19,11 @@ internal sealed class BoardServer : IAsyncDisposable
 {
     private static readonly Dictionary<string, string> Types = new(StringComparer.OrdinalIgnoreCase)
     {
-        [".html"] = "text/html; charset=utf-8", [".pdf"] = "application/pdf", [".csv"] = "text/csv; charset=utf-8", [".json"] = "application/json", [".ics"] = "text/calendar; charset=utf-8",
+        [".html"] = "text/html; charset=utf-8",
+        [".pdf"] = "application/pdf",
+        [".csv"] = "text/csv; charset=utf-8",
+        [".json"] = "application/json",
+        [".ics"] = "text/calendar; charset=utf-8",
         [".xlsx"] = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
     };
 

@@ -19,6 +19,7 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
     private static readonly IProgress<RunProgress> Silent = new NoProgress();
 
+    private readonly SheetMemo _sheets = new();
     private CheckedWeek? _week;
     private ServedRun _served = ServedRun.None;
 
@@ -58,7 +59,7 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
             var run = Stopwatch.StartNew();
             try
             {
-                var report = WeekRun.Run(options with { MadeAt = madeAt ?? Instant.FromUnixTimeSeconds(clock.GetCurrentInstant().ToUnixTimeSeconds()) }, Silent, cancel);
+                var report = WeekRun.Run(options with { Memo = _sheets, MadeAt = madeAt ?? Instant.FromUnixTimeSeconds(clock.GetCurrentInstant().ToUnixTimeSeconds()) }, Silent, cancel);
                 Good(report, run.Elapsed);
                 return;
             }

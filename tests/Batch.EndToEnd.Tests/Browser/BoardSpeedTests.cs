@@ -39,7 +39,7 @@ public sealed class BoardSpeedTests(BrowserFixture browser, ITestOutputHelper ou
         var into = Path.Combine(folder.Path, "out");
         SampleRun.Run("run", folder.Path, "--no-pdf", "--out", into, "--made-at", SampleRun.MadeAt);
         await board.Page.GoToAsync(new Uri(Path.Combine(into, "index.html")).AbsoluteUri);
-        Assert.Equal($"All {count} legs", await board.Text("#shown"));
+        Assert.Equal("All " + count.ToString(CultureInfo.InvariantCulture) + " legs", await board.Text("#shown"));
         Assert.Equal(count, await board.Seen("[data-line=aircraft] .bar"));
         output.WriteLine(await board.Ask<string>(Measured));
         Assert.Empty(board.Complaints);

@@ -80,6 +80,22 @@ public sealed class WatchTests : IDisposable
     }
 
     [Fact]
+    public void A_sheet_that_says_the_same_keeps_the_time_it_was_made_at()
+    {
+        SampleRun.Run("new", Path.Combine(_folder.Path, "two"));
+        var books = Path.Combine(_folder.Path, "two");
+        using var program = new WatchedProgram(books, "--out", _out);
+        program.Line("legs:");
+        var sheet = File.ReadAllText(Path.Combine(_out, "sheets", "T1.html"));
+        var pdf = File.ReadAllBytes(Path.Combine(_out, "sheets", "T1.pdf"));
+        var path = Path.Combine(books, "week.xlsx");
+        File.SetLastWriteTimeUtc(path, File.GetLastWriteTimeUtc(path).AddSeconds(1));
+        program.Line("no leg changed its state");
+        Assert.Equal(sheet, File.ReadAllText(Path.Combine(_out, "sheets", "T1.html")));
+        Assert.True(pdf.AsSpan().SequenceEqual(File.ReadAllBytes(Path.Combine(_out, "sheets", "T1.pdf"))));
+    }
+
+    [Fact]
     public async Task The_board_is_given_to_its_own_address_only()
     {
         using var program = Start();
