@@ -52,5 +52,5 @@ public sealed record Finding
     public int? Replans { get; init; }
 
     /// <summary>What is said where remedies were looked for and none was found; empty where there are some or none were looked for.</summary>
-    public string NoRemedy => Remedies.IsEmpty && Replans is { } replans ? $"No change that makes it pass was found within {replans.ToString(System.Globalization.CultureInfo.InvariantCulture)} plans tried." : "";
+    public string NoRemedy => Remedies.IsEmpty && Replans is { } replans ? replans == 0 ? "No change of the plan is known that makes it pass." : $"No change that makes it pass was found within {replans.ToString(System.Globalization.CultureInfo.InvariantCulture)} plans tried." : "";
 }

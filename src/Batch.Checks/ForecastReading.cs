@@ -1,4 +1,5 @@
 using Batch.Flight.Air.Bulletins;
+using Batch.Flight.Week;
 
 namespace Batch.Checks;
 
@@ -13,12 +14,21 @@ public static class ForecastReading
     /// temporary or probable group would bring; a stretch without a visibility, or a ceiling without a height, gives none, so that nothing is taken for good that was not said.
     /// </summary>
     /// <param name="reports">Decoded forecasts.</param>
-    public static Forecasts Of(IEnumerable<TafReport> reports) => new()
+    /// <param name="bulletinOf">Gives the bulletin that a forecast was read from; null where that is not known.</param>
+    public static Forecasts Of(IEnumerable<TafReport> reports, Func<TafReport, RawBulletin?>? bulletinOf = null)
     {
-        ByAirport = reports.Where(report => report.Station.Length > 0 && !report.IsCancelled)
+        var last = reports.Where(report => report.Station.Length > 0 && !report.IsCancelled)
             .GroupBy(report => report.Station, StringComparer.OrdinalIgnoreCase)
-            .ToImmutableSortedDictionary(group => group.Key, group => Periods(group.MaxBy(report => report.Issued) ?? group.Last()), StringComparer.OrdinalIgnoreCase),
-    };
+            .ToImmutableSortedDictionary(group => group.Key, group => group.MaxBy(report => report.Issued) ?? group.Last(), StringComparer.OrdinalIgnoreCase);
+        return new Forecasts
+        {
+            ByAirport = last.ToImmutableSortedDictionary(pair => pair.Key, pair => Periods(pair.Value), StringComparer.OrdinalIgnoreCase),
+            Issues = last.ToImmutableSortedDictionary(pair => pair.Key, pair => Issue(pair.Value, bulletinOf?.Invoke(pair.Value)), StringComparer.OrdinalIgnoreCase),
+        };
+    }
+
+    private static ForecastIssue Issue(TafReport report, RawBulletin? bulletin) =>
+        new(report.Issued, bulletin?.Source.Trim() ?? "", bulletin?.Origin.Cell(nameof(RawBulletin.Source)) ?? "");
 
     private static ImmutableArray<ForecastPeriod> Periods(TafReport report)
     {

@@ -10,6 +10,10 @@ public sealed record Forecasts
     public ImmutableSortedDictionary<string, ImmutableArray<ForecastPeriod>> ByAirport { get; init; } =
         ImmutableSortedDictionary<string, ImmutableArray<ForecastPeriod>>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>When and by whom the forecast of an airport was issued, by airport ident, case ignored; an airport without an entry has no forecast, or one of which nothing is known.</summary>
+    public ImmutableSortedDictionary<string, ForecastIssue> Issues { get; init; } =
+        ImmutableSortedDictionary<string, ForecastIssue>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The worst that is forecast in a window.</summary>
     /// <param name="airport">Ident.</param>
     /// <param name="from">Start, inclusive.</param>

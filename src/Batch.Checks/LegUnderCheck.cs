@@ -9,6 +9,7 @@ namespace Batch.Checks;
 internal sealed class LegUnderCheck
 {
     private readonly Dictionary<string, Crews.DutyRecord> _duties = new(StringComparer.OrdinalIgnoreCase);
+    private ImmutableArray<Enroute.WaterPoint>? _waterPoints;
 
     /// <summary>Makes it.</summary>
     /// <param name="plan">The leg.</param>
@@ -78,6 +79,9 @@ internal sealed class LegUnderCheck
 
         return record;
     }
+
+    /// <summary>Points of the profile at most 2 NM apart with their distance to land, departure and destination included.</summary>
+    public ImmutableArray<Enroute.WaterPoint> WaterPoints => _waterPoints ??= [.. Enroute.OverWater.Points(this)];
 
     /// <summary>The local date on which the leg ends, at the destination.</summary>
     public LocalDate EndDate => Plan.Times.OnBlocks.InZone(Plan.To.Zone).Date;

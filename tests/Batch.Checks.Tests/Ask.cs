@@ -27,6 +27,7 @@ internal static class Ask
     public static Forecasts Forecast(string airport, double? ceilingFt, double visibilityM) => Forecasts.None with
     {
         ByAirport = Forecasts.None.ByAirport.Add(airport, [Period(Some.Noon - Duration.FromHours(12), Some.Noon + Duration.FromHours(12), ceilingFt, visibilityM)]),
+        Issues = Forecasts.None.Issues.Add(airport, new ForecastIssue(Some.Noon - Duration.FromHours(4), "weather service", "week.xlsx/Bulletins/C2")),
     };
 
     /// <summary>A forecast period.</summary>
@@ -34,10 +35,10 @@ internal static class Ask
         new() { From = from, To = to, Ceiling = ceilingFt is { } feet ? new Feet(feet) : null, VisibilityMetres = visibilityM };
 
     /// <summary>Clear all day at airports.</summary>
-    public static Forecasts Fair(params string[] airports) => Forecasts.None with
-    {
-        ByAirport = airports.Aggregate(Forecasts.None.ByAirport, (all, airport) => all.AddRange(Forecast(airport, null, 10_000).ByAirport)),
-    };
+    public static Forecasts Fair(params string[] airports) => airports.Aggregate(Forecasts.None, (all, airport) => all.And(Forecast(airport, null, 10_000)));
+
+    /// <summary>Forecasts with others added.</summary>
+    public static Forecasts And(this Forecasts forecasts, Forecasts more) => new() { ByAirport = forecasts.ByAirport.SetItems(more.ByAirport), Issues = forecasts.Issues.SetItems(more.Issues) };
 
     /// <summary>
     /// A leg that just meets a check, one that just does not, and one whose input is missing (null where nothing can be missing): a pass, the expected verdict with its numbers, and not checked.

@@ -13,7 +13,7 @@ public sealed class WeekCheckerTests
     {
         var plan = SomePlans.Planned();
         plan = plan with { Fuel = plan.Fuel with { Contingency = new Pounds(40), Aboard = new Pounds(1180), Uplift = new Pounds(680) } };
-        var leg = WeekChecker.CheckLeg(plan, SomePlans.Week(plan), RuleSet.Load(rules), Ask.Fair("XBEL", "XDUN"));
+        var leg = WeekChecker.CheckLeg(plan, SomePlans.Week(plan), RuleSet.Load(rules), Ask.Fair("XAND", "XBEL", "XDUN"));
         Assert.Empty(leg.Findings.Where(finding => finding.Verdict > Verdict.NotApplicable).Select(finding => finding.Check + ": " + finding.Text));
         Assert.Equal(LegState.Pass, leg.State);
         Assert.Equal(AllChecks.List.Select(check => check.Id).Order(StringComparer.Ordinal), leg.Findings.Select(finding => finding.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
@@ -23,7 +23,7 @@ public sealed class WeekCheckerTests
     public void The_week_is_checked_leg_by_leg_and_names_its_rules()
     {
         var plan = SomePlans.Planned();
-        var week = WeekChecker.Check(SomePlans.Week(plan, SomePlans.Unplanned(2, Some.Noon + Duration.FromHours(3))), RuleSet.Load("us-charter"), Ask.Fair("XBEL", "XDUN"));
+        var week = WeekChecker.Check(SomePlans.Week(plan, SomePlans.Unplanned(2, Some.Noon + Duration.FromHours(3))), RuleSet.Load("us-charter"), Ask.Fair("XAND", "XBEL", "XDUN"));
         Assert.Equal("us-charter 2026-09", week.RuleSet);
         Assert.Equal([LegState.Pass, LegState.Unplanned], week.Legs.Select(leg => leg.State));
         var why = Assert.Single(week.Legs[1].Findings);

@@ -90,6 +90,11 @@ public static class SomePlans
         OverwaterKit = "rafts",
         Oxygen = Duration.FromMinutes(180),
         IcingProtection = true,
+        InstrumentEquipment = true,
+        NightEquipment = true,
+        SecondPowerSource = true,
+        TrendMonitoring = true,
+        TerrainWarning = "B",
         Status = "in service",
         Origin = Row("operator.xlsx/Aircraft", 2),
     };
@@ -109,6 +114,12 @@ public static class SomePlans
         LineCheckUntil = new LocalDate(2027, 3, 31),
         Hours = 4000,
         HoursInType = 800,
+        Certificate = "commercial",
+        InstrumentRating = true,
+        CrossCountryHours = 2500,
+        NightHours = 400,
+        InstrumentHours = 300,
+        RecentApproaches = 12,
         ThirdLastLanding = new LocalDate(2026, 7, 1),
         ThirdLastNightLanding = new LocalDate(2026, 7, 1),
         Origin = Row("operator.xlsx/Crew", 2),
@@ -122,6 +133,9 @@ public static class SomePlans
         ApproachKind = "ILS",
         ApproachMinimum = new Feet(200),
         ApproachVisibilityM = 800,
+        TakeoffVisibilityM = 800,
+        Airspace = "D",
+        Country = "Somewhere",
         Runways = [Runway],
         Origin = Row("operator.xlsx/Airports", 2),
     };
@@ -417,7 +431,7 @@ public static class SomePlans
     {
         Input = new OperatorWeek
         {
-            Operator = new Operator { Name = "Some Charter", HomeBase = "XAND", Report = Duration.FromMinutes(60), Release = Duration.FromMinutes(30), Turnaround = Duration.FromMinutes(45) },
+            Operator = new Operator { Name = "Some Charter", HomeBase = "XAND", Report = Duration.FromMinutes(60), Release = Duration.FromMinutes(30), Turnaround = Duration.FromMinutes(45), FlightFollowing = "filed", WeatherSources = ["weather service"], BriefingTopics = ["smoking", "belts", "seat backs", "doors", "survival equipment", "extinguishers", "ditching", "oxygen"] },
             Types = ImmutableSortedDictionary<string, AircraftType>.Empty.Add(TypeName, Type()),
             Fleet = ImmutableSortedDictionary<string, Aircraft>.Empty.Add("X-ABCD", Aircraft()),
             Airports = ImmutableSortedDictionary<string, Airport>.Empty.Add("XAND", Airport(Some.Xand)).Add("XBEL", Airport(Some.Xbel)).Add("XDUN", Airport(Some.Xdun)),

@@ -34,6 +34,11 @@ internal static class AircraftSheet
     private static readonly Column<string> Overwater = Plan.Add(ColumnKinds.Word("Overwater kit", nameof(Aircraft.OverwaterKit), "Overwater kit aboard.", [("none", "none"), ("vests", "vests"), ("rafts", "rafts"), ("vest", "vests"), ("raft", "rafts"), ("life vests", "vests"), ("life rafts", "rafts"), ("no", "none")]));
     private static readonly Column<double> Oxygen = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Oxygen", nameof(Aircraft.Oxygen), "How long the oxygen lasts for all occupants."));
     private static readonly Column<bool> Icing = Plan.Add(ColumnKinds.YesNo("Icing protection", nameof(Aircraft.IcingProtection), "Whether it is approved and equipped for flight in icing.", false, "Icing"));
+    private static readonly Column<bool> InstrumentEquipment = Plan.Add(ColumnKinds.YesNo("IFR equipment", nameof(Aircraft.InstrumentEquipment), "Whether it is equipped for flight under IFR."));
+    private static readonly Column<bool> NightEquipment = Plan.Add(ColumnKinds.YesNo("Night equipment", nameof(Aircraft.NightEquipment), "Whether it is equipped for flight at night."));
+    private static readonly Column<bool> SecondPower = Plan.Add(ColumnKinds.YesNo("Second power source", nameof(Aircraft.SecondPowerSource), "Whether electric power and the gyros have a second source, as a single-engine aircraft with passengers under IFR wants."));
+    private static readonly Column<bool> TrendMonitoring = Plan.Add(ColumnKinds.YesNo("Engine trend monitoring", nameof(Aircraft.TrendMonitoring), "Whether an engine trend monitoring programme is kept."));
+    private static readonly Column<string> TerrainWarning = Plan.Add(ColumnKinds.Word("TAWS", nameof(Aircraft.TerrainWarning), "Class of the terrain awareness and warning system.", [("A", "A"), ("B", "B"), ("none", "none"), ("class A", "A"), ("class B", "B"), ("no", "none")], false, "Terrain warning"));
     private static readonly Column<string> Deferred = Plan.Add(ColumnKinds.Text("Deferred items", nameof(Aircraft.DeferredItems), "Open deferred items."));
     private static readonly Column<string> Status = Plan.Add(ColumnKinds.Text("Status", nameof(Aircraft.Status), "Status, such as in service."));
 
@@ -78,6 +83,11 @@ internal static class AircraftSheet
             OverwaterKit = row.Text(Overwater),
             Oxygen = row.Minutes(Oxygen),
             IcingProtection = row.Optional(Icing),
+            InstrumentEquipment = row.Optional(InstrumentEquipment),
+            NightEquipment = row.Optional(NightEquipment),
+            SecondPowerSource = row.Optional(SecondPower),
+            TrendMonitoring = row.Optional(TrendMonitoring),
+            TerrainWarning = row.Text(TerrainWarning),
             DeferredItems = row.Text(Deferred),
             Status = row.Text(Status),
             Origin = row.Origin,

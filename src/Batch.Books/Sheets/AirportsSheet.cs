@@ -31,6 +31,9 @@ internal static partial class AirportsSheet
     private static readonly Column<string> Handler = Plan.Add(ColumnKinds.Text("Handler", nameof(Airport.Handler), "Handling agent."));
     private static readonly Column<string> HandlerMail = Plan.Add(ColumnKinds.Text("Handler mail", nameof(Airport.HandlerMail), "Mail address of the handling agent."));
     private static readonly Column<string> Customs = Plan.Add(ColumnKinds.Text("Customs", nameof(Airport.Customs), "Customs service."));
+    private static readonly Column<string> Country = Plan.Add(ColumnKinds.Text("Country", nameof(Airport.Country), "Country; a leg between different ones crosses a border."));
+    private static readonly Column<string> Airspace = Plan.Add(ColumnKinds.Word("Airspace", nameof(Airport.Airspace), "Class of the airspace at the ground.", [("B", "B"), ("C", "C"), ("D", "D"), ("E", "E"), ("G", "G")]));
+    private static readonly Column<double> TakeoffVisibility = Plan.Add(ColumnKinds.Of("Takeoff visibility", nameof(Airport.TakeoffVisibilityM), "Least visibility for a takeoff under IFR, such as 800 m or 1 SM.", false, ["Takeoff minima"], null, VisibilityOf));
     private static readonly Column<Approach> ApproachColumn = Plan.Add(ColumnKinds.Of("Instrument approach", nameof(Airport.ApproachKind), "Best published approach with its minimum and visibility, such as ILS 200 ft 800 m, or none.", false, ["Approach"], null, (cell, setting) => ApproachOf(cell, setting)));
 
     /// <summary>Reads the airports, without their runways.</summary>
@@ -72,6 +75,9 @@ internal static partial class AirportsSheet
             Handler = row.Text(Handler),
             HandlerMail = row.Text(HandlerMail),
             Customs = row.Text(Customs),
+            Country = row.Text(Country),
+            Airspace = row.Text(Airspace),
+            TakeoffVisibilityM = row.Optional(TakeoffVisibility),
             ApproachKind = approach?.Kind ?? "",
             ApproachMinimum = approach?.MinimumFt is { } minimum ? new Feet(minimum) : null,
             ApproachVisibilityM = approach?.VisibilityM,
@@ -116,6 +122,12 @@ internal static partial class AirportsSheet
         return parts.Length == 2 && TimeText.TimeOfDay(parts[0]) is { } from && TimeText.TimeOfDay(parts[1]) is { } to
             ? Reading<(LocalTime, LocalTime)>.Good((from, to))
             : Reading<(LocalTime, LocalTime)>.Bad("is not a span of local hours", "22:00-06:00");
+    }
+
+    private static Reading<double> VisibilityOf(RawCell cell, CellSetting setting)
+    {
+        var reading = QuantityReading.Read(cell, setting with { Unit = Metre }, Quantity.Distance);
+        return reading.IsGood ? Reading<double>.Good(Math.Round(Quantity.Distance.Kept.To(Metre, reading.Value), 3)) : Reading<double>.Bad("is not a visibility", "800 m, 1 SM");
     }
 
     private static Reading<Approach> ApproachOf(RawCell cell, CellSetting setting)

@@ -11,6 +11,7 @@ internal static class BulletinsSheet
 
     private static readonly Column<string> Text = Plan.Add(ColumnKinds.Text("Text", nameof(RawBulletin.Text), "The bulletin as received.", ColumnKinds.Starred, "Bulletin"));
     private static readonly Column<Instant> Received = Plan.Add(ColumnKinds.Start("Received", nameof(RawBulletin.Received), "When it was received, UTC."));
+    private static readonly Column<string> Source = Plan.Add(ColumnKinds.Text("Source", nameof(RawBulletin.Source), "Who issued it or passed it on, such as national weather service."));
 
     /// <summary>The bulletins in book order.</summary>
     public static ImmutableArray<RawBulletin> Read(Shelf shelf)
@@ -18,7 +19,7 @@ internal static class BulletinsSheet
         var bulletins = ImmutableArray.CreateBuilder<RawBulletin>();
         foreach (var row in shelf.Rows(Plan))
         {
-            var bulletin = new RawBulletin(row.NeededText(Text), row.Optional(Received), row.Origin);
+            var bulletin = new RawBulletin(row.NeededText(Text), row.Optional(Received), row.Origin) { Source = row.Text(Source) };
             if (!row.IsLost) bulletins.Add(bulletin);
         }
 

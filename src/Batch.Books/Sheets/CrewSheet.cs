@@ -25,6 +25,16 @@ internal static class CrewSheet
     private static readonly Column<LocalDate> Line = Until("Line check", nameof(CrewMember.LineCheckUntil), "Last day of the line check.", "Line");
     private static readonly Column<double> Hours = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Hours", nameof(CrewMember.Hours), "Total flight hours."));
     private static readonly Column<double> HoursInType = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Hours in type", nameof(CrewMember.HoursInType), "Flight hours in type."));
+    private static readonly Column<string> Certificate = Plan.Add(ColumnKinds.Word(
+        "Certificate",
+        nameof(CrewMember.Certificate),
+        "Best pilot certificate.",
+        [("airline transport", "airline transport"), ("commercial", "commercial"), ("private", "private"), ("ATP", "airline transport"), ("ATPL", "airline transport"), ("CPL", "commercial"), ("PPL", "private")]));
+    private static readonly Column<bool> InstrumentRating = Plan.Add(ColumnKinds.YesNo("Instrument rating", nameof(CrewMember.InstrumentRating), "Whether the pilot holds an instrument rating."));
+    private static readonly Column<double> CrossCountryHours = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Cross-country hours", nameof(CrewMember.CrossCountryHours), "Cross-country flight hours."));
+    private static readonly Column<double> NightHours = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Night hours", nameof(CrewMember.NightHours), "Night flight hours."));
+    private static readonly Column<double> InstrumentHours = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Instrument hours", nameof(CrewMember.InstrumentHours), "Instrument hours, actual and simulated."));
+    private static readonly Column<int> RecentApproaches = Plan.Add(ColumnKinds.Whole("Approaches in 6 months", nameof(CrewMember.RecentApproaches), "Instrument approaches within the last six calendar months.", 0, 9999));
     private static readonly Column<LocalDate> ThirdLanding = Plan.Add(ColumnKinds.Date("Third last landing", nameof(CrewMember.ThirdLastLanding), "Date of the third last landing."));
     private static readonly Column<LocalDate> ThirdNightLanding = Plan.Add(ColumnKinds.Date("Third last night landing", nameof(CrewMember.ThirdLastNightLanding), "Date of the third last landing at night."));
 
@@ -63,6 +73,12 @@ internal static class CrewSheet
             LineCheckUntil = row.Optional(Line),
             Hours = row.Optional(Hours),
             HoursInType = row.Optional(HoursInType),
+            Certificate = row.Text(Certificate),
+            InstrumentRating = row.Optional(InstrumentRating),
+            CrossCountryHours = row.Optional(CrossCountryHours),
+            NightHours = row.Optional(NightHours),
+            InstrumentHours = row.Optional(InstrumentHours),
+            RecentApproaches = row.Optional(RecentApproaches),
             ThirdLastLanding = row.Optional(ThirdLanding),
             ThirdLastNightLanding = row.Optional(ThirdNightLanding),
             Origin = row.Origin,

@@ -45,6 +45,9 @@ internal sealed class ItemRows(Dictionary<string, Column> known)
     /// <summary>The text of an item; empty where there is none.</summary>
     public string Text(Column<string> item) => Read(item, UnitDefaults.None, out var value) ? value ?? "" : "";
 
+    /// <summary>The words of an item; empty where there is none.</summary>
+    public ImmutableArray<string> List(Column<ImmutableArray<string>> item) => Read(item, UnitDefaults.None, out var value) ? value : [];
+
     /// <summary>The number of an item, in the unit it is kept in; null where there is none.</summary>
     public double? Number(Column<double> item) => Value(item, UnitDefaults.None);
 

@@ -36,6 +36,9 @@ internal static class LegsSheet
     private static readonly Column<double> Taxi = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Taxi", nameof(Leg.Taxi), "Time from off blocks to takeoff.", false, "Taxi time", "Taxi out"));
     private static readonly Column<string> DepartureRunway = Plan.Add(ColumnKinds.Runway("Departure runway", nameof(Leg.DepartureRunway), "Departure runway; empty for the best into the wind."));
     private static readonly Column<string> ArrivalRunway = Plan.Add(ColumnKinds.Runway("Arrival runway", nameof(Leg.ArrivalRunway), "Arrival runway; empty for the best into the wind."));
+    private static readonly Column<string> TakeoffAlternate = Plan.Add(ColumnKinds.Ident("Takeoff alternate", nameof(Leg.TakeoffAlternate), "Ident of the alternate after takeoff where the departure is below its landing minima."));
+    private static readonly Column<string> FlightPlanColumn = Plan.Add(ColumnKinds.Word("Flight plan", nameof(Leg.FlightPlan), "How the flight is followed: a flight plan is filed, the company locates it, or none.", [("filed", "filed"), ("company", "company"), ("none", "none"), ("yes", "filed"), ("no", "none")]));
+    private static readonly Column<Instant> ManifestSent = Plan.Add(ColumnKinds.Start("Manifest sent", nameof(Leg.ManifestSent), "When the passenger manifest is sent to the border authority, UTC."));
     private static readonly Column<string> Remarks = Plan.Add(ColumnKinds.Text("Remarks", nameof(Leg.Remarks), "Remarks."));
     private static readonly Column<string> Override = Plan.Add(ColumnKinds.Text("Override", nameof(Leg.Override), "Why the leg is flown and mailed although a check fails, and who decided it; printed in mail and register."));
 
@@ -119,6 +122,9 @@ internal static class LegsSheet
             Taxi = row.Minutes(Taxi),
             DepartureRunway = row.Text(DepartureRunway),
             ArrivalRunway = row.Text(ArrivalRunway),
+            TakeoffAlternate = row.Text(TakeoffAlternate),
+            FlightPlan = row.Text(FlightPlanColumn),
+            ManifestSent = row.Optional(ManifestSent),
             Remarks = row.Text(Remarks),
             Override = row.Text(Override),
             Extra = Extra(row),
@@ -128,6 +134,7 @@ internal static class LegsSheet
         if (type is not null && leg.FuelPlan is FuelPlan.Amount { Block: var block }) Plausible.Fuel(row, FuelPlanColumn, block, type.UsableFuel);
         reference.Airports.Resolve(row, Alternate, leg.Alternate);
         reference.Airports.Resolve(row, SecondAlternate, leg.SecondAlternate);
+        reference.Airports.Resolve(row, TakeoffAlternate, leg.TakeoffAlternate);
         Known(row, DepartureRunway, leg.DepartureRunway, departure?.Runways.Select(runway => runway.Ident), departure?.Ident);
         Known(row, ArrivalRunway, leg.ArrivalRunway, destination?.Runways.Select(runway => runway.Ident), destination?.Ident);
         Known(row, Setting, leg.Setting, type?.Tables.CruiseSettings, "Cruise of " + type?.Name);

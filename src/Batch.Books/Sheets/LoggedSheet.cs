@@ -17,6 +17,8 @@ internal static class LoggedSheet
     private static readonly Column<Cells.WrittenTime> On = Plan.Add(ColumnKinds.UtcClock("Duty on", nameof(LoggedDuty.DutyOn), "Start of duty, UTC."));
     private static readonly Column<Cells.WrittenTime> Off = Plan.Add(ColumnKinds.UtcClock("Duty off", nameof(LoggedDuty.DutyOff), "End of duty, UTC."));
 
+    private static readonly Column<double> Overrun = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Overrun", nameof(LoggedDuty.Overrun), "How far flight time went over the limit of the day for causes beyond control; 0 for a day within it."));
+
     /// <summary>The rows in book order.</summary>
     public static ImmutableArray<LoggedDuty> Read(Shelf shelf, Register<CrewMember> crew)
     {
@@ -32,7 +34,7 @@ internal static class LoggedSheet
             var off = At(row, Off, date, on);
             crew.Doubt(code, row.Fails);
             if (row.IsLost || crew.Find(code) is null) continue;
-            logged.Add(new LoggedDuty { Crew = code, Date = date, FlightTime = Spans.OfHours(time), DutyOn = on, DutyOff = off, Origin = row.Origin });
+            logged.Add(new LoggedDuty { Crew = code, Date = date, FlightTime = Spans.OfHours(time), DutyOn = on, DutyOff = off, Overrun = row.Minutes(Overrun), Origin = row.Origin });
         }
 
         return logged.ToImmutable();

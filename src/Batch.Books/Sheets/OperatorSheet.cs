@@ -38,6 +38,13 @@ internal static class OperatorSheet
             (category, Weight(char.ToUpperInvariant(category[0]) + category[1..] + " weight", nameof(Operator.StandardWeights), $"Standard weight of one {category} where none is stated.", "Standard weight " + category))),
     ];
 
+    private static readonly Column<ImmutableArray<string>> WeatherSources = Plan.AddItem(ColumnKinds.List("Weather sources", nameof(Operator.WeatherSources), "Weather sources that the operator may use, with commas."));
+    private static readonly Column<string> FlightFollowing = Plan.AddItem(ColumnKinds.Word(
+        "Flight following", nameof(Operator.FlightFollowing), "How flights are followed where the leg does not say.", [("filed", "filed"), ("company", "company"), ("none", "none")]));
+
+    private static readonly Column<ImmutableArray<string>> BriefingTopics = Plan.AddItem(ColumnKinds.List(
+        "Briefing topics", nameof(Operator.BriefingTopics), "Topics of the briefing of passengers, with commas: smoking, belts, seat backs, doors, survival equipment, extinguishers, ditching, oxygen, assistance."));
+
     private static readonly Column<string> Contact = Plan.AddItem(ColumnKinds.Text("Contact", nameof(Operator.Contact), "Contact line for the sheets."));
     private static readonly Column<string> MailFrom = Plan.AddItem(ColumnKinds.Text("Mail from", nameof(Operator.MailFrom), "Sender address of mail."));
     private static readonly Column<string> Language = Plan.AddItem(ColumnKinds.Text("Sheet language", nameof(Operator.Language), "Language of the sheets, such as en.", false, "Language"));
@@ -83,6 +90,9 @@ internal static class OperatorSheet
                 .Select(pair => (pair.Category, Weight: Pounds(read, pair.Item, shelf)))
                 .Where(pair => pair.Weight is not null)
                 .ToImmutableSortedDictionary(pair => pair.Category, pair => pair.Weight.GetValueOrDefault(), StringComparer.OrdinalIgnoreCase),
+            WeatherSources = read.List(WeatherSources),
+            FlightFollowing = read.Text(FlightFollowing),
+            BriefingTopics = read.List(BriefingTopics),
             Contact = read.Text(Contact),
             MailFrom = read.Text(MailFrom),
             Language = read.Text(Language),

@@ -38,7 +38,7 @@ internal sealed class AlternateForecast : ICheck
         var ceiling = ruling.Amount(kind + " ceiling");
         var visibility = ruling.Amount(kind + " visibility");
         return Minima.Look(
-            leg, ruling, airport, leg.Plan.Times.Landing + alternate.Time, new Feet(ceiling.Value), visibility.Value * AlternateRequired.MetresPerStatuteMile, $"usual alternate minima for a {kind}", ceiling);
+            leg, ruling, airport, leg.Plan.Times.Landing + alternate.Time, new Feet(ceiling.Value), Visibilities.Metres(visibility), $"usual alternate minima for a {kind}", ceiling);
     }
 
     /// <summary>Words by which the book names an approach with a glide path of its own.</summary>

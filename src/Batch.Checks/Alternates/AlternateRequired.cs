@@ -7,9 +7,6 @@ namespace Batch.Checks.Alternates;
 /// <summary>Whether the leg may do without an alternate.</summary>
 internal sealed class AlternateRequired : ICheck
 {
-    /// <summary>Metres in a statute mile [m], exact (international yard 1959; NIST SP 811).</summary>
-    internal const double MetresPerStatuteMile = 1609.344;
-
     private static readonly Duration Window = Duration.FromHours(1);
 
     /// <inheritdoc/>
@@ -109,12 +106,10 @@ internal sealed class AlternateRequired : ICheck
     {
         var fixedVisibility = ruling.AmountOrNone("visibility");
         var beyond = ruling.AmountOrNone("visibility beyond the approach minimum");
-        var byMinimum = beyond is null ? 0 : (to.ApproachVisibilityM ?? 0) + Metres(beyond);
-        var byValue = fixedVisibility is null ? 0 : Metres(fixedVisibility);
+        var byMinimum = beyond is null ? 0 : (to.ApproachVisibilityM ?? 0) + Visibilities.Metres(beyond);
+        var byValue = fixedVisibility is null ? 0 : Visibilities.Metres(fixedVisibility);
         return byMinimum > byValue ? (byMinimum, beyond) : (byValue, fixedVisibility);
     }
-
-    private static double Metres(RuleAmount visibility) => visibility.Unit == "SM" ? visibility.Value * MetresPerStatuteMile : visibility.Value;
 
     /// <summary>Runways that differ by more than their direction of use.</summary>
     private static int SeparateRunways(Airport airport)

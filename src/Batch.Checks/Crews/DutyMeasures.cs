@@ -32,6 +32,7 @@ internal sealed class DutyMeasures
         InPeriod("flightInYear", "flight time in the calendar year", "calendar year", new LocalDate(Date.Year, 1, 1)),
         .. Duty,
         Rest,
+        LongRests,
     ];
 
     private LocalDate Date => _leg.Plan.Times.OffBlocks.InZone(_leg.Plan.From.Zone).Date;
@@ -115,6 +116,29 @@ internal sealed class DutyMeasures
                 },
                 new Rest(),
                 "rest");
+        }
+    }
+
+    private DutyLimit LongRests
+    {
+        get
+        {
+            var from = Quarter.AtStartOfDayInZone(_leg.Plan.From.Zone).ToInstant();
+            return Limited(
+                new DutyLimit
+                {
+                    Key = "longRestsInQuarter",
+                    Name = "rests of 24 hours in the calendar quarter, with one for each full week left in it",
+                    At = _leg.Plan.Key,
+                    From = from,
+                    Until = Done,
+                    Used = _record.LongRests(from, Done) + Crews.LongRests.WeeksLeft(Quarter, Done.InZone(_leg.Plan.From.Zone).Date),
+                    Unit = "rests",
+                    IsLeast = true,
+                    Unknown = _record.KnownFrom <= Quarter ? "" : Begins,
+                },
+                new LongRests(),
+                "rests in the quarter");
         }
     }
 

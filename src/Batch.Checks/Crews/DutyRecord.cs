@@ -82,6 +82,25 @@ internal sealed class DutyRecord
         return (Gap(known, from, to), Gap(unsure, from, to));
     }
 
+    /// <summary>How often 24 consecutive hours free of duty fit into a time; a longer rest counts as often as 24 hours fit into it, and a logged day without times counts as duty.</summary>
+    /// <param name="from">Start.</param>
+    /// <param name="to">End.</param>
+    public int LongRests(Instant from, Instant to)
+    {
+        var busy = _duties.Select(duty => (From: duty.Report, To: duty.Release)).Concat(_logged.Select(row => (row.From, row.To)));
+        var rests = 0;
+        var free = from;
+        foreach (var (start, end) in busy.Where(time => time.To > from && time.From < to).OrderBy(time => time.From))
+        {
+            rests += Fitting(start - free);
+            free = Instant.Max(free, end);
+        }
+
+        return rests + Fitting(to - free);
+    }
+
+    private static int Fitting(Duration gap) => Math.Max(0, (int)Math.Floor(gap.TotalHours / 24));
+
     private static Duration Gap(IEnumerable<(Instant From, Instant To)> busy, Instant from, Instant to)
     {
         var longest = Duration.Zero;

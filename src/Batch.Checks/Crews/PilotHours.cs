@@ -3,9 +3,11 @@ using Batch.Flight.Fleet;
 
 namespace Batch.Checks.Crews;
 
-/// <summary>Total flight time of the captain.</summary>
+/// <summary>Certificates, ratings and hours of the captain, and what the second pilot needs.</summary>
 internal sealed class PilotHours : ICheck
 {
+    private const string AirlineTransport = "airline transport";
+
     /// <inheritdoc/>
     public string Id => "CREW-06";
 
@@ -13,7 +15,7 @@ internal sealed class PilotHours : ICheck
     public string Title => "Pilot qualification";
 
     /// <inheritdoc/>
-    public string Needs => "Crew hours";
+    public string Needs => "Crew certificate, instrument rating, hours, cross-country, night and instrument hours, approaches in 6 months";
 
     /// <inheritdoc/>
     public bool LooksAround => true;
@@ -25,21 +27,71 @@ internal sealed class PilotHours : ICheck
     public ImmutableArray<string> Tunable => ["total hours of the captain"];
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => leg.Seats.SelectMany(seat => seat.Member is { } member
+        ? Certificates(ruling, seat, member).Concat(seat.IsCaptain ? Hours(ruling, seat, member) : Recent(ruling, seat, member))
+        : [ruling.NotChecked($"the {seat.Role} {seat.Code} is not in the Crew sheet", seat.Cell)]);
+
+    private static IEnumerable<Finding> Certificates(Ruling ruling, LegUnderCheck.Seat seat, CrewMember member)
     {
-        var captain = leg.Seats.First();
-        var limit = ruling.Amount("total hours of the captain");
-        if (captain.Member is not { } member)
+        var cell = member.Origin.Cell(nameof(CrewMember.Certificate));
+        if (ruling.Condition($"airline transport certificate of the {seat.Role}") is { } highest)
         {
-            yield return ruling.NotChecked($"the captain {captain.Code} is not in the Crew sheet", captain.Cell);
+            yield return member.Certificate switch
+            {
+                "" => ruling.NotChecked($"the certificate of {seat.Code} is not given", cell),
+                AirlineTransport => ruling.Pass($"{seat.Code} holds an airline transport certificate.", highest),
+                _ => ruling.Trips(highest, $"{seat.Code} holds a {member.Certificate} certificate; an airline transport certificate is required of the {seat.Role}.", cell, seat.Cell),
+            };
         }
-        else if (member.Hours is not { } hours)
+        else if (ruling.Condition($"commercial certificate of the {seat.Role}") is { } commercial)
         {
-            yield return ruling.NotChecked($"the hours of {captain.Code} are not given", member.Origin.Cell(nameof(CrewMember.Hours)));
+            yield return member.Certificate switch
+            {
+                "" => ruling.NotChecked($"the certificate of {seat.Code} is not given", cell),
+                AirlineTransport or "commercial" => ruling.Pass($"{seat.Code} holds {(member.Certificate == AirlineTransport ? "an" : "a")} {member.Certificate} certificate.", commercial),
+                _ => ruling.Trips(commercial, $"{seat.Code} holds a {member.Certificate} certificate; a commercial certificate is required of the {seat.Role}.", cell, seat.Cell),
+            };
         }
-        else
+
+        if (ruling.Condition($"instrument rating of the {seat.Role}") is { } rating)
         {
-            yield return ruling.AtLeast($"Total flight time of {captain.Code}", hours, limit.Value, "h", "required of a captain (cross-country, night and instrument hours are not in the book)", limit, captain.Cell, member.Origin.Cell(nameof(CrewMember.Hours)));
+            var own = member.Origin.Cell(nameof(CrewMember.InstrumentRating));
+            yield return member.InstrumentRating switch
+            {
+                null when member.Certificate == AirlineTransport => ruling.Pass($"{seat.Code} holds an airline transport certificate, which has the instrument privileges.", rating),
+                null => ruling.NotChecked($"the instrument rating of {seat.Code} is not given", own),
+                true => ruling.Pass($"{seat.Code} holds an instrument rating.", rating),
+                false => ruling.Trips(rating, $"{seat.Code} holds no instrument rating.", own, seat.Cell),
+            };
         }
+    }
+
+    private static IEnumerable<Finding> Hours(Ruling ruling, LegUnderCheck.Seat seat, CrewMember member) =>
+        new (string Amount, string What, double? Hours, string Field)[]
+        {
+            ("total hours of the captain", "Total flight time", member.Hours, nameof(CrewMember.Hours)),
+            ("cross-country hours of the captain", "Cross-country flight time", member.CrossCountryHours, nameof(CrewMember.CrossCountryHours)),
+            ("night hours of the captain", "Night flight time", member.NightHours, nameof(CrewMember.NightHours)),
+            ("instrument hours of the captain", "Instrument time", member.InstrumentHours, nameof(CrewMember.InstrumentHours)),
+        }.SelectMany(one => ruling.AmountOrNone(one.Amount) is { } least
+            ? new[]
+            {
+                one.Hours is { } hours
+                    ? ruling.AtLeast($"{one.What} of {seat.Code}", hours, least.Value, "h", "required of a captain", least, seat.Cell, member.Origin.Cell(one.Field))
+                    : ruling.NotChecked($"the {char.ToLowerInvariant(one.What[0])}{one.What[1..]} of {seat.Code} is not given; {Words.Amount(least.Value, "h")} are required", member.Origin.Cell(one.Field)),
+            }
+            : []);
+
+    private static IEnumerable<Finding> Recent(Ruling ruling, LegUnderCheck.Seat seat, CrewMember member)
+    {
+        if (ruling.AmountOrNone("approaches of the second pilot") is not { } least)
+        {
+            yield break;
+        }
+
+        var cell = member.Origin.Cell(nameof(CrewMember.RecentApproaches));
+        yield return member.RecentApproaches is { } approaches
+            ? ruling.AtLeast($"Instrument approaches of {seat.Code} in six months:", approaches, least.Value, "", "required of a second pilot", least, cell, seat.Cell)
+            : ruling.NotChecked($"the instrument approaches of {seat.Code} in six months are not given; {Words.Amount(least.Value, "")} are required", cell);
     }
 }

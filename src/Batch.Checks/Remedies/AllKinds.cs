@@ -15,6 +15,7 @@ internal static class AllKinds
             new LessFuel(),
             new MoreFuel(),
             new EarlierFuel(),
+            new FiledFlightPlan(),
             new OtherLevel(),
             new OtherRunway(),
             new OtherAlternate(),

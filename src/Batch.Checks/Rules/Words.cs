@@ -15,6 +15,7 @@ internal static class Words
         var format = unit switch
         {
             "in" => "#,0.00",
+            "lb/USG" => "0.0##",
             "h" or "%" or "SM" => "#,0.#",
             "" => "#,0.##",
             _ => "#,0",

@@ -13,7 +13,7 @@ internal sealed class FactoredLanding : ICheck
     public string Title => "Landing distance with margin";
 
     /// <inheritdoc/>
-    public string Needs => "Landing table; Runways landing distance available";
+    public string Needs => "Landing table; Runways landing distance available; Bulletins (rain)";
 
     /// <inheritdoc/>
     public string Actor => "captain";
@@ -28,16 +28,23 @@ internal sealed class FactoredLanding : ICheck
         if (use is not null)
         {
             var share = ruling.Amount("share of landing distance available");
-            var answer = ruling.AtMost(
-                $"Landing distance on {leg.Plan.To.Ident} {use.Runway.Ident}",
-                use.CorrectedDistance.Value,
+            var place = $"{leg.Plan.To.Ident} {use.Runway.Ident}";
+            yield return Within($"Landing distance on {place}", use.CorrectedDistance.Value, share);
+            if (use.IsWet && ruling.AmountOrNone("wet factor") is { } wet)
+            {
+                var dry = use.CorrectedDistance.Value / use.Factors.Where(factor => factor.Name == "wet").Aggregate(1.0, (all, factor) => all * factor.Factor);
+                yield return Within($"Dry landing distance on {place} times {Words.Amount(wet.Value, "")} for a wet runway,", dry * wet.Value, wet);
+            }
+
+            Finding Within(string what, double distanceFt, RuleAmount by) => ruling.AtMost(
+                what,
+                distanceFt,
                 use.Available.Value * share.Value / 100,
                 "ft",
                 $"{Words.Amount(share.Value, "%")} of the landing distance available",
-                share,
+                by,
                 leg.Cell(nameof(Leg.ArrivalRunway)),
                 use.Runway.Origin.ToString());
-            yield return answer;
         }
         else if (missing is not null)
         {

@@ -82,7 +82,7 @@ public static class WeekReading
         });
         var planned = planner.Gather(chains.SelectMany(chain => chain));
         planned = planned with { Input = planner.Week with { Problems = week.Problems.AddRange(planner.Weather.Problems) } };
-        var forecasts = ForecastReading.Of(planner.Weather.Forecasts);
+        var forecasts = ForecastReading.Of(planner.Weather.Forecasts, planner.Weather.BulletinOf);
         var answered = WeekChecker.Check(planned, rules, forecasts);
         if (findsRemedies)
         {

@@ -66,6 +66,21 @@ public sealed record Aircraft
     /// <summary>Whether it is approved and equipped for flight in icing.</summary>
     public bool? IcingProtection { get; init; }
 
+    /// <summary>Whether it is equipped for flight under IFR; null where not said.</summary>
+    public bool? InstrumentEquipment { get; init; }
+
+    /// <summary>Whether it is equipped for flight at night; null where not said.</summary>
+    public bool? NightEquipment { get; init; }
+
+    /// <summary>Whether it has a second source of electric power and of energy for the gyros, as a single-engine aircraft with passengers under IFR wants; null where not said.</summary>
+    public bool? SecondPowerSource { get; init; }
+
+    /// <summary>Whether an engine trend monitoring programme is kept; null where not said.</summary>
+    public bool? TrendMonitoring { get; init; }
+
+    /// <summary>Class of the terrain awareness and warning system: <c>A</c>, <c>B</c> or <c>none</c>; empty where not said.</summary>
+    public string TerrainWarning { get; init; } = "";
+
     /// <summary>Open deferred items, free text.</summary>
     public string DeferredItems { get; init; } = "";
 

@@ -56,6 +56,15 @@ public sealed record Airport
     /// <summary>Customs service as the book says.</summary>
     public string Customs { get; init; } = "";
 
+    /// <summary>Country, as a name or code of the operator's choice; a leg between different ones crosses a border. Empty where not said.</summary>
+    public string Country { get; init; } = "";
+
+    /// <summary>Class of the airspace at the ground, <c>B</c>, <c>C</c>, <c>D</c>, <c>E</c> or <c>G</c>; empty where not said.</summary>
+    public string Airspace { get; init; } = "";
+
+    /// <summary>Least visibility for a takeoff under IFR [m]; null where not said.</summary>
+    public double? TakeoffVisibilityM { get; init; }
+
     /// <summary>Kind of the best published instrument approach; empty where not said, <c>none</c> where there is none.</summary>
     public string ApproachKind { get; init; } = "";
 

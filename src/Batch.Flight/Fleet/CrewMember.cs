@@ -45,6 +45,24 @@ public sealed record CrewMember
     /// <summary>Flight hours in type [h].</summary>
     public double? HoursInType { get; init; }
 
+    /// <summary>Best pilot certificate: <c>airline transport</c>, <c>commercial</c> or <c>private</c>; empty where not said.</summary>
+    public string Certificate { get; init; } = "";
+
+    /// <summary>Whether the pilot holds an instrument rating, or a certificate that has its privileges; null where not said.</summary>
+    public bool? InstrumentRating { get; init; }
+
+    /// <summary>Cross-country flight hours [h].</summary>
+    public double? CrossCountryHours { get; init; }
+
+    /// <summary>Night flight hours [h].</summary>
+    public double? NightHours { get; init; }
+
+    /// <summary>Instrument hours, actual and simulated [h].</summary>
+    public double? InstrumentHours { get; init; }
+
+    /// <summary>Instrument approaches within the preceding six calendar months.</summary>
+    public int? RecentApproaches { get; init; }
+
     /// <summary>Date of the third last landing.</summary>
     public LocalDate? ThirdLastLanding { get; init; }
 

@@ -18,6 +18,9 @@ public sealed record LoggedDuty
     /// <summary>End of duty; null where not said.</summary>
     public Instant? DutyOff { get; init; }
 
+    /// <summary>How far the flight time went over the limit of the day for causes beyond control; null where not said.</summary>
+    public Duration? Overrun { get; init; }
+
     /// <summary>Where it was read.</summary>
     public Origin Origin { get; init; } = Origin.None;
 }

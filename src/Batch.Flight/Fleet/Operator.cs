@@ -42,6 +42,15 @@ public sealed record Operator
     /// <summary>Standard weights of the operator by category name (adult, man, woman, child, infant, pilot, bag), where it has its own.</summary>
     public ImmutableSortedDictionary<string, Pounds> StandardWeights { get; init; } = ImmutableSortedDictionary<string, Pounds>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>Weather sources that the operator may use; empty where not said.</summary>
+    public ImmutableArray<string> WeatherSources { get; init; } = [];
+
+    /// <summary>How flights are followed where the leg does not say: <c>filed</c>, <c>company</c> or <c>none</c>; empty where not said.</summary>
+    public string FlightFollowing { get; init; } = "";
+
+    /// <summary>Topics of the operator's briefing of passengers; empty where not said.</summary>
+    public ImmutableArray<string> BriefingTopics { get; init; } = [];
+
     /// <summary>Contact line for sheets.</summary>
     public string Contact { get; init; } = "";
 

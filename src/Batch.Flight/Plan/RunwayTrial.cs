@@ -60,6 +60,7 @@ internal static class RunwayTrial
             Temperature = request.Air.Temperature,
             Headwind = new Knots(headwindKt),
             Crosswind = new Knots(crosswindKt),
+            IsWet = request.IsWet,
             TableDistance = new Feet(reading.DistanceFt),
             TableRoll = new Feet(reading.RollFt),
             Factors = factors,

@@ -29,6 +29,9 @@ public sealed record RunwayUse
     /// <summary>Crosswind component, from the right positive.</summary>
     public required Knots Crosswind { get; init; }
 
+    /// <summary>Whether the runway is taken as wet.</summary>
+    public bool IsWet { get; init; }
+
     /// <summary>Distance over the obstacle by the table [ft].</summary>
     public required Feet TableDistance { get; init; }
 

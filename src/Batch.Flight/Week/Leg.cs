@@ -69,6 +69,15 @@ public sealed record Leg
     /// <summary>Arrival runway; empty for the best into the wind.</summary>
     public string ArrivalRunway { get; init; } = "";
 
+    /// <summary>Ident of the alternate for a return after takeoff; empty where none is named.</summary>
+    public string TakeoffAlternate { get; init; } = "";
+
+    /// <summary>How the flight is followed: <c>filed</c> (a flight plan is or will be filed), <c>company</c> (the operator locates it) or <c>none</c>; empty where not said.</summary>
+    public string FlightPlan { get; init; } = "";
+
+    /// <summary>When the passenger manifest was or will be sent to the border authority; null where not said.</summary>
+    public Instant? ManifestSent { get; init; }
+
     /// <summary>Remarks.</summary>
     public string Remarks { get; init; } = "";
 

@@ -17,12 +17,14 @@ public sealed class WeekWeather
     private readonly ILookup<string, TafReport> _forecasts;
     private readonly ILookup<string, MetarReport> _reports;
     private readonly double _warmerC;
+    private readonly Dictionary<TafReport, RawBulletin> _bulletins;
 
-    private WeekWeather(AirField air, ImmutableArray<TafReport> forecasts, ImmutableArray<MetarReport> reports, ImmutableArray<Problem> problems)
+    private WeekWeather(AirField air, ImmutableArray<TafReport> forecasts, ImmutableArray<MetarReport> reports, Dictionary<TafReport, RawBulletin> bulletins, ImmutableArray<Problem> problems)
     {
         Air = air;
         Forecasts = forecasts;
         Problems = problems;
+        _bulletins = bulletins;
         _forecasts = forecasts.ToLookup(forecast => forecast.Station, StringComparer.OrdinalIgnoreCase);
         _reports = reports.ToLookup(report => report.Station, StringComparer.OrdinalIgnoreCase);
     }
@@ -30,7 +32,7 @@ public sealed class WeekWeather
     private WeekWeather(WeekWeather like, Scenario scenario)
     {
         Air = like.Air.Worse(scenario.WarmerC, scenario.Headwind);
-        (Forecasts, Problems, _forecasts, _reports, _warmerC) = (like.Forecasts, like.Problems, like._forecasts, like._reports, scenario.WarmerC);
+        (Forecasts, Problems, _forecasts, _reports, _bulletins, _warmerC) = (like.Forecasts, like.Problems, like._forecasts, like._reports, like._bulletins, scenario.WarmerC);
     }
 
     /// <summary>The same weather made worse.</summary>
@@ -46,6 +48,10 @@ public sealed class WeekWeather
     /// <summary>What could not be read of the bulletins, at its cell.</summary>
     public ImmutableArray<Problem> Problems { get; }
 
+    /// <summary>The bulletin that a forecast was read from; null for a forecast that is not one of <see cref="Forecasts"/>.</summary>
+    /// <param name="forecast">The forecast.</param>
+    public RawBulletin? BulletinOf(TafReport forecast) => _bulletins.GetValueOrDefault(forecast);
+
     /// <summary>Decodes the bulletins of a week.</summary>
     /// <param name="week">The books.</param>
     public static WeekWeather Of(OperatorWeek week)
@@ -53,6 +59,7 @@ public sealed class WeekWeather
         var winds = week.Winds.ToBuilder();
         var forecasts = ImmutableArray.CreateBuilder<TafReport>();
         var reports = ImmutableArray.CreateBuilder<MetarReport>();
+        var bulletins = new Dictionary<TafReport, RawBulletin>(ReferenceEqualityComparer.Instance);
         var problems = ImmutableArray.CreateBuilder<Problem>();
         var firstLeg = week.Legs.IsEmpty ? (Instant?)null : week.Legs.Min(leg => leg.OffBlocks);
         foreach (var bulletin in week.Bulletins)
@@ -72,6 +79,7 @@ public sealed class WeekWeather
                 case BulletinKind.Forecast:
                     var forecast = TafReport.Parse(bulletin.Text, received);
                     forecasts.Add(forecast);
+                    bulletins.Add(forecast, bulletin);
                     problems.AddRange(forecast.Unread.Select(group => Unread(cell, group)));
                     break;
                 case BulletinKind.Report:
@@ -82,7 +90,7 @@ public sealed class WeekWeather
             }
         }
 
-        return new WeekWeather(new AirField(winds), forecasts.DrainToImmutable(), reports.DrainToImmutable(), problems.DrainToImmutable());
+        return new WeekWeather(new AirField(winds), forecasts.DrainToImmutable(), reports.DrainToImmutable(), bulletins, problems.DrainToImmutable());
     }
 
     /// <summary>The forecast that holds at an airport at an instant: of those valid then the one issued last; null where none is.</summary>

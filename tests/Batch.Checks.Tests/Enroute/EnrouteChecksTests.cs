@@ -88,7 +88,7 @@ public sealed class EnrouteChecksTests
         Assert.Equal(Verdict.NotChecked, Ask.Worst("ENR-01", Leg with { Type = Leg.Type with { GlideRatio = null } }, Far).Verdict);
         Assert.Equal(Verdict.Fail, Ask.Worst("ENR-01", Leg, Far).Verdict);
         var twin = Ask.Worst("ENR-01", Leg with { Type = Leg.Type with { Engines = 2 } }, Far);
-        Assert.Equal((Verdict.Note, true), (twin.Verdict, twin.IsBasisUnconfirmed));
+        Assert.Equal((Verdict.Note, "14 CFR 135.183(c)"), (twin.Verdict, twin.Citation));
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("ENR-01", Leg with { Purpose = LegPurpose.Ferry }, Far).Verdict);
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("ENR-01", Leg with { Load = Leg.Load with { Passengers = 0 } }, Far).Verdict);
     }

@@ -17,5 +17,7 @@ public sealed record OneAircraft(string Registration, string Type, int EmptyLb, 
 
     public required string Kit { get; init; }
 
+    public bool IsForNight { get; init; } = true;
+
     public required string Remark { get; init; }
 }

@@ -15,6 +15,10 @@ public sealed record OnePilot(string Code, string Name, int WeightLb, string Typ
 
     public required int HoursInType { get; init; }
 
+    public string Certificate { get; init; } = "commercial";
+
+    public int NightHours { get; init; }
+
     public required LocalDate ThirdLastLanding { get; init; }
 
     public required LocalDate ThirdLastNightLanding { get; init; }

@@ -14,11 +14,11 @@ public static class Pilots
         Pilot("RIM", "Rima Ostrelle", 148, HaldenH9.Name, Captain, 3, 3850, 940),
         Pilot("SOR", "Soren Valdike", 196, HaldenH9.Name, Captain, 4, 2610, 410),
         Pilot("TES", "Tessa Murrowin", 139, BraskB6.Name, Captain, 5, 2240, 620),
-        Pilot("ULR", "Ulric Fenwarden", 204, BraskB6.Name, Captain, 6, 5105, 1530),
-        Pilot("VAR", "Vara Kestlin", 152, TovaneT10.Name, Captain, 3, 6420, 1210),
+        Pilot("ULR", "Ulric Fenwarden", 204, BraskB6.Name, Captain, 6, 5105, 1530) with { Certificate = "airline transport" },
+        Pilot("VAR", "Vara Kestlin", 152, TovaneT10.Name, Captain, 3, 6420, 1210) with { Certificate = "airline transport" },
         Pilot("WEN", "Wendel Oakmarsh", 187, $"{TovaneT10.Name}, {HaldenH9.Name}", "second pilot", 4, 1310, 230) with { MedicalUntil = new LocalDate(2027, 1, 10) },
         Pilot("YLA", "Yla Drostandel", 144, TovaneT10.Name, Captain, 5, 4730, 880),
-        Pilot("ZAN", "Zane Corrowby", 178, $"{TovaneT10.Name}, {BraskB6.Name}", Both, 6, 1985, 340) with { LineCheckUntil = new LocalDate(2026, 12, 31) },
+        Pilot("ZAN", "Zane Corrowby", 178, $"{TovaneT10.Name}, {BraskB6.Name}", Both, 6, 1985, 340) with { LineCheckUntil = new LocalDate(2026, 12, 31), NightHours = 92 },
         Pilot("KAI", "Kaia Merrowdun", 150, $"{TovaneT10.Name}, {HaldenH9.Name}", Both, 3, 3020, 505),
     ];
 
@@ -26,12 +26,14 @@ public static class Pilots
         "Crew",
         [
             new("Code", 7), new("Name", 20), new("Mail", 34), new("Weight [lb]", 9, CellFormat.Whole), new("Base", 8), new("Types", 24), new("Seats", 22), Date("Medical until"), Date("Competency until"),
-            Date("Instrument check until"), Date("Line check until"), new("Hours [h]", 9, CellFormat.Whole), new("Hours in type [h]", 9, CellFormat.Whole), Date("Third last landing"), Date("Third last night landing"),
+            Date("Instrument check until"), Date("Line check until"), new("Hours [h]", 9, CellFormat.Whole), new("Hours in type [h]", 9, CellFormat.Whole), new("Certificate", 16), new("Instrument rating", 11),
+            new("Cross-country hours [h]", 10, CellFormat.Whole), new("Night hours [h]", 9, CellFormat.Whole), new("Instrument hours [h]", 11, CellFormat.Whole), new("Approaches in 6 months", 11, CellFormat.Whole), Date("Third last landing"), Date("Third last night landing"),
         ],
         pilots.Select(pilot => new object?[]
         {
             pilot.Code, pilot.Name, pilot.Name.ToLowerInvariant().Replace(' ', '.') + "@harrow-sound.example", pilot.WeightLb, "XAND", pilot.Types, pilot.Seats, pilot.MedicalUntil, pilot.CompetencyUntil,
-            pilot.InstrumentUntil, pilot.LineCheckUntil, pilot.Hours, pilot.HoursInType, pilot.ThirdLastLanding, pilot.ThirdLastNightLanding,
+            pilot.InstrumentUntil, pilot.LineCheckUntil, pilot.Hours, pilot.HoursInType, pilot.Certificate, "yes",
+            pilot.Hours * 6 / 10, pilot.NightHours, pilot.Hours * 9 / 100, 6 + (pilot.HoursInType % 9), pilot.ThirdLastLanding, pilot.ThirdLastNightLanding,
         }));
 
     /// <summary>What the pilots flew from a day on to the Saturday before the week, four days in seven.</summary>
@@ -39,14 +41,14 @@ public static class Pilots
     /// <param name="since">First day.</param>
     public static SheetTable Logged(IEnumerable<OnePilot> pilots, LocalDate since) => SheetTable.Of(
         "Logged",
-        [new("Crew", 8), Date("Date"), new("Flight time [h]", 10, CellFormat.Tenths), new("Duty on [UTC]", 17, CellFormat.UtcDateTime), new("Duty off [UTC]", 17, CellFormat.UtcDateTime)],
+        [new("Crew", 8), Date("Date"), new("Flight time [h]", 10, CellFormat.Tenths), new("Duty on [UTC]", 17, CellFormat.UtcDateTime), new("Duty off [UTC]", 17, CellFormat.UtcDateTime), new("Overrun [min]", 9, CellFormat.Whole)],
         from pilot in pilots.Select((pilot, index) => (pilot.Code, Index: index))
         from day in Enumerable.Range(0, Period.DaysBetween(since, new LocalDate(2026, 12, 6)))
         where (day + pilot.Index) % 7 is 0 or 1 or 3 or 4
         let date = since.PlusDays(day)
         let flight = Math.Round(1.8 + (0.7 * ((day * 3) + (pilot.Index * 5)) % 4.1), 1)
         let dutyOn = date.AtMidnight().PlusHours(8 + ((day + pilot.Index) % 3)).InUtc().ToInstant()
-        select new object?[] { pilot.Code, date, flight, dutyOn, dutyOn + Duration.FromMinutes(240 + (Math.Round(flight * 12) * 5)) });
+        select new object?[] { pilot.Code, date, flight, dutyOn, dutyOn + Duration.FromMinutes(240 + (Math.Round(flight * 12) * 5)), null });
 
     /// <summary>A pilot with checks that run for some months.</summary>
     /// <param name="code">Code.</param>
@@ -65,6 +67,7 @@ public static class Pilots
         LineCheckUntil = new LocalDate(2027, month + 2, 30),
         Hours = hours,
         HoursInType = hoursInType,
+        NightHours = hours * 12 / 100,
         ThirdLastLanding = new LocalDate(2026, 11, 20 + month),
         ThirdLastNightLanding = new LocalDate(2026, 10, 12 + month),
     };

@@ -12,12 +12,12 @@ public static class AirportSheets
             new("Ident", 8), new("Name", 18), new("Latitude", 11, CellFormat.Degrees), new("Longitude", 11, CellFormat.Degrees), new("Elevation [ft]", 10, CellFormat.Whole),
             new("Time zone", 18), new("Fuel", 16), new("Fuel price [/USG]", 10, CellFormat.Hundredths), new("Opens", 8, CellFormat.Time), new("Closes", 8, CellFormat.Time),
             new("Quiet hours", 13), new("Lighting", 12), new("Clearance frequency", 11), new("Tower or CTAF frequency", 12), new("Handler", 28), new("Handler mail", 30), new("Customs", 16),
-            new("Instrument approach", 20),
+            new("Instrument approach", 20), new("Takeoff visibility", 11), new("Airspace", 9), new("Country", 12),
         ],
         Sites.All.Select(site => new object?[]
         {
             site.Ident, site.Name, site.Spot.LatDeg, site.Spot.LonDeg, site.ElevationFt, site.Zone, site.Fuel, site.FuelPrice, site.Opens, site.Closes, site.QuietHours, site.Lighting,
-            site.Clearance, site.Tower, site.Handler, $"ramp@{site.Name.ToLowerInvariant().Replace(' ', '-')}.example", site.Customs, site.Approach,
+            site.Clearance, site.Tower, site.Handler, $"ramp@{site.Name.ToLowerInvariant().Replace(' ', '-')}.example", site.Customs, site.Approach, site.TakeoffVisibility, site.Airspace, site.Country,
         }));
 
     public static SheetTable Runways() => SheetTable.Of(

@@ -37,5 +37,12 @@ public sealed record Site
 
     public string Approach { get; init; } = "none";
 
+    public string Country { get; init; } = "Vellmere";
+
+    public string TakeoffVisibility { get; init; } = "";
+
+    /// <summary>Controlled to the ground with an ILS, from some height above it with another approach, not at all without.</summary>
+    public string Airspace => Approach.StartsWith("ILS", StringComparison.Ordinal) ? "D" : Approach == "none" ? "G" : "E";
+
     public required ImmutableArray<Strip> Strips { get; init; }
 }

@@ -13,12 +13,12 @@ public static class Sites
         OnMain("XAND", "Andrel City", -20, -18, 120) with
         {
             Fuel = "Jet A-1, Avgas", FuelPrice = 6.10, Lighting = "yes", Clearance = "121.65", Tower = "118.30", Handler = "Andrel Ground Services", Customs = "24 h",
-            Approach = "ILS 200 ft 800 m", Strips = [new Strip(10, 86, 7200, "paved", true, 0.1, 400), new Strip(5, 36, 4600, "paved", true, -0.2)],
+            Approach = "ILS 200 ft 800 m", TakeoffVisibility = "800 m", Strips = [new Strip(10, 86, 7200, "paved", true, 0.1, 400), new Strip(5, 36, 4600, "paved", true, -0.2)],
         },
         OnMain("XBEL", "Bellhaven", 98, 4, 60) with
         {
             Fuel = "Jet A-1, Avgas", FuelPrice = 6.90, Lighting = "yes", Clearance = "121.80", Tower = "119.10", Handler = "Bellhaven Apron", Customs = "on request 4 h",
-            Approach = "ILS 220 ft 900 m", Strips = [new Strip(9, 77, 5600, "paved", true, 0.3)],
+            Approach = "ILS 220 ft 900 m", TakeoffVisibility = "900 m", Strips = [new Strip(9, 77, 5600, "paved", true, 0.3)],
         },
         OnMain("XCOR", "Corrin Bay", -105, -3, 35) with
         {
@@ -121,6 +121,7 @@ public static class Sites
         Spot = new Spot(latDeg, lonDeg),
         ElevationFt = elevationFt,
         Zone = zone,
+        Country = zone == WestZone ? "Westreach" : "Vellmere",
         Strips = [],
     };
 }

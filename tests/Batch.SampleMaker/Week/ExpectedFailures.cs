@@ -22,9 +22,11 @@ public static class ExpectedFailures
         new("T126", 1, "ADM-04", "Arrives in the quiet hours"),
         new("T127", 1, "FUEL-06", "Needs more fuel than the tanks hold"),
         new("T130", 1, "CREW-11", "Captain is still on another aircraft"),
-        new("T131", 1, "PERF-08", "Passengers at night to a strip without lights"),
+        new("T131", 1, "PERF-08", "Passengers at night to a strip without lights, in an aircraft not equipped for the night", "ACFT-04"),
         new("T131", 2, "unplanned", "Misspelt airport"),
         new("T132", 1, "CREW-11", "Aircraft stands somewhere else"),
+        new("T133", 1, "CREW-06", "Captain under IFR with fewer than 100 hours at night"),
+        new("T133", 2, "ADM-02", "No flight plan and nobody who follows the flight"),
     ];
 
     public static void Write(string path)

@@ -47,5 +47,11 @@ public sealed record OneLeg
 
     public string ArrivalRunway { get; init; } = "";
 
+    public string TakeoffAlternate { get; init; } = "";
+
+    public string FlightPlan { get; init; } = "";
+
+    public Instant? ManifestSent { get; init; }
+
     public string Remarks { get; init; } = "";
 }

@@ -83,7 +83,7 @@ public static class SecondHalf
             .Carries("all", "M W A")
             .Done(),
         new TripDraft("T129", Saturday, "Q-TOA", "VAR", "KAI")
-            .Leg("XAND", "XROA", "09:00", leg => leg with { Alternate = "XSTA", SecondAlternate = "XMAR", Route = "AND V30 KEL W7 ROA", Level = "FL280", FuelPlan = "carry" })
+            .Leg("XAND", "XROA", "09:00", leg => leg with { Alternate = "XSTA", SecondAlternate = "XMAR", Route = "AND V30 KEL W7 ROA", Level = "FL280", FuelPlan = "carry", ManifestSent = Instant.FromUtc(2026, 12, 12, 7, 30) })
             .Leg("XROA", "XMAR", "10:30", leg => leg with { Alternate = "XNOR", Route = "ROA W6 MAR", Level = "FL260" })
             .Leg("XMAR", "XAND", "14:00", leg => leg with { Alternate = "XFEN", Route = "MAR W5 COR V12 AND", Level = "FL270" })
             .Carries("1", "M W A A")
@@ -99,6 +99,11 @@ public static class SecondHalf
             .Leg("XBEL", "XIVE", "18:40", leg => leg with { Rules = "VFR", Level = "4500" })
             .Leg("XIVE", "XADN", "20:00", leg => leg with { Rules = "VFR", Level = "8500", Purpose = "ferry" })
             .Carries("1", "M W")
+            .Done(),
+        new TripDraft("T133", Thursday, "Q-BRB", "ZAN")
+            .Leg("XAND", "XFEN", "09:30", leg => leg with { Alternate = "XBEL", Route = "AND V15 FEN", Level = "9000", Remarks = "Captain for the first time" })
+            .Leg("XFEN", "XAND", "13:00", leg => leg with { Rules = "VFR", Level = "8500", FlightPlan = "none" })
+            .Carries("all", "M W A")
             .Done(),
         new TripDraft("T132", Sunday, "Q-TOB", "YLA", "ZAN")
             .Leg("XAND", "XFEN", "11:00", leg => leg with { Alternate = "XBEL", Route = "AND V15 FEN", Level = "FL130" })

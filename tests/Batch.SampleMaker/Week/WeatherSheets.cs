@@ -14,6 +14,8 @@ public static class WeatherSheets
 
     private static readonly string[] Places = ["XAND", "XBEL", "XCOR", "XMAR", "XOST", "XROA", "XQUI"];
 
+    private const string Service = "National weather service";
+
     private static readonly Instant Monday = Instant.FromUtc(2026, 12, 7, 0, 0);
 
     public static SheetTable Winds() => SheetTable.Of(
@@ -30,20 +32,20 @@ public static class WeatherSheets
 
     public static SheetTable Bulletins() => SheetTable.Of(
         "Bulletins",
-        [new("Text", 110), new("Received [UTC]", 17, CellFormat.UtcDateTime)],
+        [new("Text", 110), new("Received [UTC]", 17, CellFormat.UtcDateTime), new("Source", 26)],
         [
-            [WindsAloft(), Received(4, 50)],
-            ["TAF XAND 070500Z 0706/0812 26012KT 9999 SCT035 BKN120 BECMG 0718/0720 25008KT", Received(5, 5)],
-            ["TAF XBEL 070500Z 0706/0812 27014KT 9999 BKN035 TEMPO 0712/0715 6000 -RA BKN025", Received(5, 5)],
-            ["TAF XCOR 070500Z 0706/0812 25016G26KT 9999 SCT025 BKN045", Received(5, 5)],
-            ["TAF XFEN 070500Z 0706/0812 25010KT 9999 SCT030 FM071400 24008KT 4000 BR BKN008 FM072000 26010KT 9999 BKN035", Received(5, 5)],
-            ["TAF XMAR 070500Z 0706/0812 26015KT 9999 BKN035", Received(5, 10)],
-            ["TAF XNOR 070500Z 0706/0812 26014KT 9999 BKN035", Received(5, 10)],
-            ["TAF XOST 070500Z 0706/0812 26010KT CAVOK", Received(5, 10)],
-            ["METAR XAND 070520Z 26010KT 9999 SCT035 09/05 Q1016", Received(5, 25)],
-            ["METAR XBEL 070520Z 27012KT 9999 BKN035 10/06 Q1015", Received(5, 25)],
-            ["METAR XCOR 070520Z 25014KT 9999 SCT025 10/06 Q1017", Received(5, 25)],
-            ["METAR XMAR 070520Z 26013KT 9999 BKN035 09/05 Q1014", Received(5, 25)],
+            [WindsAloft(), Received(4, 50), Service],
+            ["TAF XAND 070500Z 0706/0812 26012KT 9999 SCT035 BKN120 BECMG 0718/0720 25008KT", Received(5, 5), Service],
+            ["TAF XBEL 070500Z 0706/0812 27014KT 9999 BKN035 TEMPO 0712/0715 6000 -RA BKN025", Received(5, 5), Service],
+            ["TAF XCOR 070500Z 0706/0812 25016G26KT 9999 SCT025 BKN045", Received(5, 5), Service],
+            ["TAF XFEN 070500Z 0706/0812 25010KT 9999 SCT030 FM071400 24008KT 4000 BR BKN008 FM072000 26010KT 9999 BKN035", Received(5, 5), Service],
+            ["TAF XMAR 070500Z 0706/0812 26015KT 9999 BKN035", Received(5, 10), Service],
+            ["TAF XNOR 070500Z 0706/0812 26014KT 9999 BKN035", Received(5, 10), Service],
+            ["TAF XOST 070500Z 0706/0812 26010KT CAVOK", Received(5, 10), Service],
+            ["METAR XAND 070520Z 26010KT 9999 SCT035 09/05 Q1016", Received(5, 25), "Airport observer"],
+            ["METAR XBEL 070520Z 27012KT 9999 BKN035 10/06 Q1015", Received(5, 25), "Airport observer"],
+            ["METAR XCOR 070520Z 25014KT 9999 SCT025 10/06 Q1017", Received(5, 25), "Airport observer"],
+            ["METAR XMAR 070520Z 26013KT 9999 BKN035 09/05 Q1014", Received(5, 25), "Airport observer"],
         ]);
 
     public static SheetTable Notices() => SheetTable.Of(

@@ -14,7 +14,7 @@ internal sealed class OtherAircraft : IRemedyKind
     public int Disruption => Disruptions.Aircraft;
 
     /// <inheritdoc/>
-    public bool Suits(Failure failure) => !failure.IsOneOf("ADM-", "ALT-", "CREW-02", "CREW-03", "CREW-06", "CREW-07", "CREW-08", "CREW-09");
+    public bool Suits(Failure failure) => !failure.IsOneOf("ADM-", "ALT-", "CREW-02", "CREW-03", "CREW-04", "CREW-05", "CREW-06", "CREW-07", "CREW-08", "CREW-09");
 
     /// <inheritdoc/>
     public FoundRemedy? Find(Failure failure, Trials trials) => trials.First(Edits(failure), failure.Check, looksAlone: false, MostWhole);

@@ -13,7 +13,7 @@ internal sealed class OtherTime : IRemedyKind
     public int Disruption => Disruptions.ShortTime;
 
     /// <inheritdoc/>
-    public bool Suits(Failure failure) => failure.IsOneOf("ADM-04", "ADM-07", "ALT-01", "ALT-02", "ALT-03", "CREW-01", "CREW-02", "CREW-08", "CREW-11", "ENR-06", "FUEL-02", "FUEL-09", "PERF-");
+    public bool Suits(Failure failure) => failure.IsOneOf("ADM-04", "ADM-07", "ACFT-04", "ALT-01", "ALT-02", "ALT-03", "ALT-04", "CREW-01", "CREW-02", "CREW-04", "CREW-08", "CREW-11", "ENR-04", "ENR-06", "ENR-07", "FUEL-02", "FUEL-09", "PERF-");
 
     /// <inheritdoc/>
     public FoundRemedy? Find(Failure failure, Trials trials) => trials.First(Edits(failure, trials), failure.Check, looksAlone: false);

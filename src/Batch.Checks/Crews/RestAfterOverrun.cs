@@ -1,0 +1,65 @@
+using Batch.Checks.Rules;
+using Batch.Flight.Fleet;
+
+namespace Batch.Checks.Crews;
+
+/// <summary>A longer rest after a day whose flight time went over its limit for causes beyond control.</summary>
+internal sealed class RestAfterOverrun : ICheck
+{
+    /// <inheritdoc/>
+    public string Id => "CREW-04";
+
+    /// <inheritdoc/>
+    public string Title => "Rest after an overrun";
+
+    /// <inheritdoc/>
+    public string Needs => "Logged flight time, duty off, overrun; Legs crew; Operator report";
+
+    /// <inheritdoc/>
+    public bool LooksAround => true;
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => leg.Seats.Select(seat => Look(leg, ruling, seat));
+
+    private static Finding Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat)
+    {
+        if (leg.Duty(seat.Code).DutyOf(leg.Plan) is not { } duty)
+        {
+            return ruling.NotChecked($"the week holds no duty of {seat.Code} with this leg", seat.Cell);
+        }
+
+        if (leg.Week.Crew(seat.Code)?.Duties.FirstOrDefault() is { } first && first.Report < duty.Report)
+        {
+            return ruling.NotApplicable($"The duty of {seat.Code} before this one is a planned one; whether it overran is known after it.");
+        }
+
+        var last = leg.Week.Logged(seat.Code).Where(row => (row.DutyOff ?? EndOf(leg, row)) <= duty.Report).MaxBy(row => row.DutyOff ?? EndOf(leg, row));
+        return last is null
+            ? ruling.NotChecked($"nothing is logged for {seat.Code} before this duty", seat.Cell)
+            : After(ruling, seat, last, duty.Report);
+    }
+
+    private static Finding After(Ruling ruling, LegUnderCheck.Seat seat, LoggedDuty last, Instant report)
+    {
+        var limit = ruling.Amount("flight time that is no overrun");
+        var cell = last.Origin.Cell(nameof(LoggedDuty.Overrun));
+        if (last.Overrun is not { } overrun)
+        {
+            return last.FlightTime.TotalHours <= limit.Value + Ruling.Noise
+                ? ruling.Pass($"{seat.Code} flew {Words.Amount(last.FlightTime.TotalHours, "h")} on {Words.Day(last.Date)}, no overrun.", limit)
+                : ruling.NotChecked($"{seat.Code} flew {Words.Amount(last.FlightTime.TotalHours, "h")} on {Words.Day(last.Date)}, and whether that was an overrun is not given", cell);
+        }
+
+        if (overrun <= Duration.Zero)
+        {
+            return ruling.Pass($"The duty of {seat.Code} on {Words.Day(last.Date)} had no overrun.", limit);
+        }
+
+        var rest = ruling.Amount(overrun.TotalMinutes <= 30 ? "rest after 30 minutes over or less" : overrun.TotalMinutes <= 60 ? "rest after 60 minutes over or less" : "rest after more than 60 minutes over");
+        return last.DutyOff is { } off
+            ? ruling.AtLeast($"Rest of {seat.Code} after the overrun of {Words.Time(overrun)} on {Words.Day(last.Date)}:", (report - off).TotalHours, rest.Value, "h", "required", rest, cell, seat.Cell)
+            : ruling.NotChecked($"{seat.Code} overran by {Words.Time(overrun)} on {Words.Day(last.Date)}, and when that duty ended is not given; {Words.Amount(rest.Value, "h")} of rest are required", last.Origin.Cell(nameof(LoggedDuty.DutyOff)));
+    }
+
+    private static Instant EndOf(LegUnderCheck leg, LoggedDuty row) => row.Date.PlusDays(1).AtStartOfDayInZone(leg.Plan.From.Zone).ToInstant();
+}

@@ -1,0 +1,82 @@
+using Batch.Checks.Rules;
+using Batch.Flight.Fleet;
+using Batch.Flight.Plan;
+
+namespace Batch.Checks.Runways;
+
+/// <summary>Whether wind, slope, surface and water are in the distances, and whether they are such as the flight manual's figures cover.</summary>
+internal sealed class KnownCorrections : ICheck
+{
+    /// <inheritdoc/>
+    public string Id => "PERF-06";
+
+    /// <inheritdoc/>
+    public string Title => "Wind, slope and surface in the distances";
+
+    /// <inheritdoc/>
+    public string Needs => "Runways slope, surface; Types corrections";
+
+    /// <inheritdoc/>
+    public string Actor => "captain";
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> Tunable => ["slope"];
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => Side(leg, ruling, isTakeoff: true).Concat(Side(leg, ruling, isTakeoff: false));
+
+    private static IEnumerable<Finding> Side(LegUnderCheck leg, Ruling ruling, bool isTakeoff)
+    {
+        var (use, missing) = Distances.UseOf(leg, ruling, isTakeoff);
+        if (use is null)
+        {
+            return missing is null ? [] : [missing];
+        }
+
+        var place = $"{(isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident)} {use.Runway.Ident}";
+        var slope = ruling.Amount("slope");
+        var steep = ruling.AtMost($"Slope of {place}", Math.Abs(use.Runway.SlopePercent), slope.Value, "%", "limit without demonstrated data", slope, use.Runway.Origin.Cell(nameof(Runway.SlopePercent)));
+        var left = Left(leg, ruling, use, isTakeoff, place).ToImmutableArray();
+        return left.IsEmpty
+            ? [steep, ruling.Pass($"The {(isTakeoff ? "takeoff" : "landing")} distance on {place} holds its wind (half a headwind, one and a half a tailwind), slope and surface.", ruling.Condition("corrections"))]
+            : [steep, .. left];
+    }
+
+    /// <summary>What the distance does not hold.</summary>
+    private static IEnumerable<Finding> Left(LegUnderCheck leg, Ruling ruling, RunwayUse use, bool isTakeoff, string place)
+    {
+        var by = ruling.Condition("corrections");
+        var own = leg.Type.Corrections;
+        var word = isTakeoff ? "takeoff" : "landing";
+        var surface = use.Runway.Origin.Cell(nameof(Runway.Surface));
+        Finding Without(string what, string correction, string field) => ruling.Trips(by, $"{what} on {place}, and the Types sheet gives no {word} correction for {correction}: the distance is without it.", leg.TypeCell(field));
+
+        if (use.Runway.Surface is null)
+        {
+            yield return ruling.NotChecked($"the surface of {place} is not given", surface);
+        }
+        else if (use.Runway.Surface == RunwaySurface.Gravel)
+        {
+            yield return ruling.Trips(by, $"{place} is gravel, for which the books hold no correction: the {word} distance is that of a paved runway.", surface);
+        }
+
+        var against = isTakeoff ? use.Runway.SlopePercent : -use.Runway.SlopePercent;
+        if (against > 0 && (isTakeoff ? own.TakeoffUpslopePerPercent : own.LandingDownslopePerPercent) is null)
+        {
+            yield return Without($"{Words.Amount(against, "%")} of {(isTakeoff ? "upslope" : "downslope")}", "slope", isTakeoff ? nameof(RunwayCorrections.TakeoffUpslopePerPercent) : nameof(RunwayCorrections.LandingDownslopePerPercent));
+        }
+
+        if (-use.Headwind.Value is var tailwind && tailwind > LeastTailwindKt && (isTakeoff ? own.TakeoffTailwindPerKnot : own.LandingTailwindPerKnot) is null)
+        {
+            yield return Without($"{Words.Amount(tailwind, "kt")} of tailwind", "a tailwind", isTakeoff ? nameof(RunwayCorrections.TakeoffTailwindPerKnot) : nameof(RunwayCorrections.LandingTailwindPerKnot));
+        }
+
+        if (use.IsWet && (isTakeoff ? own.TakeoffWet : own.LandingWet) is null)
+        {
+            yield return Without("Rain", "a wet runway", isTakeoff ? nameof(RunwayCorrections.TakeoffWet) : nameof(RunwayCorrections.LandingWet));
+        }
+    }
+
+    /// <summary>A tailwind below this is rounding of the wind [kt].</summary>
+    private const double LeastTailwindKt = 0.05;
+}
