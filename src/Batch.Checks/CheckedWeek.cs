@@ -11,6 +11,9 @@ public sealed record CheckedWeek
     /// <summary>Name of the rule set with its date, as printed on every sheet.</summary>
     public required string RuleSet { get; init; }
 
+    /// <summary>Every entry of the rule set.</summary>
+    public ImmutableArray<RuleText> Rules { get; init; } = [];
+
     /// <summary>Legs in the order of the plan.</summary>
     public required ImmutableArray<CheckedLeg> Legs { get; init; }
 

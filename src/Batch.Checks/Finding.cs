@@ -45,6 +45,9 @@ public sealed record Finding
     /// <summary>Who can act: dispatcher, captain, chief pilot, maintenance, ramp.</summary>
     public string Actor { get; init; } = "dispatcher";
 
+    /// <summary>The operator's reason where the Checks sheet makes the answer or its limit milder than the rule; empty where it does not.</summary>
+    public string Loosened { get; init; } = "";
+
     /// <summary>Changes that make it pass, least disruptive first.</summary>
     public ImmutableArray<Remedy> Remedies { get; init; } = [];
 

@@ -41,6 +41,29 @@ public sealed class RuleSet
     /// <summary>The rules by check id.</summary>
     internal ILookup<string, Rule> ByCheck { get; }
 
+    /// <summary>Every entry for a reader, in the order of the checks.</summary>
+    public ImmutableArray<RuleText> Texts => [.. AllChecks.List.SelectMany(check => ByCheck[check.Id].Select(rule => new RuleText
+    {
+        Check = check.Id,
+        Title = check.Title,
+        Part = rule.Part,
+        Value = rule.Value,
+        IsLeast = rule.IsLeast,
+        Unit = rule.Unit,
+        When = rule.When.InWords,
+        State = Ruling.StateOf([rule]),
+        Citation = rule.Citation,
+        Basis = rule.Mark switch
+        {
+            RuleMark.Verified => "the rule's text was read",
+            RuleMark.Secondary => "seen in a copy only, to be confirmed",
+            RuleMark.FromMemory => "from memory, to be confirmed",
+            RuleMark.OperatorBook => "the operator's own",
+        },
+        IsBasisUnconfirmed = !rule.IsConfirmed,
+        Says = rule.Says,
+    }))];
+
     /// <summary>The rule set of a name, case ignored.</summary>
     /// <param name="name">One of <see cref="Names"/>.</param>
     /// <exception cref="UnknownRuleSetException">There is none of this name.</exception>

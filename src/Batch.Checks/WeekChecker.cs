@@ -18,6 +18,7 @@ public static class WeekChecker
         {
             Plan = week,
             RuleSet = rules.Title,
+            Rules = rules.Texts,
             Legs = [.. week.Legs.Select(leg => Check(leg, ready, rules, forecasts ?? Forecasts.None))],
             DutyTables = Crews.DutyTables.Of(ready, rules),
         };

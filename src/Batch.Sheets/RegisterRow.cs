@@ -14,6 +14,9 @@ public sealed record RegisterRow
     /// <summary>Registration as written; may be empty.</summary>
     public required string Aircraft { get; init; }
 
+    /// <summary>Code of the captain as written; may be empty.</summary>
+    public string Captain { get; init; } = "";
+
     /// <summary>Local date of off blocks at the departure; null where it could not be read.</summary>
     public required LocalDate? Date { get; init; }
 

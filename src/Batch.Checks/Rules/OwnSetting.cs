@@ -25,6 +25,10 @@ internal sealed class OwnSetting
     /// <param name="state">State that the rules give.</param>
     public string Milder(State state) => Applied(state) is var own && own < state ? $" The Checks sheet makes this a {Named(own)}: {Reason}." : "";
 
+    /// <summary>The reason where the operator makes a state milder, or switches the check off; empty where not.</summary>
+    /// <param name="state">State that the rules give; null for the check being switched off.</param>
+    public string Loosened(State? state) => state is { } given ? Applied(given) < given ? Reason : "" : IsOff ? Reason : "";
+
     /// <summary>The state of a finding.</summary>
     /// <param name="state">State that the rules give.</param>
     public State Applied(State state) => _row?.State is { } own && (own > state || HasReason) ? own : state;
@@ -34,7 +38,13 @@ internal sealed class OwnSetting
     /// <param name="amount">Amount that the rules give.</param>
     /// <param name="name">Name of the amount.</param>
     public RuleAmount Applied(ICheck check, RuleAmount amount, string name) =>
-        Value(check, name, amount.Unit) is { } own && (!amount.IsLooser(own) || HasReason) ? amount with { Value = own, Own = amount.IsLooser(own) ? "operator's Checks sheet: " + Reason : "operator's Checks sheet" } : amount;
+        Value(check, name, amount.Unit) is { } own && (!amount.IsLooser(own) || HasReason) ? amount with
+            {
+                Value = own,
+                Own = amount.IsLooser(own) ? "operator's Checks sheet: " + Reason : "operator's Checks sheet",
+                Loosened = amount.IsLooser(own) ? Reason : "",
+            }
+            : amount;
 
     /// <summary>What is to be said about the setting, one sentence each; empty where all of it is followed; a check that is switched off is said.</summary>
     /// <param name="check">The check.</param>

@@ -15,6 +15,9 @@ internal sealed record RuleAmount(double Value, string Unit, bool IsLeast, Immut
     /// <summary>Where the number comes from when it is the operator's own; empty when it is that of the rules.</summary>
     public string Own { get; init; } = "";
 
+    /// <summary>The operator's reason where the number is looser than that of the rules; empty where it is not.</summary>
+    public string Loosened { get; init; } = "";
+
     /// <summary>Whether one of the rules needs no confirmation.</summary>
     public bool IsConfirmed => Rules.Any(rule => rule.IsConfirmed);
 

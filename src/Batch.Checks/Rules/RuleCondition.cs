@@ -35,6 +35,26 @@ internal sealed record RuleCondition
     /// <param name="facts">Facts of the leg.</param>
     public Holds HoldsFor(LegFacts facts) => Parts(facts).Select(part => part.Holds).DefaultIfEmpty(Holds.Yes).Min();
 
+    /// <summary>The condition in words, such as <c>IFR; charter; 10 seats or more</c>; empty where it asks for nothing.</summary>
+    public string InWords => string.Join("; ", new[]
+    {
+        FlightRules?.ToString().ToUpperInvariant() ?? "",
+        string.Join(" or ", Purpose.Select(purpose => purpose.ToString().ToLowerInvariant())),
+        Engine,
+        Range(Engines, "engine", "engines"),
+        Range(Seats, "seat", "seats"),
+        TakeoffKg.Length > 0 ? Range(TakeoffKg, "kg", "kg") + " of takeoff weight" : "",
+        Pressurised is { } pressurised ? pressurised ? "pressurised" : "not pressurised" : "",
+        Passengers is { } passengers ? passengers ? "with passengers" : "without passengers" : "",
+    }.Where(part => part.Length > 0));
+
+    private static string Range(string range, string one, string many) =>
+        range.Length == 0 ? ""
+        : range.Split("..") is not [var least, var most] ? $"{range} {(range == "1" ? one : many)}"
+        : least.Length == 0 ? $"{most} {many} or fewer"
+        : most.Length == 0 ? $"{least} {many} or more"
+        : $"{least} to {most} {many}";
+
     /// <summary>The facts that are not known and asked for.</summary>
     /// <param name="facts">Facts of the leg.</param>
     public IEnumerable<string> Missing(LegFacts facts) => Parts(facts).Where(part => part.Holds == Holds.Unknown).Select(part => part.Fact);

@@ -66,7 +66,8 @@ internal sealed class Ruling
     {
         var rules = by?.Rules ?? Whole;
         var state = StateOf(rules);
-        return Answer(VerdictOf(_own.Applied(state)), text + _own.Milder(state), by) with { Cells = Filled(cells) };
+        var answer = Answer(VerdictOf(_own.Applied(state)), text + _own.Milder(state), by) with { Cells = Filled(cells) };
+        return _own.Loosened(state) is { Length: > 0 } reason ? answer with { Loosened = reason } : answer;
     }
 
     /// <summary>A figure that must not be more than a limit.</summary>
@@ -122,6 +123,7 @@ internal sealed class Ruling
             Citation = by?.Citation ?? RuleAmount.Cited(rules),
             IsBasisUnconfirmed = !rules.Any(rule => rule.IsConfirmed),
             Actor = _check.Actor,
+            Loosened = by?.Loosened is { Length: > 0 } reason ? reason : _own.Loosened(null),
         };
     }
 

@@ -38,10 +38,25 @@ public sealed class OutputFolder : IDisposable
     /// <param name="content">Content.</param>
     public void Write(string name, byte[] content)
     {
+        File.WriteAllBytes(PathOf(name), content);
+        _files[name] = content;
+    }
+
+    /// <summary>Writes a file piece by piece.</summary>
+    /// <param name="name">Path inside the folder, with forward slashes.</param>
+    /// <param name="content">Writes the content.</param>
+    public void Write(string name, Action<Stream> content)
+    {
+        var path = PathOf(name);
+        using (var file = File.Create(path)) content(file);
+        _files[name] = File.ReadAllBytes(path);
+    }
+
+    private string PathOf(string name)
+    {
         var path = Path.Combine(_work, name.Replace('/', Path.DirectorySeparatorChar));
         Directory.CreateDirectory(Path.GetDirectoryName(path) ?? _work);
-        File.WriteAllBytes(path, content);
-        _files[name] = content;
+        return path;
     }
 
     /// <summary>Swaps the finished folder into its place.</summary>

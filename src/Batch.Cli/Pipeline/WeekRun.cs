@@ -51,6 +51,7 @@ public static class WeekRun
         var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, facts, options.Paper, options.MakesPdf));
         if (board.IsRendered) folder.Write("index.html", Encoding.UTF8.GetBytes(board.Html));
         folder.Write("findings.csv", FindingsTable.Csv(week));
+        folder.Write("register.xlsx", stream => ComplianceRegister.Write(week, stream));
         folder.Write("run.json", record);
         post.WriteCalendars(folder);
         var books = guard.Run(

@@ -12,12 +12,13 @@ internal static class RegisterRows
 
     public static IEnumerable<RegisterRow> Of(CheckedLeg leg)
     {
-        var (aircraft, date) = Names(leg.Plan);
+        var (aircraft, captain, date) = Names(leg.Plan);
         RegisterRow Row(string state, Finding finding) => new()
         {
             Trip = leg.Plan.Key.Trip,
             Leg = leg.Plan.Key.Number,
             Aircraft = aircraft,
+            Captain = captain,
             Date = date,
             State = state,
             Override = finding.Verdict == Verdict.Fail ? leg.Override : "",
@@ -29,12 +30,12 @@ internal static class RegisterRows
             yield return Row(StateWord.Of(finding.Verdict), finding);
     }
 
-    private static (string Aircraft, LocalDate? Date) Names(LegPlan plan) => plan switch
+    private static (string Aircraft, string Captain, LocalDate? Date) Names(LegPlan plan) => plan switch
     {
-        LegPlan.Planned planned => (planned.Leg.Aircraft, planned.Leg.OffBlocksLocal.Date),
-        LegPlan.Unplanned { Leg: { } leg } => (leg.Aircraft, leg.OffBlocksLocal.Date),
-        LegPlan.Unplanned { Broken: { } broken } => (broken.Aircraft, broken.Date),
-        LegPlan.Unplanned => ("", null),
+        LegPlan.Planned planned => (planned.Leg.Aircraft, planned.Leg.Captain, planned.Leg.OffBlocksLocal.Date),
+        LegPlan.Unplanned { Leg: { } leg } => (leg.Aircraft, leg.Captain, leg.OffBlocksLocal.Date),
+        LegPlan.Unplanned { Broken: { } broken } => (broken.Aircraft, broken.Captain, broken.Date),
+        LegPlan.Unplanned => ("", "", null),
         _ => throw new UnreachableException(),
     };
 
