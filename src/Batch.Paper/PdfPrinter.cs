@@ -27,7 +27,7 @@ public sealed class PdfPrinter
         ArgumentNullException.ThrowIfNull(options);
         var (reader, setup, pages) = Painted(html, options);
         var pdf = new PdfDocumentWriter(setup, options, reader.Document, reader.Report).Write(pages);
-        return new PrintedDocument(pdf, pages.Count, reader.Report.Found);
+        return new PrintedDocument(pdf, pages.Count, reader.Report.Found) { Places = PdfDocumentWriter.Places(pages).ToImmutableDictionary(place => place.Key, place => place.Value.Page + 1) };
     }
 
     /// <summary>The display list of a document as text: what tests compare.</summary>

@@ -6,7 +6,7 @@ namespace Batch.Sheets;
 /// <param name="templates">The templates.</param>
 public sealed class TemplateTrial(TemplateFolder templates)
 {
-    private static readonly ImmutableArray<string> Rendered = [SheetModels.TripSheet, SheetModels.WeekBoard, SheetModels.ValuesPage, SheetModels.MailHtml, SheetModels.MailText];
+    private static readonly ImmutableArray<string> Rendered = [SheetModels.TripSheet, SheetModels.CrewPacket, SheetModels.LoadSheet, SheetModels.WeekBoard, SheetModels.ValuesPage, SheetModels.MailHtml, SheetModels.MailText];
     private const int NearestName = 2; // edits: a slip of the keyboard, not another name
     private readonly SheetRenderer _renderer = new(templates);
     private readonly HashSet<(string File, int Line)> _reached = [];

@@ -66,6 +66,12 @@ public class TemplateTests
     [Fact]
     public void A_style_text_cannot_leave_its_quotes() => Assert.Equal("\"a\\000022\\00005c\\00003cb\"", Render("\"{{ 'a\"\\\\<b' | css_text }}\""));
 
+    [Theory]
+    [InlineData("a: b", "a\\00003a\\000020b")]
+    [InlineData("a:  b", "a\\00003a\\000020 b")]
+    [InlineData("Trip 7", "Trip 7")]
+    public void A_space_after_an_escaped_letter_of_a_style_text_is_kept(string text, string css) => Assert.Equal(css, Render("{{ '" + text + "' | css_text }}"));
+
     [Fact]
     public void A_folder_of_the_user_replaces_shipped_templates_by_name()
     {

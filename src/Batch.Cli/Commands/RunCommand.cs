@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Batch.Cli.Pipeline;
 using Batch.Sheets;
 
@@ -80,6 +81,13 @@ internal static class RunCommand
         return reasons.ToImmutable();
     }
 
+    /// <summary>Such as <c>32 trip sheets in sheets</c>.</summary>
+    private static string Counted(RunReport report, string folder, string what)
+    {
+        var count = report.Sheets.Count(path => path.StartsWith(folder + "/", StringComparison.Ordinal));
+        return string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")} in {folder}");
+    }
+
     private static int Report(Terminal terminal, RunOptions options, RunReport report)
     {
         var text = new WeekText(terminal);
@@ -92,7 +100,8 @@ internal static class RunCommand
         text.Faults(report.Week.Faults);
         text.Counts(report.Week.Week);
         new PostText(terminal).Changes(report.Post);
-        terminal.Output.WriteLine($"Written: {(report.Files.ContainsKey("index.html") ? Path.Combine(options.Out, "index.html") : "no board, for what is wrong in its template,")} and {report.Sheets.Length} {(report.Sheets.Length == 1 ? "trip sheet" : "trip sheets")} in {Path.Combine(options.Out, "sheets")}.");
+        var board = report.Files.ContainsKey("index.html") ? Path.Combine(options.Out, "index.html") : "no board, for what is wrong in its template";
+        terminal.Output.WriteLine($"Written: {board}, {Counted(report, "sheets", "trip sheet")}, {Counted(report, "packets", "crew packet")}, {Counted(report, "loads", "load sheet")}.");
         var status = ExitStatus.Of(report.Week.Week, report.Week.Faults);
         return status == ExitStatus.AllPass && !report.TemplateProblems.IsEmpty ? ExitStatus.BadInput : status;
     }

@@ -4,7 +4,7 @@ namespace Batch.Cli.Pipeline;
 
 /// <summary>What a run wrote.</summary>
 /// <param name="Week">The week as written, after <c>--only</c>, <c>--from</c> and <c>--to</c>.</param>
-/// <param name="Sheets">Trips that have a sheet.</param>
+/// <param name="Sheets">Paths of the trip sheets, load sheets and packets in the folder, without their endings.</param>
 /// <param name="TemplateProblems">What is wrong in templates; each costs its sheets.</param>
 /// <param name="PaperNotes">What the paper engine did not honour, each once.</param>
 /// <param name="BookNotes">What could not be kept or marked in the checked workbooks.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Batch.Paper;
 
 namespace Batch.Cli.Pipeline;
 
@@ -7,18 +8,18 @@ public sealed class SheetMemo
 {
     private readonly ConcurrentDictionary<string, Kept> _sheets = new(StringComparer.Ordinal);
 
-    /// <summary>What was kept of a trip; null where there is nothing.</summary>
-    /// <param name="trip">Name of the trip.</param>
-    public Kept? Of(string trip) => _sheets.GetValueOrDefault(trip);
+    /// <summary>What was kept of a sheet; null where there is nothing.</summary>
+    /// <param name="path">Path of the sheet in the folder of the run, without its ending.</param>
+    public Kept? Of(string path) => _sheets.GetValueOrDefault(path);
 
     /// <summary>Keeps a sheet for the next run.</summary>
-    /// <param name="trip">Name of the trip.</param>
+    /// <param name="path">Path of the sheet in the folder of the run, without its ending.</param>
     /// <param name="sheet">The sheet.</param>
-    public void Keep(string trip, Kept sheet) => _sheets[trip] = sheet;
+    public void Keep(string path, Kept sheet) => _sheets[path] = sheet;
 
     /// <summary>A sheet as it was made.</summary>
     /// <param name="MadeAt">When.</param>
     /// <param name="Html">The page.</param>
-    /// <param name="Pdf">Its print; null where none was asked for.</param>
-    public sealed record Kept(Instant MadeAt, string Html, byte[]? Pdf);
+    /// <param name="Printed">Its print; null where none was asked for.</param>
+    public sealed record Kept(Instant MadeAt, string Html, PrintedDocument? Printed);
 }

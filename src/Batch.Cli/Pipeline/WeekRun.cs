@@ -1,9 +1,7 @@
-using System.Collections.Concurrent;
 using System.Text;
 using Batch.Books;
 using Batch.Checks;
 using Batch.Flight.Plan;
-using Batch.Paper;
 using Batch.Sheets;
 
 namespace Batch.Cli.Pipeline;
@@ -28,25 +26,9 @@ public static class WeekRun
         facts = facts with { Revisions = post.Revisions };
         var guard = new LegGuard();
         var renderer = new SheetRenderer(templates);
-        var printer = options.MakesPdf ? new PdfPrinter() : null;
-        var printed = new PaperNotes();
-
-        var trips = SheetModels.Trips(week);
-        var sheets = new RenderedSheet[trips.Length];
-        var done = 0;
-        progress.Report(new RunProgress("sheets", 0, trips.Length));
-        Parallel.For(0, trips.Length, new ParallelOptions { MaxDegreeOfParallelism = options.Jobs, CancellationToken = cancel }, i =>
-        {
-            sheets[i] = guard.Run(trips[i], () => Sheet(week, trips[i], facts, renderer, printer, options, printed, cancel), _ => new RenderedSheet(null, null, []));
-            progress.Report(new RunProgress("sheets", Interlocked.Increment(ref done), trips.Length));
-        });
-
-        for (var i = 0; i < trips.Length; i++)
-        {
-            var name = "sheets/" + SheetName.Of(trips[i]);
-            if (sheets[i].Html is { } html) folder.Write(name + ".html", html);
-            if (sheets[i].Pdf is { } pdf) folder.Write(name + ".pdf", pdf);
-        }
+        var batch = new SheetBatch(week, facts, renderer, options);
+        var sheets = batch.Make(guard, progress, cancel);
+        foreach (var sheet in sheets) sheet.Write(folder);
 
         var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, facts, options.Paper, options.MakesPdf));
         if (board.IsRendered) folder.Write("index.html", Encoding.UTF8.GetBytes(board.Html));
@@ -63,34 +45,14 @@ public static class WeekRun
         folder.Commit();
         return new RunReport(
             new WeekResult(week, read.Faults.AddRange(guard.Faults)),
-            [.. trips.Where((_, i) => sheets[i].Html is not null)],
+            [.. sheets.Where(sheet => sheet.Html is not null).Select(sheet => sheet.Path)],
             [.. sheets.SelectMany(sheet => sheet.Problems).Concat(board.Problems).Distinct()],
-            printed.All,
+            batch.PaperNotes,
             books.Notes,
             post)
         {
             Files = folder.Files,
         };
-    }
-
-    private static RenderedSheet Sheet(
-        CheckedWeek week, string trip, RunFacts facts, SheetRenderer renderer, PdfPrinter? printer, RunOptions options, PaperNotes notes, CancellationToken cancel)
-    {
-        RenderResult Rendered(Instant madeAt) => renderer.Render(SheetModels.TripSheet, SheetModels.Trip(week, facts with { MadeAt = madeAt }, trip, options.Paper));
-        if (options.Memo?.Of(trip) is { } kept && Rendered(kept.MadeAt) is { IsRendered: true } again && again.Html == kept.Html) return new RenderedSheet(Encoding.UTF8.GetBytes(kept.Html), kept.Pdf, []);
-        var rendered = Rendered(facts.MadeAt);
-        if (!rendered.IsRendered) return new RenderedSheet(null, null, rendered.Problems);
-        var html = Encoding.UTF8.GetBytes(rendered.Html);
-        if (printer is null)
-        {
-            options.Memo?.Keep(trip, new SheetMemo.Kept(facts.MadeAt, rendered.Html, null));
-            return new RenderedSheet(html, null, []);
-        }
-
-        var document = printer.Print(rendered.Html, new PrintOptions { MadeAt = facts.MadeAt.ToDateTimeOffset(), PageSize = options.Paper.ToString(), CancellationToken = cancel });
-        notes.Add(document.Unsupported);
-        options.Memo?.Keep(trip, new SheetMemo.Kept(facts.MadeAt, rendered.Html, document.Pdf));
-        return new RenderedSheet(html, document.Pdf, []);
     }
 
     private static CheckedWeek Chosen(CheckedWeek week, RunOptions options)
@@ -119,19 +81,5 @@ public static class WeekRun
             _ => null,
         };
         return day is not { } date || ((options.From is null || date >= options.From) && (options.To is null || date <= options.To));
-    }
-
-    private sealed record RenderedSheet(byte[]? Html, byte[]? Pdf, ImmutableArray<TemplateProblem> Problems);
-
-    private sealed class PaperNotes
-    {
-        private readonly ConcurrentDictionary<string, byte> _texts = new(StringComparer.Ordinal);
-
-        public ImmutableArray<string> All => [.. _texts.Keys.Order(StringComparer.Ordinal)];
-
-        public void Add(ImmutableArray<Unsupported> unsupported)
-        {
-            foreach (var note in unsupported) _texts.TryAdd(note.Text, 0);
-        }
     }
 }

@@ -71,7 +71,8 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
         return Encoding.Latin1.GetString(hash, 0, 16);
     }
 
-    private static Dictionary<string, (int Page, double Y)> Places(IReadOnlyList<List<DisplayItem>> pages)
+    /// <summary>Where each element with an id begins.</summary>
+    public static Dictionary<string, (int Page, double Y)> Places(IReadOnlyList<List<DisplayItem>> pages)
     {
         var places = new Dictionary<string, (int, double)>();
         for (var i = 0; i < pages.Count; i++)

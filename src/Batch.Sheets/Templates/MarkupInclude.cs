@@ -5,7 +5,7 @@ using Scriban.Syntax;
 
 namespace Batch.Sheets.Templates;
 
-/// <summary>The <c>include</c> of the template engine, its result marked as HTML: the values inside were escaped when they were written.</summary>
+/// <summary>The <c>include</c> of the template engine, its result marked as HTML: the values inside were escaped when they were written. A partial that is handed the values of a whole sheet sees them under their own names.</summary>
 internal sealed class MarkupInclude : IScriptCustomFunction
 {
     private readonly IncludeFunction _inner = new();
@@ -22,8 +22,21 @@ internal sealed class MarkupInclude : IScriptCustomFunction
 
     public int GetParameterIndexByName(string name) => _inner.GetParameterIndexByName(name);
 
-    public object Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
-        new Markup(_inner.Invoke(context, callerContext ?? throw new ArgumentNullException(nameof(callerContext)), arguments, blockStatement)?.ToString() ?? "");
+    public object Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
+    {
+        ArgumentNullException.ThrowIfNull(callerContext);
+        if (arguments.Count < 2 || arguments[1] is not SheetModel sheet)
+            return new Markup(_inner.Invoke(context, callerContext, arguments, blockStatement)?.ToString() ?? "");
+        SheetContext.Show(context, sheet);
+        try
+        {
+            return new Markup(_inner.Invoke(context, callerContext, arguments, blockStatement)?.ToString() ?? "");
+        }
+        finally
+        {
+            SheetContext.Hide(context);
+        }
+    }
 
     public ValueTask<object?> InvokeAsync(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
         new(Invoke(context, callerContext, arguments, blockStatement));

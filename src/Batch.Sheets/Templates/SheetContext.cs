@@ -42,11 +42,24 @@ internal sealed class SheetContext : TemplateContext
         TemplateLoader = new FolderLoader();
         TryGetVariable = Unknown;
         PushCulture(CultureInfo.InvariantCulture);
+        Show(this, model);
+    }
+
+    /// <summary>Lets the values of a sheet be seen under their own names, before those shown so far.</summary>
+    public static void Show(TemplateContext context, SheetModel sheet)
+    {
         var values = new ScriptObject();
-        foreach (var (name, member) in ViewMembers.Of(model.GetType()))
-            values.SetValue(name, member.Read(model), readOnly: true);
-        PushGlobal(values);
-        PushGlobal(new ScriptObject());
+        foreach (var (name, member) in ViewMembers.Of(sheet.GetType()))
+            values.SetValue(name, member.Read(sheet), readOnly: true);
+        context.PushGlobal(values);
+        context.PushGlobal(new ScriptObject());
+    }
+
+    /// <summary>Ends what <see cref="Show"/> began.</summary>
+    public static void Hide(TemplateContext context)
+    {
+        context.PopGlobal();
+        context.PopGlobal();
     }
 
     /// <summary>Whether the output is plain text: values are not escaped, and stand on one line.</summary>

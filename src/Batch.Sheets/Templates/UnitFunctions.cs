@@ -139,14 +139,21 @@ internal static class UnitFunctions
     public static object? Raw(object? value = null) => value is null ? null : new Markup(value.ToString() ?? "");
 
     [FunctionText("A text inside quotes in a style sheet, such as the content of a page margin")]
-    public static object CssText(object? value = null) => new Markup(string.Concat((value?.ToString() ?? "").EnumerateRunes().Select(CssLetter)));
+    public static object CssText(object? value = null)
+    {
+        var runes = (value?.ToString() ?? "").EnumerateRunes().ToArray();
+        return new Markup(string.Concat(runes.Select((letter, index) => CssLetter(letter, index > 0 && IsEscaped(runes[index - 1])))));
+    }
 
     [FunctionText("The fingerprint of a script by which a page's Content-Security-Policy allows it and no other, such as 'sha256-...'")]
     public static object ScriptHash(object? value = null) => new Markup("'sha256-" + Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(LineMarks.OutOf(value?.ToString() ?? "").Html))) + "'");
 
-    private static string CssLetter(Rune letter) => letter.IsAscii && !char.IsAsciiLetterOrDigit((char)letter.Value) && letter.Value != ' '
+    /// <summary>A space after an escape would be taken for its end (CSS Syntax 3, 4.3.7), so it is escaped too.</summary>
+    private static string CssLetter(Rune letter, bool isAfterEscape) => IsEscaped(letter) || (isAfterEscape && letter.Value == ' ')
         ? "\\" + letter.Value.ToString("x6", CultureInfo.InvariantCulture)
         : letter.Value < ' ' ? " " : letter.ToString();
+
+    private static bool IsEscaped(Rune letter) => letter.IsAscii && !char.IsAsciiLetterOrDigit((char)letter.Value) && letter.Value != ' ';
 
     private static string In(SourceSpan span, object? value, string function, double factor, int decimals, params ReadOnlySpan<QuantityKind> kinds) =>
         Checked(span, value, function, kinds) is { } quantity ? quantity.Text(factor, Math.Clamp(decimals, 0, 6)) : NotKnown;

@@ -29,13 +29,16 @@ internal static class ValueCatalogue
             var isList = ListItem(property.PropertyType) is not null;
             var inner = Inner(property.PropertyType);
             var values = samples.Select(member.Read).OfType<object>().SelectMany(value => isList ? ((IEnumerable)value).Cast<object>() : [value]).ToArray();
-            var isGroup = ViewMembers.Of(inner).Count > 0 && !IsFigure(inner);
+            var isGroup = ViewMembers.Of(inner).Count > 0 && !IsFigure(inner) && !IsSheet(inner);
             var here = path + member.Name + (isList ? "[]" : "");
-            found.Add(new TemplateValue(here, (isList ? "list of " : "") + TypeName(inner, values, isList), Unit(values), member.Text, isGroup && !typeof(IPrintable).IsAssignableFrom(inner) ? "" : Example(values)));
+            found.Add(new TemplateValue(here, (isList ? "list of " : "") + TypeName(inner, values, isList), Unit(values), member.Text, IsSheet(inner) || (isGroup && !typeof(IPrintable).IsAssignableFrom(inner)) ? "" : Example(values)));
             if (isGroup)
                 Group(inner, here + ".", values, found);
         }
     }
+
+    /// <summary>The values of a whole sheet inside another are listed with that sheet.</summary>
+    private static bool IsSheet(Type type) => typeof(SheetModel).IsAssignableFrom(type);
 
     private static bool IsFigure(Type type) => type == typeof(Quantity) || type == typeof(ClockTime) || type == typeof(Elapsed);
 
@@ -77,6 +80,7 @@ internal static class ValueCatalogue
             _ when type == typeof(bool) => "yes or no",
             _ when type == typeof(int) => "whole number" + many,
             _ when type == typeof(double) => "number" + many,
+            _ when IsSheet(type) => "sheet" + many,
             _ => "group" + many,
         };
     }

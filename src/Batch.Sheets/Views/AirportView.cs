@@ -28,6 +28,9 @@ internal sealed record AirportView : IPrintable
     [Value("Handling agent")]
     public string Handler { get; init; } = "";
 
+    [Value("Mail address of the handling agent")]
+    public string HandlerMail { get; init; } = "";
+
     [Value("Lighting as in the book")]
     public string Lighting { get; init; } = "";
 
@@ -59,6 +62,7 @@ internal sealed record AirportView : IPrintable
         ClearanceFrequency = airport.ClearanceFrequency,
         TowerFrequency = airport.TowerFrequency,
         Handler = airport.Handler,
+        HandlerMail = airport.HandlerMail,
         Lighting = airport.Lighting,
         Hours = Between(airport.Opens, airport.Closes),
         QuietHours = Between(airport.QuietFrom, airport.QuietTo),

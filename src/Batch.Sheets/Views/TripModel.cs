@@ -7,8 +7,14 @@ namespace Batch.Sheets.Views;
 /// <summary>The values of a trip sheet.</summary>
 internal sealed record TripModel : SheetModel
 {
+    /// <summary>Where the sheet begins when it stands on its own.</summary>
+    public const string OwnAnchor = "trip";
+
     [Value("Name of the trip")]
     public required string Trip { get; init; }
+
+    [Value("Name of the place where the sheet begins, for links; a leg begins at this and -leg- and its number")]
+    public required string Anchor { get; init; }
 
     [Value("State of the trip: the worst of its legs")]
     public required StateView State { get; init; }
@@ -46,7 +52,7 @@ internal sealed record TripModel : SheetModel
     [Value("Cargo")]
     public required ImmutableArray<CargoView> Cargo { get; init; }
 
-    public static TripModel Of(CheckedWeek week, RunFacts facts, string trip, PaperSize paper)
+    public static TripModel Of(CheckedWeek week, RunFacts facts, string trip, PaperSize paper, string anchor = OwnAnchor)
     {
         var input = week.Plan.Input;
         ImmutableArray<CheckedLeg> legs = [.. week.Legs.Where(leg => leg.Plan.Key.Trip == trip).OrderBy(leg => leg.Plan.Key.Number)];
@@ -57,6 +63,7 @@ internal sealed record TripModel : SheetModel
         return new TripModel
         {
             Trip = trip,
+            Anchor = anchor,
             State = StateView.Of(legs.Max(leg => leg.State)),
             Operator = OperatorView.Of(input.Operator),
             Run = RunView.Of(week, facts),
