@@ -149,7 +149,7 @@ public static class SheetModels
 
     /// <summary>Codes of the persons who fly in a week, in order; a person whose legs could not be planned is among them.</summary>
     /// <param name="week">The checked week.</param>
-    public static ImmutableArray<string> People(CheckedWeek week) => [.. week.Legs.SelectMany(leg => Seats.Of(leg.Plan)).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)];
+    public static ImmutableArray<string> People(CheckedWeek week) => [.. week.Legs.SelectMany(leg => LegPeople.Crew(leg.Plan)).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)];
 
     /// <summary>Airports and local days from which something departs, in order of day; a leg whose departure or date could not be read is in none.</summary>
     /// <param name="week">The checked week.</param>

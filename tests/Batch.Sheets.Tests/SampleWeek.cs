@@ -57,6 +57,7 @@ internal static class SampleWeek
         return new CheckedWeek
         {
             RuleSet = "us-charter 2026-09",
+            DutyTables = [Duty(first, second, third)],
             Plan = new PlannedWeek { Input = input, Legs = [first, second, third, unplanned, new LegPlan.Unplanned { Broken = broken, Why = "To is empty.", Cells = ["week.xlsx/Legs/G17"] }], Aircraft = [AircraftWeek(first, second, third)], Crew = [CrewWeek(first, second, third)] },
             Legs =
             [
@@ -137,6 +138,24 @@ internal static class SampleWeek
         ],
         FlightTime = legs.Aggregate(Duration.Zero, (sum, leg) => sum + leg.Times.Block),
     };
+
+    private static DutyTable Duty(LegPlan.Planned first, LegPlan.Planned second, LegPlan.Planned third)
+    {
+        var week = CrewWeek(first, second, third);
+        ImmutableArray<DutyLimit> limits =
+        [
+            new DutyLimit { Key = "flightIn24Hours", Name = "flight time in 24 hours", At = second.Key, From = second.Times.OnBlocks - Duration.FromHours(24), Until = second.Times.OnBlocks, Used = 2.37, Limit = 8, Citation = "14 CFR 135.267(b)" },
+            new DutyLimit { Key = "flightIn7Days", Name = "flight time in 7 days", At = second.Key, From = second.Times.OnBlocks - Duration.FromHours(168), Until = second.Times.OnBlocks, Used = 2.37, Unknown = "Nothing is logged before this week." },
+            new DutyLimit { Key = "duty", Name = "duty", At = second.Key, From = week.Duties[0].Report, Until = week.Duties[0].Release, Used = 7.35, Limit = 14, Citation = "14 CFR 135.267(c)", IsBasisUnconfirmed = true },
+            new DutyLimit { Key = "restIn24Hours", Name = "longest rest in the 24 hours before the release", At = third.Key, From = third.Times.OnBlocks - Duration.FromHours(24), Until = third.Times.OnBlocks, Used = 9.5, Limit = 10, IsLeast = true, Citation = "14 CFR 135.267(d)" },
+        ];
+        DutyPeriod Period(DutyDay duty, LegPlan.Planned from, LegPlan.Planned to) => new()
+        {
+            Report = duty.Report, Release = duty.Release, From = from.From.Ident, To = to.To.Ident, ReportZone = from.From.Zone, ReleaseZone = to.To.Zone,
+            Legs = duty.Legs, FlightTime = duty.FlightTime, NightLandings = duty.NightLandings, RestBefore = duty.RestBefore, Limits = limits,
+        };
+        return new DutyTable { Code = "ANA", Member = SampleFleet.Crew[0], LoggedFrom = new LocalDate(2026, 11, 2), Periods = [Period(week.Duties[0], first, second), Period(week.Duties[1], third, third)], Limits = limits, FlightTime = week.FlightTime };
+    }
 
     private static ImmutableArray<ChainStep> Steps(ImmutableArray<LegPlan.Planned> legs) =>
     [

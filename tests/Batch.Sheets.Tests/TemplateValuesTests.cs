@@ -9,6 +9,9 @@ public class TemplateValuesTests
     [
         .. TemplateValues.Of(SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4)),
         .. TemplateValues.Of(SheetModels.Board(SampleWeek.Made, SampleWeek.Facts, PaperSize.A4)),
+        .. TemplateValues.Of(SheetModels.Packet(SampleWeek.Made, SampleWeek.Facts, "ANA", PaperSize.A4)),
+        .. TemplateValues.Of(SheetModels.Load(SampleWeek.Made, SampleWeek.Facts, ("XAND", new LocalDate(2026, 12, 7)), PaperSize.A4)),
+        .. TemplateValues.Of(SheetModels.Mail(CrewLetters.Of(SampleWeek.Made, SampleWeek.Facts)[0])),
     ];
 
     private static IEnumerable<Type> Views => typeof(TemplateValues).Assembly.GetTypes().Where(type => type.Namespace == "Batch.Sheets.Views" && type is { IsAbstract: false } && !type.Name.StartsWith('<') && ViewMembers.Of(type).Count > 0);
@@ -24,7 +27,7 @@ public class TemplateValuesTests
         var models = Views.Where(view => view.IsSubclassOf(typeof(SheetModel))).ToArray();
         Assert.NotEmpty(models);
         var listed = Values.Select(value => value.Path).ToHashSet(StringComparer.Ordinal);
-        Assert.All(["legs[].unplanned.why", "legs[].plan.log[].minimum_altitude", "days[].aircraft[].legs[].worst", "margins[].finding.margin", "manifest[].notes"], path => Assert.Contains(path, listed));
+        Assert.All(["legs[].unplanned.why", "legs[].plan.log[].minimum_altitude", "days[].aircraft[].legs[].worst", "margins[].finding.margin", "manifest[].notes", "contents[].legs[].worst", "duty.limits[].unknown", "departures[].stations[].spare", "legs[].override_reason", "trips[]"], path => Assert.Contains(path, listed));
     }
 
     [Fact]

@@ -64,6 +64,7 @@ internal static class LetterReader
             State = Enum.GetValues<LegState>().First(known => StateWord.Of(known) == state),
             Failures = state == StateWord.Of(LegState.Unplanned) ? [Text(leg, "why")] : Findings(leg, State.Fail),
             Cautions = Findings(leg, State.Caution),
+            OverrideReason = Text(leg, "override"),
         };
     }
 

@@ -21,7 +21,7 @@ internal sealed record CrewmateView
 
     public static ImmutableArray<CrewmateView> Of(IEnumerable<CheckedLeg> own, string code, OperatorWeek week) =>
     [
-        .. own.SelectMany(leg => Seats.Of(leg.Plan).Where(seat => !Seats.Same(seat, code)).Select(seat => (Seat: seat, Key: LegWay.Key(leg.Plan))))
+        .. own.SelectMany(leg => LegPeople.Crew(leg.Plan).Where(seat => !Seats.Same(seat, code)).Select(seat => (Seat: seat, Key: LegWay.Key(leg.Plan))))
             .GroupBy(pair => pair.Seat, StringComparer.OrdinalIgnoreCase)
             .OrderBy(group => group.Key, StringComparer.OrdinalIgnoreCase)
             .Select(group => new CrewmateView

@@ -16,8 +16,11 @@ internal sealed record DepartureView
     [Value("State")]
     public required StateView State { get; init; }
 
-    [Value("Whether it is not to be loaded before the dispatcher has settled it: it fails a check or could not be planned")]
+    [Value("Whether it is not to be loaded before the dispatcher has settled it: it could not be planned, or fails a check and nobody gave a reason to fly it all the same")]
     public required bool IsHeld { get; init; }
+
+    [Value("Whether somebody gave a reason to fly it although a check fails")]
+    public required bool IsOverridden { get; init; }
 
     [Value("Why it could not be planned; nothing where it was")]
     public required string Why { get; init; }
@@ -71,12 +74,13 @@ internal sealed record DepartureView
     {
         var board = BoardLegView.Of(leg, week);
         var plan = leg.Plan as LegPlan.Planned;
-        var registration = LegView.Names(leg.Plan) is var (read, broken) ? read?.Aircraft ?? broken?.Aircraft ?? "" : "";
+        var registration = LegPeople.Aircraft(leg.Plan);
         return new DepartureView
         {
             Key = board.Key,
             State = board.State,
-            IsHeld = leg.State is LegState.Fail or LegState.Unplanned,
+            IsHeld = leg.IsHeld,
+            IsOverridden = leg.Override.Length > 0,
             Why = leg.Plan is LegPlan.Unplanned none ? none.Why : "",
             OffBlocks = board.OffBlocks,
             Aircraft = registration,

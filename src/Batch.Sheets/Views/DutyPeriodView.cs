@@ -1,5 +1,7 @@
 using Batch.Checks;
+using Batch.Flight.Plan;
 using Batch.Sheets.Figures;
+using Batch.Sheets.Pictures;
 using Batch.Sheets.Templates;
 
 namespace Batch.Sheets.Views;
@@ -7,6 +9,9 @@ namespace Batch.Sheets.Views;
 /// <summary>One duty, from report to release.</summary>
 internal sealed record DutyPeriodView
 {
+    /// <summary>Name of the limit on the length of a duty.</summary>
+    private const string DutyLimitKey = "duty";
+
     [Value("Report")]
     public required ClockTime Report { get; init; }
 
@@ -37,7 +42,10 @@ internal sealed record DutyPeriodView
     [Value("The limits where they are tightest in this duty")]
     public required ImmutableArray<DutyLimitView> Limits { get; init; }
 
-    public static DutyPeriodView Of(DutyPeriod period) => new()
+    [Value("Picture of the duty against the day: flights, rest, the limit")]
+    public required Picture Picture { get; init; }
+
+    public static DutyPeriodView Of(DutyPeriod period, Duration? restAfter, PlannedWeek week) => new()
     {
         Report = new ClockTime(period.Report, period.ReportZone),
         Release = new ClockTime(period.Release, period.ReleaseZone),
@@ -49,5 +57,15 @@ internal sealed record DutyPeriodView
         RestBefore = Elapsed.Of(period.RestBefore),
         Legs = [.. period.Legs.Select(leg => leg.ToString())],
         Limits = [.. period.Limits.Select(DutyLimitView.Of)],
+        Picture = DutyBar.Of(new DutyTimes
+        {
+            Report = period.Report,
+            Release = period.Release,
+            Zone = period.ReportZone,
+            Flights = [.. week.Legs.OfType<LegPlan.Planned>().Where(leg => period.Legs.Contains(leg.Key)).Select(leg => (leg.Key.ToString(), leg.Times.OffBlocks, leg.Times.OnBlocks))],
+            Limit = period.Limits.FirstOrDefault(limit => limit.Key == DutyLimitKey)?.Limit is { } hours ? period.Report + Duration.FromHours(hours) : null,
+            RestBefore = period.RestBefore,
+            RestAfter = restAfter,
+        }),
     };
 }

@@ -1,4 +1,5 @@
 using Batch.Checks;
+using Batch.Flight.Plan;
 using Batch.Sheets.Figures;
 using Batch.Sheets.Templates;
 using NodaTime.Text;
@@ -20,11 +21,11 @@ internal sealed record DutyView
     [Value("Every limit where it is tightest in the week")]
     public required ImmutableArray<DutyLimitView> Limits { get; init; }
 
-    public static DutyView? Of(DutyTable? table) => table is null || table.Periods.IsEmpty ? null : new DutyView
+    public static DutyView? Of(DutyTable? table, PlannedWeek week) => table is null || table.Periods.IsEmpty ? null : new DutyView
     {
         LoggedFrom = table.LoggedFrom is { } first ? LocalDatePattern.Iso.Format(first) : "",
         FlightTime = new Elapsed(table.FlightTime),
-        Periods = [.. table.Periods.Select(DutyPeriodView.Of)],
+        Periods = [.. table.Periods.Select((period, index) => DutyPeriodView.Of(period, index + 1 < table.Periods.Length ? table.Periods[index + 1].RestBefore : null, week))],
         Limits = [.. table.Limits.Select(DutyLimitView.Of)],
     };
 }

@@ -51,6 +51,9 @@ internal sealed record PacketLegView
     [Value("The worst failure or caution, or why it could not be planned; nothing where all passes")]
     public required string Worst { get; init; }
 
+    [Value("Why the leg is flown although a check fails; nothing where nobody decided so")]
+    public required string Override { get; init; }
+
     public static PacketLegView Of(CheckedLeg leg, string trip, string code, OperatorWeek week)
     {
         var board = BoardLegView.Of(leg, week);
@@ -59,8 +62,8 @@ internal sealed record PacketLegView
             Key = board.Key,
             Anchor = LegAnchor.Of(trip, leg.Plan.Key.Number),
             Seat = Seats.Named(leg.Plan, code),
-            With = Seats.Of(leg.Plan).FirstOrDefault(seat => !Seats.Same(seat, code)) ?? "",
-            Aircraft = LegView.Names(leg.Plan) is var (read, broken) ? read?.Aircraft ?? broken?.Aircraft ?? "" : "",
+            With = LegPeople.Crew(leg.Plan).FirstOrDefault(seat => !Seats.Same(seat, code)) ?? "",
+            Aircraft = LegPeople.Aircraft(leg.Plan),
             From = board.From,
             To = board.To,
             OffBlocks = board.OffBlocks,
@@ -69,6 +72,7 @@ internal sealed record PacketLegView
             Passengers = board.Passengers,
             State = board.State,
             Worst = board.Worst,
+            Override = leg.Override,
         };
     }
 }

@@ -28,7 +28,7 @@ internal sealed record PacketModel : SheetModel
     [Value("On blocks of the last leg; nothing where not known")]
     public required ClockTime? Ends { get; init; }
 
-    [Value("The person's legs that fail or could not be planned, such as T101/2")]
+    [Value("The person's legs that are held back, such as T101/2: not planned, or a check fails and nobody gave a reason to fly them all the same")]
     public required ImmutableArray<string> Unfit { get; init; }
 
     [Value("The trips with the person's legs and their pages, in order of time")]
@@ -63,9 +63,9 @@ internal sealed record PacketModel : SheetModel
             Paper = paper switch { PaperSize.A4 => "A4", PaperSize.Letter => "Letter" },
             Begins = contents.SelectMany(trip => trip.Legs).FirstOrDefault(leg => leg.OffBlocks is not null)?.OffBlocks,
             Ends = contents.SelectMany(trip => trip.Legs).LastOrDefault(leg => leg.OnBlocks is not null)?.OnBlocks,
-            Unfit = [.. own.Where(leg => leg.State is LegState.Fail or LegState.Unplanned).Select(leg => LegWay.Key(leg.Plan))],
+            Unfit = [.. own.Where(leg => leg.IsHeld).Select(leg => LegWay.Key(leg.Plan))],
             Contents = contents,
-            Duty = DutyView.Of(week.DutyTables.FirstOrDefault(table => string.Equals(table.Code, code, StringComparison.OrdinalIgnoreCase))),
+            Duty = DutyView.Of(week.DutyTables.FirstOrDefault(table => Seats.Same(table.Code, code)), week.Plan),
             Crewmates = CrewmateView.Of(own, code, input),
             Airports =
             [
