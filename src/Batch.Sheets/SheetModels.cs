@@ -73,7 +73,7 @@ public static class SheetModels
     /// <param name="packet">Made by <see cref="WithPages"/>.</param>
     /// <param name="pages">Page on which each place of the packet begins.</param>
     /// <exception cref="ArgumentException">These are not the values of a packet.</exception>
-    public static bool HasPages(SheetModel packet, IReadOnlyDictionary<string, int> pages) => KnownPacket(packet).HasPages(pages);
+    public static bool HasPages(SheetModel packet, IReadOnlyDictionary<string, int> pages) => KnownPacket(packet).AgreesWith(pages);
 
     /// <summary>The values of the load sheet and fuel order of one airport and day, for <see cref="LoadSheet"/>.</summary>
     /// <param name="week">The checked week.</param>
@@ -126,7 +126,7 @@ public static class SheetModels
     private static PacketModel Numbered(SheetModel packet)
     {
         var known = KnownPacket(packet);
-        return known.WithPages(known.Contents.SelectMany(trip => trip.Legs.Select(leg => leg.Anchor).Prepend(trip.Anchor)).Distinct(StringComparer.Ordinal).ToDictionary(place => place, _ => 2));
+        return known.WithPages(known.Contents.Where(trip => !trip.IsHeld).SelectMany(trip => trip.Legs.Select(leg => leg.Anchor).Prepend(trip.Anchor)).Distinct(StringComparer.Ordinal).ToDictionary(place => place, _ => 2));
     }
 
     /// <summary>A later issue with as much in it as can be, so that every value of a mail has an example.</summary>

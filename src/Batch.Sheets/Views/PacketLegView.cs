@@ -12,7 +12,7 @@ internal sealed record PacketLegView
     [Value("Trip and leg number, such as T101/1; the place of the row where they could not be read")]
     public required string Key { get; init; }
 
-    [Value("Name of the place in the packet where the leg begins, for links")]
+    [Value("Name of the place in the packet where the leg begins, for links; nothing where its trip is held back")]
     public required string Anchor { get; init; }
 
     [Value("Page of the packet on which the leg begins; nothing while it is not known")]
@@ -60,7 +60,7 @@ internal sealed record PacketLegView
         return new PacketLegView
         {
             Key = board.Key,
-            Anchor = LegAnchor.Of(trip, leg.Plan.Key.Number),
+            Anchor = trip.Length == 0 ? "" : LegAnchor.Of(trip, leg.Plan.Key.Number),
             Seat = Seats.Named(leg.Plan, code),
             With = LegPeople.Crew(leg.Plan).FirstOrDefault(seat => !Seats.Same(seat, code)) ?? "",
             Aircraft = LegPeople.Aircraft(leg.Plan),

@@ -28,11 +28,17 @@ internal sealed record PacketModel : SheetModel
     [Value("On blocks of the last leg; nothing where not known")]
     public required ClockTime? Ends { get; init; }
 
-    [Value("The person's legs that are held back, such as T101/2: not planned, or a check fails and nobody gave a reason to fly them all the same")]
+    [Value("Names of the trips that are held back: one leg that could not be planned, or fails a check and has no reason to be flown all the same, holds its whole trip")]
+    public required ImmutableArray<string> Held { get; init; }
+
+    [Value("The legs that hold them, such as T101/2; others may fly them")]
     public required ImmutableArray<string> Unfit { get; init; }
 
     [Value("The trips with the person's legs and their pages, in order of time")]
     public required ImmutableArray<PacketTripView> Contents { get; init; }
+
+    [Value("Whether pages are known: not when nothing is printed")]
+    public bool HasPages => Contents.Any(trip => trip.Page is not null);
 
     [Value("Duties and limits; nothing without a planned leg")]
     public required DutyView? Duty { get; init; }
@@ -43,17 +49,20 @@ internal sealed record PacketModel : SheetModel
     [Value("The airports that the person's legs touch, by ident")]
     public required ImmutableArray<AirportView> Airports { get; init; }
 
-    [Value("The values of each trip's sheet, in the order of the contents; include a partial with one of them and it sees its values")]
+    [Value("The values of each trip's sheet, in the order of the contents, those that are held back left out; include a partial with one of them and it sees its values")]
     public required ImmutableArray<TripModel> Trips { get; init; }
 
     public static PacketModel Of(CheckedWeek week, RunFacts facts, string code, PaperSize paper)
     {
         var input = week.Plan.Input;
-        ImmutableArray<CheckedLeg> own = [.. week.Legs.Where(leg => Seats.Has(leg.Plan, code)).OrderBy(leg => Seats.OffBlocks(leg.Plan) ?? Instant.MaxValue).ThenBy(leg => leg.Plan.Key)];
+        var own = Own(week.Legs, code);
         if (own.IsEmpty)
             throw new ArgumentException("The week has no such person.", nameof(code));
-        ImmutableArray<TripModel> trips = [.. own.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.Ordinal).Select((trip, index) => TripModel.Of(week, facts, trip, paper, Anchor(index)))];
-        ImmutableArray<PacketTripView> contents = [.. trips.Select(trip => PacketTripView.Of(trip, own.Where(leg => leg.Plan.Key.Trip == trip.Trip), code, input))];
+        ImmutableArray<string> trips = [.. own.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.Ordinal)];
+        ImmutableArray<CheckedLeg> unfit = [.. trips.SelectMany(trip => week.Legs.Where(leg => leg.IsHeld && leg.Plan.Key.Trip == trip))];
+        ImmutableArray<string> held = [.. unfit.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.Ordinal)];
+        ImmutableArray<TripModel> sheets = [.. trips.Where(trip => !held.Contains(trip)).Select((trip, index) => TripModel.Of(week, facts, trip, paper, Anchor(index)))];
+        ImmutableArray<PacketTripView> contents = [.. trips.Select(trip => PacketTripView.Of(trip, week, code, sheets.FirstOrDefault(sheet => sheet.Trip == trip)?.Anchor ?? ""))];
         return new PacketModel
         {
             Person = new PersonView { Code = code, Name = input.Crew.GetValueOrDefault(code)?.Name ?? "" },
@@ -63,7 +72,8 @@ internal sealed record PacketModel : SheetModel
             Paper = paper switch { PaperSize.A4 => "A4", PaperSize.Letter => "Letter" },
             Begins = contents.SelectMany(trip => trip.Legs).FirstOrDefault(leg => leg.OffBlocks is not null)?.OffBlocks,
             Ends = contents.SelectMany(trip => trip.Legs).LastOrDefault(leg => leg.OnBlocks is not null)?.OnBlocks,
-            Unfit = [.. own.Where(leg => leg.IsHeld).Select(leg => LegWay.Key(leg.Plan))],
+            Held = held,
+            Unfit = [.. unfit.Select(leg => LegWay.Key(leg.Plan))],
             Contents = contents,
             Duty = DutyView.Of(week.DutyTables.FirstOrDefault(table => Seats.Same(table.Code, code)), week.Plan),
             Crewmates = CrewmateView.Of(own, code, input),
@@ -72,9 +82,13 @@ internal sealed record PacketModel : SheetModel
                 .. own.SelectMany(leg => new[] { LegWay.From(leg.Plan), LegWay.To(leg.Plan) }).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)
                     .Where(input.Airports.ContainsKey).Select(ident => AirportView.Of(input.Airports[ident])),
             ],
-            Trips = trips,
+            Trips = sheets,
         };
     }
+
+    /// <summary>Those of some legs that a person flies, in order of time.</summary>
+    public static ImmutableArray<CheckedLeg> Own(IEnumerable<CheckedLeg> legs, string code) =>
+        [.. legs.Where(leg => Seats.Has(leg.Plan, code)).OrderBy(leg => Seats.OffBlocks(leg.Plan) ?? Instant.MaxValue).ThenBy(leg => leg.Plan.Key)];
 
     /// <summary>The same packet with the page of each place.</summary>
     public PacketModel WithPages(IReadOnlyDictionary<string, int> pages) => this with
@@ -83,7 +97,7 @@ internal sealed record PacketModel : SheetModel
     };
 
     /// <summary>Whether the pages of all places are these.</summary>
-    public bool HasPages(IReadOnlyDictionary<string, int> pages) => Contents.All(trip => trip.Page == Page(pages, trip.Anchor) && trip.Legs.All(leg => leg.Page == Page(pages, leg.Anchor)));
+    public bool AgreesWith(IReadOnlyDictionary<string, int> pages) => Contents.All(trip => trip.Page == Page(pages, trip.Anchor) && trip.Legs.All(leg => leg.Page == Page(pages, leg.Anchor)));
 
     /// <summary>Where each place should begin, each trip after the other; nothing from the first trip on that was not printed.</summary>
     public ImmutableDictionary<string, int> ExpectedPages(int coverPages, Func<string, (int Pages, IReadOnlyDictionary<string, int> Places)?> printed)

@@ -1,5 +1,4 @@
 using Batch.Checks;
-using Batch.Flight.Week;
 using Batch.Sheets.Templates;
 
 namespace Batch.Sheets.Views;
@@ -13,7 +12,10 @@ internal sealed record PacketTripView
     [Value("State of the trip: the worst of all its legs")]
     public required StateView State { get; init; }
 
-    [Value("Name of the place in the packet where its sheet begins, for links")]
+    [Value("Whether it is held back, so that its sheet is not in the packet")]
+    public required bool IsHeld { get; init; }
+
+    [Value("Name of the place in the packet where its sheet begins, for links; nothing for a trip that is held back")]
     public required string Anchor { get; init; }
 
     [Value("Page of the packet on which its sheet begins; nothing while it is not known")]
@@ -25,16 +27,18 @@ internal sealed record PacketTripView
     [Value("The person's legs, in order of time")]
     public required ImmutableArray<PacketLegView> Legs { get; init; }
 
-    public static PacketTripView Of(TripModel trip, IEnumerable<CheckedLeg> own, string code, OperatorWeek week)
+    public static PacketTripView Of(string trip, CheckedWeek week, string code, string anchor)
     {
-        ImmutableArray<PacketLegView> legs = [.. own.Select(leg => PacketLegView.Of(leg, trip.Anchor, code, week))];
+        ImmutableArray<CheckedLeg> all = [.. week.Legs.Where(leg => leg.Plan.Key.Trip == trip)];
+        ImmutableArray<PacketLegView> own = [.. PacketModel.Own(all, code).Select(leg => PacketLegView.Of(leg, anchor, code, week.Plan.Input))];
         return new PacketTripView
         {
-            Trip = trip.Trip,
-            State = trip.State,
-            Anchor = trip.Anchor,
-            LegsOfOthers = trip.Legs.Length - legs.Length,
-            Legs = legs,
+            Trip = trip,
+            State = StateView.Of(all.Max(leg => leg.State)),
+            IsHeld = all.Any(leg => leg.IsHeld),
+            Anchor = anchor,
+            LegsOfOthers = all.Length - own.Length,
+            Legs = own,
         };
     }
 }
