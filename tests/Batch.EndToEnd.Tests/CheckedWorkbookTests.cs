@@ -11,13 +11,13 @@ public sealed class CheckedWorkbookTests(SampleRun sample) : IClassFixture<Sampl
     public void The_offending_cells_of_the_sample_are_filled_commented_and_linked()
     {
         using var book = new XLWorkbook(new MemoryStream(sample.Bytes("checked.xlsx")));
-        var misspelt = book.Worksheet("Legs").Cell("G69");
+        var misspelt = book.Worksheet("Legs").Cell("G71");
         Assert.Equal(Red, misspelt.Style.Fill.BackgroundColor);
         Assert.Contains("did you mean XAND?", misspelt.Comment.Text, StringComparison.Ordinal);
         Assert.Equal("XADN", misspelt.GetString());
         var findings = book.Worksheet("Findings");
         var first = findings.Row(5);
-        Assert.Equal(("fail", "Legs G69", "'Legs'!G69"), (first.Cell(1).GetString(), first.Cell(5).GetString(), first.Cell(5).Hyperlink.InternalAddress));
+        Assert.Equal(("fail", "Legs G71", "'Legs'!G71"), (first.Cell(1).GetString(), first.Cell(5).GetString(), first.Cell(5).Hyperlink.InternalAddress));
         var fuel = book.Worksheet("Legs").Cell("R39");
         Assert.Equal(Red, fuel.Style.Fill.BackgroundColor);
         Assert.Contains("Would help: ", fuel.Comment.Text, StringComparison.Ordinal);

@@ -128,7 +128,7 @@ internal sealed class DutyMeasures
                 new DutyLimit
                 {
                     Key = "longRestsInQuarter",
-                    Name = "rests of 24 hours in the calendar quarter, with one for each full week left in it",
+                    Name = "24-hour rests in the quarter, weeks left counted",
                     At = _leg.Plan.Key,
                     From = from,
                     Until = Done,

@@ -39,11 +39,11 @@ internal sealed class OwnSetting
     /// <param name="name">Name of the amount.</param>
     public RuleAmount Applied(ICheck check, RuleAmount amount, string name) =>
         Value(check, name, amount.Unit) is { } own && (!amount.IsLooser(own) || HasReason) ? amount with
-            {
-                Value = own,
-                Own = amount.IsLooser(own) ? "operator's Checks sheet: " + Reason : "operator's Checks sheet",
-                Loosened = amount.IsLooser(own) ? Reason : "",
-            }
+        {
+            Value = own,
+            Own = amount.IsLooser(own) ? "operator's Checks sheet: " + Reason : "operator's Checks sheet",
+            Loosened = amount.IsLooser(own) ? Reason : "",
+        }
             : amount;
 
     /// <summary>What is to be said about the setting, one sentence each; empty where all of it is followed; a check that is switched off is said.</summary>

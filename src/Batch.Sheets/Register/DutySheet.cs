@@ -16,7 +16,7 @@ internal static class DutySheet
     public static void Write(WorkbookWriter book, CheckedWeek week)
     {
         var limits = week.DutyTables.SelectMany(table => table.Limits).DistinctBy(limit => limit.Key).ToImmutableArray();
-        var columns = Leading.AddRange(limits.SelectMany(Columns)).Add(new("Not wholly known", 44)).Add(new("Rules", 50));
+        var columns = Leading.AddRange(limits.SelectMany(Columns)).Add(new("Not wholly known", 40)).Add(new("Rules", 50));
         book.Sheet("Crew", columns, frozen: 2, sheet =>
         {
             foreach (var table in week.DutyTables)
@@ -29,7 +29,7 @@ internal static class DutySheet
     private static IEnumerable<BookColumn> Columns(DutyLimit limit)
     {
         var name = char.ToUpperInvariant(limit.Name[0]) + limit.Name[1..];
-        yield return new BookColumn($"{name} [{limit.Unit}]", 14);
+        yield return new BookColumn($"{name} [{limit.Unit}]", 12);
         if (limit.Limit is not null) yield return new BookColumn($"{(limit.IsLeast ? "Beyond the least" : "Left")} [{limit.Unit}]", 9);
     }
 
@@ -52,6 +52,7 @@ internal static class DutySheet
                 cells.Number(period.RestBefore?.TotalHours, CellStyle.Tenths);
                 cells.Number(period.NightLandings, CellStyle.Whole);
                 Limits(cells, period.Limits, limits, CellStyle.Tenths);
+                cells.Text("");
             });
         }
 
@@ -64,6 +65,7 @@ internal static class DutySheet
             cells.Number(table.FlightTime.TotalHours, CellStyle.StrongTenths);
             for (var column = 8; column < Leading.Length; column++) cells.Text("");
             Limits(cells, table.Limits, limits, CellStyle.StrongTenths);
+            cells.Text(string.Join("; ", table.Limits.Select(limit => limit.Citation).Where(citation => citation.Length > 0).Distinct(StringComparer.Ordinal)), CellStyle.Wrapped);
         });
     }
 
@@ -77,6 +79,5 @@ internal static class DutySheet
         }
 
         cells.Text(string.Join(" ", own.Where(limit => !limit.IsKnown).Select(limit => $"{char.ToUpperInvariant(limit.Name[0])}{limit.Name[1..]}: {limit.Unknown}")), CellStyle.Wrapped);
-        cells.Text(string.Join("; ", own.Select(limit => limit.Citation).Where(citation => citation.Length > 0).Distinct(StringComparer.Ordinal)), CellStyle.Wrapped);
     }
 }

@@ -24,7 +24,7 @@ internal static class RulesSheet
                 {
                     var state = StateWord.Of(rule.State);
                     cells.Text(rule.Check);
-                    cells.Text(rule.Title);
+                    cells.Text(rule.Title, CellStyle.Wrapped);
                     cells.Text(rule.Part, CellStyle.Wrapped);
                     cells.Text(rule.Value is null ? "" : rule.IsLeast ? "at least" : "at most");
                     cells.Number(rule.Value, CellStyle.Number);

@@ -12,13 +12,24 @@ internal sealed class SheetWriter : IDisposable
     /// <summary>Most characters that a cell holds (Excel specifications and limits).</summary>
     private const int MostCharacters = 32_767;
 
+    /// <summary>Height of a line of 9 point Arial [pt].</summary>
+    private const double LinePoints = 11.5;
+
+    /// <summary>Mean width of a letter against that of a digit, in which column widths are given.</summary>
+    private const double WidthOfLetter = 0.83;
+
+    private const int MostLines = 30;
+
     private static readonly LocalDateTime DayZero = new(1899, 12, 30, 0, 0);
 
     private readonly XmlWriter _xml;
+    private readonly IReadOnlyList<BookColumn> _widths;
     private readonly int _columns;
     private readonly List<(string Cell, string Place)> _links = [];
     private string _row = "1";
     private int _column;
+    private int _lines;
+    private bool _isMeasured;
 
     /// <summary>Begins a sheet with its header row.</summary>
     /// <param name="to">Stream that takes it.</param>
@@ -28,6 +39,7 @@ internal sealed class SheetWriter : IDisposable
     public SheetWriter(Stream to, IReadOnlyList<BookColumn> columns, int frozen, bool isFirst)
     {
         _xml = XmlWriter.Create(to, new XmlWriterSettings { Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), CloseOutput = false });
+        _widths = columns;
         _columns = columns.Count;
         _xml.WriteStartDocument(standalone: true);
         _xml.WriteStartElement("worksheet", Main);
@@ -57,14 +69,18 @@ internal sealed class SheetWriter : IDisposable
     public string Range => $"$A$1:${Letters(_columns - 1)}${Plain(Rows)}";
 
     /// <summary>Writes a row.</summary>
-    /// <param name="cells">Writes its cells from left to right.</param>
+    /// <param name="cells">Writes its cells from left to right; called twice, first to measure the height, which not every program does for itself.</param>
     public void Row(Action<SheetWriter> cells)
     {
         Rows++;
         _row = Plain(Rows);
-        _column = 0;
+        (_column, _lines, _isMeasured) = (0, 1, true);
+        cells(this);
+        (_column, _isMeasured) = (0, false);
         _xml.WriteStartElement("row", Main);
         _xml.WriteAttributeString("r", _row);
+        _xml.WriteAttributeString("ht", ((_lines * LinePoints) + 1.5).ToString("0.#", CultureInfo.InvariantCulture));
+        _xml.WriteAttributeString("customHeight", "1");
         cells(this);
         _xml.WriteEndElement();
     }
@@ -74,7 +90,14 @@ internal sealed class SheetWriter : IDisposable
     /// <param name="style">Look.</param>
     public void Text(string text, CellStyle style = CellStyle.Text)
     {
-        if (Start(text.Length > 0, style) is false) return;
+        if (_isMeasured)
+        {
+            if (style == CellStyle.Wrapped) _lines = Math.Max(_lines, Math.Min(MostLines, LinesOf(text, _widths[_column].Width)));
+            _column++;
+            return;
+        }
+
+        if (!Start(text.Length > 0, style)) return;
         _xml.WriteAttributeString("t", "inlineStr");
         _xml.WriteStartElement("is", Main);
         _xml.WriteStartElement("t", Main);
@@ -90,7 +113,7 @@ internal sealed class SheetWriter : IDisposable
     /// <param name="place">The place, such as <c>Answers!A20</c>.</param>
     public void Link(string text, string place)
     {
-        _links.Add((Letters(_column) + _row, place));
+        if (!_isMeasured) _links.Add((Letters(_column) + _row, place));
         Text(text, CellStyle.Link);
     }
 
@@ -101,6 +124,12 @@ internal sealed class SheetWriter : IDisposable
 
     private void Number(double? number, CellStyle style, int decimals)
     {
+        if (_isMeasured)
+        {
+            _column++;
+            return;
+        }
+
         if (number is not { } value || !double.IsFinite(value))
         {
             Start(isFilled: false, style);
@@ -144,6 +173,21 @@ internal sealed class SheetWriter : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => _xml.Dispose();
+
+    /// <summary>Lines that a text takes: words are put one after another while they fit the width.</summary>
+    private static int LinesOf(string text, double width)
+    {
+        var (lines, used) = (1, 0.0);
+        foreach (var word in text.Split(' '))
+        {
+            var length = word.Length * WidthOfLetter;
+            if (used > 0 && used + length > width) (lines, used) = (lines + 1, 0);
+            while (length > width) (lines, length) = (lines + 1, length - width);
+            used += length + WidthOfLetter;
+        }
+
+        return lines;
+    }
 
     /// <summary>Begins a cell with a value; one without is passed over.</summary>
     private bool Start(bool isFilled, CellStyle style)

@@ -10,6 +10,8 @@ internal static class WorkbookParts
     private const string Declaration = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
     private const string Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
     private const string Relations = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    private const string Right = "horizontal=\"right\" indent=\"1\" ";
+    private const string Left = "horizontal=\"left\" ";
     private const string Package = "http://schemas.openxmlformats.org/package/2006/relationships";
 
     /// <summary>What the package holds.</summary>
@@ -51,8 +53,8 @@ internal static class WorkbookParts
         + "<borders count=\"2\"><border><left/><right/><top/><bottom/><diagonal/></border><border><left/><right/><top/><bottom style=\"thin\"><color rgb=\"FF8A9099\"/></bottom><diagonal/></border></borders>"
         + "<cellStyleXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\"/></cellStyleXfs>"
         + "<cellXfs count=\"14\">"
-        + Look(0, 0, 0) + Look(0, 1, 2, border: 1, wraps: true) + Look(0, 0, 0, wraps: true) + Look(164, 0, 0) + Look(3, 0, 0) + Look(165, 0, 0) + Look(166, 0, 0) + Look(167, 0, 0)
-        + Look(0, 1, 3) + Look(0, 1, 4) + Look(0, 0, 5) + Look(0, 2, 0) + Look(0, 1, 0) + Look(165, 1, 0)
+        + Look(0, 0, 0) + Look(0, 1, 2, border: 1, wraps: true) + Look(0, 0, 0, wraps: true) + Look(164, 0, 0, side: Right) + Look(3, 0, 0, side: Right) + Look(165, 0, 0, side: Right) + Look(166, 0, 0, side: Left) + Look(167, 0, 0, side: Left)
+        + Look(0, 1, 3) + Look(0, 1, 4) + Look(0, 0, 5) + Look(0, 2, 0) + Look(0, 1, 0) + Look(165, 1, 0, side: Right)
         + "</cellXfs><cellStyles count=\"1\"><cellStyle name=\"Normal\" xfId=\"0\" builtinId=\"0\"/></cellStyles></styleSheet>";
 
     /// <summary>A text as it stands in an attribute or element.</summary>
@@ -60,11 +62,11 @@ internal static class WorkbookParts
 
     private static string Fill(string colour) => $"<fill><patternFill patternType=\"solid\"><fgColor rgb=\"{colour}\"/><bgColor indexed=\"64\"/></patternFill></fill>";
 
-    private static string Look(int format, int font, int fill, int border = 0, bool wraps = false)
+    private static string Look(int format, int font, int fill, int border = 0, bool wraps = false, string side = "")
     {
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"<xf numFmtId=\"{format}\" fontId=\"{font}\" fillId=\"{fill}\" borderId=\"{border}\" xfId=\"0\" applyNumberFormat=\"1\" applyFont=\"1\" applyFill=\"1\" applyBorder=\"1\" applyAlignment=\"1\">");
-        return text.Append(wraps ? "<alignment vertical=\"top\" wrapText=\"1\"/></xf>" : "<alignment vertical=\"top\"/></xf>").ToString();
+        return text.Append("<alignment ").Append(side).Append("vertical=\"top\"").Append(wraps ? " wrapText=\"1\"" : "").Append("/></xf>").ToString();
     }
 
     private static IEnumerable<string> Numbers(int sheets) => Enumerable.Range(1, sheets).Select(Number);
