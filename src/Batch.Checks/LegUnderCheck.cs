@@ -1,3 +1,4 @@
+using Batch.Checks.Enroute;
 using Batch.Checks.Rules;
 using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
@@ -8,8 +9,8 @@ namespace Batch.Checks;
 /// <summary>A planned leg with all that a check may look at.</summary>
 internal sealed class LegUnderCheck
 {
+    private readonly Lazy<ImmutableArray<WaterPoint>> _water;
     private readonly Dictionary<string, Crews.DutyRecord> _duties = new(StringComparer.OrdinalIgnoreCase);
-    private ImmutableArray<Enroute.WaterPoint>? _waterPoints;
 
     /// <summary>Makes it.</summary>
     /// <param name="plan">The leg.</param>
@@ -21,6 +22,7 @@ internal sealed class LegUnderCheck
         Week = week;
         Forecasts = forecasts;
         Facts = LegFacts.Of(plan);
+        _water = new Lazy<ImmutableArray<WaterPoint>>(() => OverWater.Points(this), LazyThreadSafetyMode.None);
     }
 
     /// <summary>The leg.</summary>
@@ -34,6 +36,9 @@ internal sealed class LegUnderCheck
 
     /// <summary>The facts that decide which rules hold.</summary>
     public LegFacts Facts { get; }
+
+    /// <summary>The profile as a row of points with their distance to land.</summary>
+    public ImmutableArray<WaterPoint> Water => _water.Value;
 
     /// <summary>The operator.</summary>
     public Operator Operator => Week.Plan.Input.Operator;
@@ -79,9 +84,6 @@ internal sealed class LegUnderCheck
 
         return record;
     }
-
-    /// <summary>Points of the profile at most 2 NM apart with their distance to land, departure and destination included.</summary>
-    public ImmutableArray<Enroute.WaterPoint> WaterPoints => _waterPoints ??= [.. Enroute.OverWater.Points(this)];
 
     /// <summary>The local date on which the leg ends, at the destination.</summary>
     public LocalDate EndDate => Plan.Times.OnBlocks.InZone(Plan.To.Zone).Date;

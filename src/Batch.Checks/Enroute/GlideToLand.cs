@@ -34,7 +34,7 @@ internal sealed class GlideToLand : ICheck
 
         var near = ruling.Amount("distance from the airports").Value;
         var length = leg.Plan.Route.Length.Value;
-        var water = leg.WaterPoints.Where(point => point.ShoreNm > 0 && point.AlongNm >= near && point.AlongNm <= length - near).ToImmutableArray();
+        var water = leg.Water.Where(point => point.ShoreNm > 0 && point.AlongNm >= near && point.AlongNm <= length - near).ToImmutableArray();
         if (water.IsEmpty)
         {
             return ruling.NotApplicable("The leg stays over land, save for takeoff and landing.");

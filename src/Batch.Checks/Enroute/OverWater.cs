@@ -12,8 +12,9 @@ internal static class OverWater
 
     /// <summary>Points at most 2 NM apart, departure and destination included.</summary>
     /// <param name="leg">The leg.</param>
-    public static IEnumerable<WaterPoint> Points(LegUnderCheck leg)
+    public static ImmutableArray<WaterPoint> Points(LegUnderCheck leg)
     {
+        var points = ImmutableArray.CreateBuilder<WaterPoint>();
         var segments = leg.Plan.Route.Segments;
         var land = leg.Week.Plan.Input.Land;
         foreach (var slice in leg.Plan.Profile.Slices.Where(slice => slice.Phase != FlightPhase.Approach && slice.Segment < segments.Length))
@@ -24,9 +25,11 @@ internal static class OverWater
             {
                 var along = slice.StartNm + (slice.GroundNm * part / parts);
                 var altitude = slice.StartFt + ((slice.EndFt - slice.StartFt) * part / parts);
-                yield return new WaterPoint(along, altitude, Shore.DistanceNm(segment.Path.At(along - segment.Start.Value).Point, land));
+                points.Add(new WaterPoint(along, altitude, Shore.DistanceNm(segment.Path.At(along - segment.Start.Value).Point, land)));
             }
         }
+
+        return points.DrainToImmutable();
     }
 
     /// <summary>Distance that a glide covers in still air [NM].</summary>

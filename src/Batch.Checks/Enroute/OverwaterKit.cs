@@ -31,7 +31,7 @@ internal sealed class OverwaterKit : ICheck
             return ruling.NotChecked("the book has no Land sheet, so where water lies is not known");
         }
 
-        var farthest = leg.WaterPoints.DefaultIfEmpty().MaxBy(point => point.ShoreNm);
+        var farthest = leg.Water.DefaultIfEmpty().MaxBy(point => point.ShoreNm);
         var extended = ruling.Amount("extended overwater");
         var kit = leg.Aircraft.OverwaterKit.Trim().ToUpperInvariant();
         var cell = leg.Aircraft.Origin.Cell(nameof(Aircraft.OverwaterKit));
@@ -61,5 +61,5 @@ internal sealed class OverwaterKit : ICheck
 
     /// <summary>Without a glide ratio every point over water counts as out of reach.</summary>
     private static bool IsBeyondReach(LegUnderCheck leg) =>
-        leg.WaterPoints.Any(point => point.ShoreNm > 0 && OverWater.ReachNm(point.AltitudeFt, 0, leg.Type.GlideRatio ?? 0) < point.ShoreNm);
+        leg.Water.Any(point => point.ShoreNm > 0 && OverWater.ReachNm(point.AltitudeFt, 0, leg.Type.GlideRatio ?? 0) < point.ShoreNm);
 }

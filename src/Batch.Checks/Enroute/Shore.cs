@@ -26,7 +26,7 @@ internal static class Shore
             foreach (var vertex in ring.Vertices)
             {
                 var (x2, y2) = Plane(vertex, point, eastScale);
-                nearest = Math.Min(nearest, FromOrigin(x1, y1, x2, y2));
+                nearest = Math.Min(nearest, FromOriginSquared(x1, y1, x2, y2));
                 if (y1 > 0 != y2 > 0 && x1 - (y1 * (x2 - x1) / (y2 - y1)) > 0)
                 {
                     inside = !inside;
@@ -41,18 +41,21 @@ internal static class Shore
             }
         }
 
-        return nearest;
+        return Math.Sqrt(nearest);
     }
 
     private static (double EastNm, double NorthNm) Plane(GeoPoint vertex, GeoPoint origin, double eastScale) =>
-        (Math.IEEERemainder(vertex.LongitudeDeg - origin.LongitudeDeg, 360) * eastScale, (vertex.LatitudeDeg - origin.LatitudeDeg) * NmPerDegree);
+        (EastDeg(vertex.LongitudeDeg - origin.LongitudeDeg) * eastScale, (vertex.LatitudeDeg - origin.LatitudeDeg) * NmPerDegree);
 
-    /// <summary>Distance of a straight side from the origin.</summary>
-    private static double FromOrigin(double x1, double y1, double x2, double y2)
+    private static double EastDeg(double differenceDeg) => differenceDeg is >= -180 and <= 180 ? differenceDeg : Math.IEEERemainder(differenceDeg, 360);
+
+    /// <summary>Square of the distance of a straight side from the origin [NM2].</summary>
+    private static double FromOriginSquared(double x1, double y1, double x2, double y2)
     {
         var (dx, dy) = (x2 - x1, y2 - y1);
         var length = (dx * dx) + (dy * dy);
         var along = length == 0 ? 0 : Math.Clamp(-((x1 * dx) + (y1 * dy)) / length, 0, 1);
-        return Math.Sqrt(Math.Pow(x1 + (along * dx), 2) + Math.Pow(y1 + (along * dy), 2));
+        var (east, north) = (x1 + (along * dx), y1 + (along * dy));
+        return (east * east) + (north * north);
     }
 }

@@ -29,7 +29,7 @@ internal sealed class Briefing : ICheck
             asked.Add(("oxygen", above));
         }
 
-        if (ruling.AmountOrNone("ditching") is { } far && leg.WaterPoints.Any(point => point.ShoreNm > far.Value) && !leg.Week.Plan.Input.Land.IsEmpty)
+        if (ruling.AmountOrNone("ditching") is { } far && leg.Water.Any(point => point.ShoreNm > far.Value) && !leg.Week.Plan.Input.Land.IsEmpty)
         {
             asked.Add(("ditching", far));
         }

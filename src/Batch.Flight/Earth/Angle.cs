@@ -29,7 +29,9 @@ internal static class Angle
     public static (double Sin, double Cos) SinCosDeg(double deg)
     {
         if (Math.Abs(deg) <= 45) return Math.SinCos(deg * RadiansPerDegree);
-        var rest = Math.IEEERemainder(deg, 90);
+        // In a few turns the difference is exact: both are whole multiples of the last bit of the angle.
+        var turns = Math.Round(deg / 90);
+        var rest = Math.Abs(deg) <= 720 ? deg - 90 * turns : Math.IEEERemainder(deg, 90);
         return Quadrant(Math.SinCos(rest * RadiansPerDegree), (long)Math.Round((deg - rest) / 90));
     }
 

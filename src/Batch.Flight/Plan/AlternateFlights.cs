@@ -13,6 +13,7 @@ internal sealed class AlternateFlights
     private readonly FlownRoute[] _routes;
     private readonly Feet?[] _levels;
     private readonly string[] _notes;
+    private bool _areEstimates;
 
     /// <summary>Makes the flights ready.</summary>
     /// <param name="context">The week's context.</param>
@@ -47,10 +48,10 @@ internal sealed class AlternateFlights
     /// <summary>Flies to every alternate.</summary>
     /// <param name="landingWeight">Weight at the destination.</param>
     /// <param name="at">When the missed approach begins.</param>
-    /// <param name="mayChoose">Whether levels may still be chosen anew.</param>
+    /// <param name="choice">How the levels are chosen.</param>
     /// <param name="mayUseTableEdge">Whether a query outside a table is answered at its edge.</param>
     /// <returns>Why an alternate cannot be reached; null where all can.</returns>
-    public FuelOutcome.NotFlyable? Fly(Pounds landingWeight, Instant at, bool mayChoose, bool mayUseTableEdge)
+    public FuelOutcome.NotFlyable? Fly(Pounds landingWeight, Instant at, LevelChoice choice, bool mayUseTableEdge)
     {
         var edges = ImmutableArray.CreateBuilder<string>();
         var plans = ImmutableArray.CreateBuilder<AlternatePlan>(_routes.Length);
@@ -72,8 +73,8 @@ internal sealed class AlternateFlights
                 BurnBias = _setup.Aircraft.BurnBias,
                 MayUseTableEdge = mayUseTableEdge,
             };
-            var flown = _levels[i] is null || mayChoose
-                ? CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling, _levels[i], out _notes[i])
+            var flown = _levels[i] is null || choice != LevelChoice.Kept
+                ? CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling, _areEstimates ? null : _levels[i], choice, out _notes[i])
                 : ProfileFlyer.Fly(request);
             if (_notes[i].Length > 0 && !_notes[i].StartsWith("To ", StringComparison.Ordinal)) _notes[i] = $"To {alternate.Ident}: {_notes[i]}";
             if (flown is not ProfileResult.Flown { Profile: var profile })
@@ -94,6 +95,7 @@ internal sealed class AlternateFlights
 
         var most = plans.Count == 0 ? Pounds.Zero : plans.Max(plan => plan.Fuel);
         if (plans.FirstOrDefault(plan => plan.Fuel == most) is { } farthest) plans[plans.IndexOf(farthest)] = farthest with { IsFarthest = true };
+        _areEstimates = choice == LevelChoice.Estimated;
         Plans = plans.DrainToImmutable();
         TableEdges = edges.ToImmutable();
         return null;

@@ -16,16 +16,18 @@ internal static class CheapestLevel
     /// <param name="rules">Flight rules.</param>
     /// <param name="ceiling">Ceiling [ft]; null for none.</param>
     /// <param name="known">The level that was best at nearly the same weight, round which to look; null to look at all.</param>
+    /// <param name="choice">Whether the level is only estimated, and that one flown, or found by flying.</param>
     /// <param name="note">One sentence where the route is too short for every usable level, with the minimum altitude where that is not kept; empty else.</param>
     /// <returns>The profile; not flyable where no usable level is left or none can be flown.</returns>
-    public static ProfileResult Fly(ProfileRequest request, FlightRules rules, Feet? ceiling, Feet? known, out string note)
+    public static ProfileResult Fly(ProfileRequest request, FlightRules rules, Feet? ceiling, Feet? known, LevelChoice choice, out string note)
     {
         note = "";
         var surface = Feet.Max(request.StartElevation, request.EndElevation);
         var candidates = LevelCandidates.Of(request.Route, rules, request.Type, request.Setting, ceiling, surface);
         if (candidates.IsEmpty) return new ProfileResult.NotFlyable("No usable level lies between the minimum altitudes and the ceiling.", "");
         if (known is { } before && LevelFinder.BestNear(request, candidates, before) is { Result: ProfileResult.Flown near }) return near;
-        var likely = Likely(request, candidates);
+        var (likely, thriftiest) = Likely(request, candidates);
+        if (choice == LevelChoice.Estimated && thriftiest is { } guess && ProfileFlyer.Fly(request with { Level = guess }) is ProfileResult.Flown estimated) return estimated;
         if (likely.Length < candidates.Length && LevelFinder.Rank(request, likely)[0] is { Result: ProfileResult.Flown best }) return best;
         var trials = LevelFinder.Rank(request, candidates);
         if (trials[0].Result is ProfileResult.Flown flown) return flown;
@@ -39,10 +41,9 @@ internal static class CheapestLevel
         return result;
     }
 
-    // The levels whose estimate comes near the best, so that the thriftiest is among them; on routes that are not short the estimate is within a few percent of the flight.
-    private static ImmutableArray<Feet> Likely(ProfileRequest request, ImmutableArray<Feet> candidates)
+    // The levels whose estimate comes near the best, so that the thriftiest is among them, and the one whose estimate is the best; on routes that are not short the estimate is within a few percent of the flight.
+    private static (ImmutableArray<Feet> Likely, Feet? Thriftiest) Likely(ProfileRequest request, ImmutableArray<Feet> candidates)
     {
-        if (request.Route.Length.Value < ShortNm) return candidates;
         var estimates = new double?[candidates.Length];
         var leastLb = double.PositiveInfinity;
         for (var index = 0; index < candidates.Length; index++)
@@ -51,10 +52,12 @@ internal static class CheapestLevel
             leastLb = Math.Min(leastLb, estimates[index] ?? double.PositiveInfinity);
         }
 
-        if (double.IsInfinity(leastLb)) return candidates;
+        if (double.IsInfinity(leastLb)) return (candidates, null);
+        var thriftiest = candidates[Array.IndexOf(estimates, leastLb)];
+        if (request.Route.Length.Value < ShortNm) return (candidates, thriftiest);
         var likely = ImmutableArray.CreateBuilder<Feet>(candidates.Length);
         for (var index = 0; index < candidates.Length; index++)
             if (estimates[index] is not { } lb || lb <= leastLb * NearEnough) likely.Add(candidates[index]);
-        return likely.ToImmutable();
+        return (likely.ToImmutable(), thriftiest);
     }
 }

@@ -12,7 +12,10 @@ internal sealed class FuelSolver
     private const int MostRounds = 30;
     private const double ToleranceLb = 1;
 
-    /// <summary>The level of an automatic choice may still change in these first rounds; after them it is held, so that two nearly equal levels cannot take turns for ever.</summary>
+    /// <summary>
+    /// The level of an automatic choice may still change in these first rounds; after them it is held, so that two nearly equal levels cannot take turns for ever. The first
+    /// round only estimates it where its weight is a guess, and is never the last one then.
+    /// </summary>
     private const int RoundsOfLevelChoice = 2;
 
     private readonly PlanningContext _context;
@@ -46,13 +49,14 @@ internal sealed class FuelSolver
         for (var round = 1; ; round++)
         {
             var takeoffWeight = zeroFuel + Pounds.Max(block - _setup.Taxi, Pounds.Zero);
-            var flown = _levels.Fly(takeoffWeight, mayChoose: round <= RoundsOfLevelChoice, mayUseTableEdge);
+            var choice = round > RoundsOfLevelChoice ? LevelChoice.Kept : round == 1 && IsGuess ? LevelChoice.Estimated : LevelChoice.Flown;
+            var flown = _levels.Fly(takeoffWeight, choice, mayUseTableEdge);
             if (flown is ProfileResult.NotFlyable notFlyable) return new FuelOutcome.NotFlyable(notFlyable.Why, notFlyable.Where);
             if (flown is not ProfileResult.Flown { Profile: var profile }) return new FuelOutcome.NotFlyable("No level leaves two minutes of cruise between climb and descent.", "");
 
             var landing = _setup.Takeoff + profile.Time;
             var landingWeight = takeoffWeight - profile.TripFuel;
-            if (_alternates.Fly(landingWeight, landing, mayChoose: round <= RoundsOfLevelChoice, mayUseTableEdge) is { } alternateProblem) return alternateProblem;
+            if (_alternates.Fly(landingWeight, landing, choice, mayUseTableEdge) is { } alternateProblem) return alternateProblem;
 
             var outcome = new FuelReserves(_setup).Of(profile, _alternates.Plans, landing, landingWeight);
 
@@ -60,7 +64,7 @@ internal sealed class FuelSolver
             var additional = _additional.Of(profile, outcome.Contingency + alternate + outcome.FinalReserve);
             var ladder = Ladder(profile, outcome, alternate, additional, round);
             var moved = Math.Abs(ladder.Aboard.Value - block.Value);
-            if (moved <= ToleranceLb || round >= MostRounds)
+            if ((moved <= ToleranceLb && choice != LevelChoice.Estimated) || round >= MostRounds)
             {
                 ImmutableArray<string> edges = [.. profile.TableEdges, .. _alternates.TableEdges, .. outcome.TableEdges];
                 if (!edges.IsEmpty && !_context.Week.Operator.MayUseTableEdge)
@@ -81,6 +85,9 @@ internal sealed class FuelSolver
             block = ladder.Aboard;
         }
     }
+
+    /// <summary>Whether the first round's block fuel is a guess and not what the dispatcher asks for.</summary>
+    private bool IsGuess => _setup.Leg.FuelPlan is not (FuelPlan.Amount or FuelPlan.Full);
 
     /// <summary>What the dispatcher asks for, else half the tanks: any guess will do, a near one saves rounds.</summary>
     private Pounds FirstGuess()

@@ -9,6 +9,7 @@ namespace Batch.Flight.Plan;
 internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
 {
     private Feet? _level;
+    private bool _isEstimate;
     private string _note = "";
 
     /// <summary>What was decided about the level, as sentences.</summary>
@@ -16,16 +17,17 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
 
     /// <summary>The flight.</summary>
     /// <param name="takeoffWeight">Weight at takeoff.</param>
-    /// <param name="mayChoose">Whether the level may still be chosen anew; else the one of the round before is kept.</param>
+    /// <param name="choice">How the level is chosen.</param>
     /// <param name="mayUseTableEdge">Whether a query outside a table is answered at its edge.</param>
-    public ProfileResult Fly(Pounds takeoffWeight, bool mayChoose, bool mayUseTableEdge)
+    public ProfileResult Fly(Pounds takeoffWeight, LevelChoice choice, bool mayUseTableEdge)
     {
-        if (_level is { } kept && !mayChoose) return ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge));
+        if (_level is { } kept && choice == LevelChoice.Kept) return ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge));
         var result = setup.Level is { } level
             ? LevelFinder.FlyHighest(Request(level, takeoffWeight, mayUseTableEdge), setup.Rules, out _note)
-            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, setup.Ceiling, _level, out _note);
+            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, setup.Ceiling, _isEstimate ? null : _level, choice, out _note);
         if (result is not ProfileResult.Flown { Profile: var profile }) return result;
         _level = profile.Level;
+        _isEstimate = choice == LevelChoice.Estimated;
         if (setup.Level is null) _note = _note.Length > 0 ? $"Level auto: {_note}" : $"Level auto: {ProfileTrack.Altitude(profile.Level.Value)} burns least of the usable levels.";
         return result;
     }

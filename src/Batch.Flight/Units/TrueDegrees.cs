@@ -10,6 +10,7 @@ public readonly record struct TrueDegrees(double Value)
     /// <param name="degrees">Any finite angle [deg].</param>
     public static TrueDegrees Of(double degrees)
     {
+        if (degrees is >= 0 and < 360) return new TrueDegrees(degrees);
         var turned = degrees % 360;
         if (turned < 0) turned += 360;
         return new TrueDegrees(turned >= 360 ? 0 : turned);

@@ -195,6 +195,16 @@ public sealed class AirFieldTests
         return 2 * Math.Asin(Math.Min(1, Math.Sqrt(h)));
     }
 
+    [Fact]
+    public void The_square_of_an_arc_by_its_series_is_that_by_the_arcsine()
+    {
+        for (var arc = 1e-6; arc < 3; arc *= 1.01)
+        {
+            var chord = 2 * Math.Sin(arc / 2);
+            Assert.Equal(1, AirSlice.ArcSquared(chord * chord) / (arc * arc), 4e-15);
+        }
+    }
+
     private static AirReport Report(GeoPoint? place, double altitudeFt, double fromDeg, double speedKt, double? temperatureC) => new()
     {
         Place = place,

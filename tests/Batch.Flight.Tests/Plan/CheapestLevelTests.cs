@@ -30,7 +30,7 @@ public sealed class CheapestLevelTests
             var candidates = LevelCandidates.Of(request.Route, FlightRules.Ifr, request.Type, request.Setting, null, Feet.Zero);
             var ranked = LevelFinder.Rank(request, candidates);
             if (ranked[0].Result is not ProfileResult.Flown { Profile: var best }) return;
-            var found = Assert.IsType<ProfileResult.Flown>(CheapestLevel.Fly(request, FlightRules.Ifr, null, null, out _)).Profile;
+            var found = Assert.IsType<ProfileResult.Flown>(CheapestLevel.Fly(request, FlightRules.Ifr, null, null, LevelChoice.Flown, out _)).Profile;
             Interlocked.Increment(ref all);
             if (found.Level != best.Level) Interlocked.Increment(ref different);
             Assert.InRange(found.TripFuel.Value, best.TripFuel.Value, best.TripFuel.Value * 1.001);
