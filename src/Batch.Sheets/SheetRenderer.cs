@@ -94,6 +94,10 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
     private Template? Marked(string name) =>
         templates.Text(name) is { } text ? _marked.GetOrAdd(name, key => LineMarks.Into(Template.Parse(text, key), key)) : null;
 
+    /// <summary>Whether a traced page came to a template, also to one that writes nothing.</summary>
+    /// <param name="name">Its name.</param>
+    internal bool HasTraced(string name) => _marked.ContainsKey(name);
+
     private static bool IsText(string templateName) => templateName.EndsWith(PlainText, StringComparison.OrdinalIgnoreCase);
 
     private static RenderResult Failed(params ImmutableArray<TemplateProblem> problems) => new() { Html = "", Problems = problems };

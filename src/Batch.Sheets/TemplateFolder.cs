@@ -22,6 +22,13 @@ public sealed class TemplateFolder
     /// <summary>The templates that travel inside the program.</summary>
     public static TemplateFolder Shipped { get; } = new(ShippedTexts(), []);
 
+    /// <summary>Examples of templates in other units and another language, as paths such as <c>examples/german/_fuel.html</c>; each folder under <c>examples</c> is one that <see cref="Over"/> takes.</summary>
+    public static ImmutableArray<string> Examples { get; } = [.. EmbeddedText.Names(Embedded).Where(name => name.Contains('/', StringComparison.Ordinal))];
+
+    /// <summary>The text of an example.</summary>
+    /// <param name="path">One of <see cref="Examples"/>.</param>
+    public static string ExampleText(string path) => EmbeddedText.Read(Embedded + path);
+
     /// <summary>Names of all templates and partials, in order; a partial begins with <c>_</c>.</summary>
     public ImmutableArray<string> Names { get; }
 
@@ -63,5 +70,5 @@ public sealed class TemplateFolder
     public bool IsOwn(string name) => _own.Contains(name);
 
     private static Dictionary<string, string> ShippedTexts() =>
-        EmbeddedText.Names(Embedded).Where(name => Kinds.Contains(Path.GetExtension(name), StringComparer.Ordinal)).ToDictionary(name => name, name => EmbeddedText.Read(Embedded + name), StringComparer.Ordinal);
+        EmbeddedText.Names(Embedded).Where(name => !name.Contains('/', StringComparison.Ordinal) && Kinds.Contains(Path.GetExtension(name), StringComparer.Ordinal)).ToDictionary(name => name, name => EmbeddedText.Read(Embedded + name), StringComparer.Ordinal);
 }

@@ -38,7 +38,7 @@ public sealed class TemplateTrial(TemplateFolder templates)
         .Select(name => (name, LineMarks.Lines(name, templates.Text(name) ?? "").Where(line => !_reached.Contains((name, line))).ToImmutableArray()))
         .Where(pair => !pair.Item2.IsEmpty);
 
-    private bool IsUsed(string name) => Rendered.Contains(name) || _reached.Any(place => place.File == name);
+    private bool IsUsed(string name) => Rendered.Contains(name) || _renderer.HasTraced(name);
 
     private IEnumerable<TemplateProblem> Misnamed(string name)
     {

@@ -14,9 +14,13 @@ public sealed class OutputSamplesTests(SampleRun sample) : IClassFixture<SampleR
     /// <summary>Of packets and load sheets one each is kept: they repeat what the trip sheets hold.</summary>
     private static readonly string[] KeptOfMany = ["packets/KAI.", "loads/XAND-2026-12-08."];
 
+    /// <summary>The trip that is printed with the example templates too.</summary>
+    private const string ExampleTrip = "T102";
+
     [Fact]
     public void The_output_samples_are_what_the_sample_gives()
     {
+        PrintExamples();
         var fresh = Files(sample.Folder).Where(IsKept).ToArray();
         if (Environment.GetEnvironmentVariable("UPDATE_SAMPLES") == "1") Update(fresh);
         Assert.Equal(fresh, Files(Samples).Where(file => !Beside.Any(end => file.EndsWith(end, StringComparison.Ordinal))));
@@ -24,6 +28,20 @@ public sealed class OutputSamplesTests(SampleRun sample) : IClassFixture<SampleR
         {
             if (file.EndsWith(".pdf", StringComparison.Ordinal)) Assert.Equal(Pages(Path.Combine(Samples, file)), Pages(Path.Combine(sample.Folder, file)));
             else Assert.True(File.ReadAllBytes(Path.Combine(Samples, file)).AsSpan().SequenceEqual(sample.Bytes(file)), $"{file} differs from output-samples.");
+        }
+    }
+
+    private void PrintExamples()
+    {
+        using var folder = new TemporaryFolder();
+        foreach (var templates in Directory.EnumerateDirectories(RepositoryRoot.PathOf("templates", "examples")).Order(StringComparer.Ordinal))
+        {
+            var name = Path.GetFileName(templates);
+            var into = Path.Combine(folder.Path, name);
+            Assert.InRange(SampleRun.Run("run", RepositoryRoot.PathOf("input-samples"), "--out", into, "--made-at", SampleRun.MadeAt, "--only", ExampleTrip, "--templates", templates).Status, 0, 1);
+            Directory.CreateDirectory(Path.Combine(sample.Folder, "examples", name));
+            foreach (var sheet in Directory.EnumerateFiles(Path.Combine(into, "sheets")))
+                File.Copy(sheet, Path.Combine(sample.Folder, "examples", name, Path.GetFileName(sheet)));
         }
     }
 

@@ -1,7 +1,9 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using System.Xml.Linq;
 using Batch.Flight.Plan;
 using Batch.Sheets.Pictures;
+using Batch.Sheets.Templates;
 using CsCheck;
 
 namespace Batch.Sheets.Tests;
@@ -69,6 +71,25 @@ public class PictureTests
 
     [Fact]
     public void No_envelope_is_drawn_where_moments_are_not_known() => Assert.Null(EnvelopePicture.Of(Leg with { Load = Leg.Load with { HasMoments = false } }));
+
+    [Fact]
+    public void Every_word_of_a_picture_can_be_put_in_another_language()
+    {
+        var style = new PictureStyle { WeightUnit = "kg", Words = PictureWords.All.ToFrozenDictionary(word => word, _ => "§", StringComparer.Ordinal) };
+        var cold = Leg with { Profile = Leg.Profile with { Slices = [.. Leg.Profile.Slices.Select(slice => slice with { Air = slice.Air with { Temperature = new Celsius(9) } })] } };
+        Picture?[] all = [ProfilePicture.Of(Leg), ProfilePicture.Of(cold), EnvelopePicture.Of(Outside()), FuelBars.Of(Leg.Fuel), RouteSketch.Of(Leg, Airports), DutyBar.Of(DutyBarTests.Day), DutyBar.Of(DutyBarTests.Night)];
+        var texts = all.SelectMany(picture => XDocument.Parse(picture?.Draw(style).Html ?? "").Descendants()).Where(element => element.Name.LocalName is "text" or "title").Select(element => element.Value).ToArray();
+        Assert.Contains(texts, text => text.Contains('§', StringComparison.Ordinal));
+        Assert.All(texts, text => Assert.DoesNotMatch("[a-z]{3,}|lb", text));
+    }
+
+    [Fact]
+    public void Weights_in_kilograms_are_those_in_pounds()
+    {
+        var kilograms = EnvelopePicture.Of(Leg)?.Draw(new PictureStyle { WeightUnit = "kg" }).Html ?? "";
+        Assert.Contains(Math.Round(Leg.Load.Takeoff.Weight.Value * 0.45359237).ToString("N0", CultureInfo.InvariantCulture) + " kg", kilograms, StringComparison.Ordinal);
+        Assert.DoesNotContain("lb", kilograms, StringComparison.Ordinal);
+    }
 
     [Theory]
     [InlineData("pass")]

@@ -45,6 +45,13 @@ internal static class NewCommand
             Directory.CreateDirectory(Path.Combine(folder, Templates));
             foreach (var book in books) Write(Path.Combine(folder, book.Name), book.Content.AsSpan());
             foreach (var name in TemplateFolder.Shipped.Names) Write(Path.Combine(folder, Templates, name), Encoding.UTF8.GetBytes(TemplateFolder.Shipped.Text(name) ?? ""));
+            foreach (var path in TemplateFolder.Examples)
+            {
+                var file = Path.Combine(folder, Templates, path);
+                Directory.CreateDirectory(Path.GetDirectoryName(file) ?? folder);
+                Write(file, Encoding.UTF8.GetBytes(TemplateFolder.ExampleText(path)));
+            }
+
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {

@@ -26,6 +26,7 @@ internal sealed class BoxBuilder(Cascade cascade, Report report, ImageSource ima
         if (element.LocalName == "a" && element.GetAttribute("href") is { Length: > 0 } href) link = href;
         if (element.LocalName is "img" or "svg") return Picture(element, style, link, blockify);
         var kind = Kind(style.Display);
+        if (IsTablePart(kind) && !IsTablePart(Kind(parent.Display)) && Kind(parent.Display) != BoxKind.Table) report.Add(element, "display", "a part of a table outside a table is not supported; it is laid out as a block");
         var items = kind is BoxKind.Flex or BoxKind.Grid;
         var children = Children(element, style, link, items);
         var blocky = blockify || kind != BoxKind.Inline;
@@ -69,6 +70,8 @@ internal sealed class BoxBuilder(Cascade cascade, Report report, ImageSource ima
         Display.TableColumn => BoxKind.Column,
         Display.TableColumnGroup => BoxKind.ColumnGroup,
     };
+
+    private static bool IsTablePart(BoxKind kind) => kind is BoxKind.RowGroup or BoxKind.Row or BoxKind.Cell or BoxKind.Caption or BoxKind.Column or BoxKind.ColumnGroup;
 
     /// <summary>Runs of inline boxes beside blocks get an anonymous block; runs of white space between blocks go.</summary>
     internal static List<Box> Wrapped(List<Box> children, ComputedStyle style, IElement? element, bool always)

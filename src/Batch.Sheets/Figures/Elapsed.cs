@@ -21,7 +21,7 @@ internal sealed record Elapsed(Duration Time) : IPrintable
     }
 
     /// <summary>Minutes, such as <c>67</c> or <c>67.5</c>.</summary>
-    public string Minutes(int decimals) => Quantity.Text(Math.Round(Time.TotalMinutes, decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false);
+    public string Minutes(int decimals, CultureInfo? culture = null) => Quantity.Text(Math.Round(Time.TotalMinutes, decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, culture);
 
     /// <summary>Such as <c>1:07</c>.</summary>
     public override string ToString() => HoursMinutes();

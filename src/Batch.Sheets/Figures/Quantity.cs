@@ -81,16 +81,20 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
     }
 
     /// <summary>The number with its unit, as it is written when a template names no unit.</summary>
-    public override string ToString() => Kind switch
+    public override string ToString() => ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>The number with its unit in the manner of a language.</summary>
+    /// <param name="culture">How numbers are written.</param>
+    public string ToString(CultureInfo culture) => Kind switch
     {
-        QuantityKind.Weight or QuantityKind.Fuel => Text(1, 0) + " lb",
-        QuantityKind.Flow => Text(1, 0) + " lb/h",
-        QuantityKind.Distance => Text(1, 0) + " NM",
-        QuantityKind.Height => Text(1, 0) + " ft",
-        QuantityKind.Arm => Text(1, 2) + " in",
-        QuantityKind.Speed => Text(1, 0) + " kt",
-        QuantityKind.Temperature => Text(1, 0) + " °C",
-        QuantityKind.Angle => Text(1, 0) + "°",
-        QuantityKind.Plain => (Text(1, PlainUnit == "in" ? 2 : 0) + " " + PlainUnit).TrimEnd(),
+        QuantityKind.Weight or QuantityKind.Fuel => Text(1, 0, culture) + " lb",
+        QuantityKind.Flow => Text(1, 0, culture) + " lb/h",
+        QuantityKind.Distance => Text(1, 0, culture) + " NM",
+        QuantityKind.Height => Text(1, 0, culture) + " ft",
+        QuantityKind.Arm => Text(1, 2, culture) + " in",
+        QuantityKind.Speed => Text(1, 0, culture) + " kt",
+        QuantityKind.Temperature => Text(1, 0, culture) + " °C",
+        QuantityKind.Angle => Text(1, 0, culture) + "°",
+        QuantityKind.Plain => (Text(1, PlainUnit == "in" ? 2 : 0, culture) + " " + PlainUnit).TrimEnd(),
     };
 }

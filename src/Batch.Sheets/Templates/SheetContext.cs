@@ -78,7 +78,7 @@ internal sealed class SheetContext : TemplateContext
             throw new ValueError(span, "This is a list; write its items in a `for` loop.");
         if (ViewMembers.Of(textAsObject.GetType()) is { Count: > 0 } parts && textAsObject is not IPrintable)
             throw new ValueError(span, "This is a group of values; write one of them: " + string.Join(", ", parts.Keys.Order(StringComparer.Ordinal).Take(8)) + (parts.Count > 8 ? ", ..." : "."));
-        var text = (textAsObject is IPrintable value ? value.ToString() : ObjectToString(textAsObject)) ?? "";
+        var text = textAsObject switch { Figures.Quantity quantity => quantity.ToString(CurrentCulture), IPrintable value => value.ToString(), _ => ObjectToString(textAsObject) } ?? "";
         return Write(IsText ? OneLine(text) : Markup.Escaped(text));
     }
 

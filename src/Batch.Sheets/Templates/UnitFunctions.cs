@@ -7,7 +7,7 @@ using Scriban.Parsing;
 namespace Batch.Sheets.Templates;
 
 /// <summary>The functions by which a template chooses units. Nothing is written as a dash; a value of another kind is an error.</summary>
-internal static class UnitFunctions
+internal static partial class UnitFunctions
 {
     private const string NotKnown = "–";
     private const double KilometresPerNauticalMile = 1.852; // exact: 1 NM = 1852 m
@@ -17,63 +17,63 @@ internal static class UnitFunctions
     private const double MillimetresPerInch = 25.4; // exact
 
     [FunctionText("Weight or fuel in pounds")]
-    public static string Lb(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "lb", 1, decimals, QuantityKind.Weight, QuantityKind.Fuel);
+    public static string Lb(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "lb", 1, decimals, QuantityKind.Weight, QuantityKind.Fuel);
 
     [FunctionText("Weight or fuel in kilograms")]
-    public static string Kg(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "kg", Pounds.KilogramsPerPound, decimals, QuantityKind.Weight, QuantityKind.Fuel);
+    public static string Kg(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "kg", Pounds.KilogramsPerPound, decimals, QuantityKind.Weight, QuantityKind.Fuel);
 
     [FunctionText("Fuel in US gallons, through the density of the type's fuel")]
-    public static string Usg(TemplateContext context, object? value = null, int decimals = 0) => Volume(context.CurrentSpan, value, "usg", 1, decimals);
+    public static string Usg(TemplateContext context, object? value = null, int decimals = 0) => Volume(context, value, "usg", 1, decimals);
 
     [FunctionText("Fuel in litres, through the density of the type's fuel")]
-    public static string Litres(TemplateContext context, object? value = null, int decimals = 0) => Volume(context.CurrentSpan, value, "litres", LitresPerUsGallon, decimals);
+    public static string Litres(TemplateContext context, object? value = null, int decimals = 0) => Volume(context, value, "litres", LitresPerUsGallon, decimals);
 
     [FunctionText("Fuel in imperial gallons, through the density of the type's fuel")]
-    public static string ImperialGallons(TemplateContext context, object? value = null, int decimals = 0) => Volume(context.CurrentSpan, value, "imperial_gallons", LitresPerUsGallon / LitresPerImperialGallon, decimals);
+    public static string ImperialGallons(TemplateContext context, object? value = null, int decimals = 0) => Volume(context, value, "imperial_gallons", LitresPerUsGallon / LitresPerImperialGallon, decimals);
 
     [FunctionText("Fuel flow in pounds an hour")]
-    public static string LbPerHour(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "lb_per_hour", 1, decimals, QuantityKind.Flow);
+    public static string LbPerHour(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "lb_per_hour", 1, decimals, QuantityKind.Flow);
 
     [FunctionText("Fuel flow in kilograms an hour")]
-    public static string KgPerHour(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "kg_per_hour", Pounds.KilogramsPerPound, decimals, QuantityKind.Flow);
+    public static string KgPerHour(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "kg_per_hour", Pounds.KilogramsPerPound, decimals, QuantityKind.Flow);
 
     [FunctionText("Distance in nautical miles")]
-    public static string Nm(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "nm", 1, decimals, QuantityKind.Distance);
+    public static string Nm(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "nm", 1, decimals, QuantityKind.Distance);
 
     [FunctionText("Distance in kilometres")]
-    public static string Km(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "km", KilometresPerNauticalMile, decimals, QuantityKind.Distance);
+    public static string Km(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "km", KilometresPerNauticalMile, decimals, QuantityKind.Distance);
 
     [FunctionText("Distance in statute miles")]
-    public static string Sm(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "sm", StatuteMilesPerNauticalMile, decimals, QuantityKind.Distance);
+    public static string Sm(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "sm", StatuteMilesPerNauticalMile, decimals, QuantityKind.Distance);
 
     [FunctionText("Height or runway length in feet")]
-    public static string Ft(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "ft", 1, decimals, QuantityKind.Height);
+    public static string Ft(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "ft", 1, decimals, QuantityKind.Height);
 
     [FunctionText("Height or runway length in metres")]
-    public static string Metres(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "metres", Feet.MetresPerFoot, decimals, QuantityKind.Height);
+    public static string Metres(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "metres", Feet.MetresPerFoot, decimals, QuantityKind.Height);
 
     [FunctionText("Altitude as a flight level, such as FL160")]
     public static string Fl(TemplateContext context, object? value = null) =>
         Checked(context.CurrentSpan, value, "fl", QuantityKind.Height) is { } height ? "FL" + Math.Round(height.Value / 100, MidpointRounding.AwayFromZero).ToString("000", CultureInfo.InvariantCulture) : NotKnown;
 
     [FunctionText("Arm in inches; two decimals unless said")]
-    public static string Inches(TemplateContext context, object? value = null, int decimals = 2) => In(context.CurrentSpan, value, "inches", 1, decimals, QuantityKind.Arm);
+    public static string Inches(TemplateContext context, object? value = null, int decimals = 2) => In(context, value, "inches", 1, decimals, QuantityKind.Arm);
 
     [FunctionText("Arm in millimetres")]
-    public static string Mm(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "mm", MillimetresPerInch, decimals, QuantityKind.Arm);
+    public static string Mm(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "mm", MillimetresPerInch, decimals, QuantityKind.Arm);
 
     [FunctionText("Speed in knots")]
-    public static string Kt(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "kt", 1, decimals, QuantityKind.Speed);
+    public static string Kt(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "kt", 1, decimals, QuantityKind.Speed);
 
     [FunctionText("Speed in kilometres an hour")]
-    public static string Kmh(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "kmh", KilometresPerNauticalMile, decimals, QuantityKind.Speed);
+    public static string Kmh(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "kmh", KilometresPerNauticalMile, decimals, QuantityKind.Speed);
 
     [FunctionText("Temperature in degrees Celsius")]
-    public static string Celsius(TemplateContext context, object? value = null, int decimals = 0) => In(context.CurrentSpan, value, "celsius", 1, decimals, QuantityKind.Temperature);
+    public static string Celsius(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "celsius", 1, decimals, QuantityKind.Temperature);
 
     [FunctionText("Temperature in degrees Fahrenheit")]
     public static string Fahrenheit(TemplateContext context, object? value = null, int decimals = 0) =>
-        Checked(context.CurrentSpan, value, "fahrenheit", QuantityKind.Temperature) is { } warm ? (warm with { Value = (warm.Value * 1.8) + 32 }).Text(1, decimals) : NotKnown;
+        Checked(context.CurrentSpan, value, "fahrenheit", QuantityKind.Temperature) is { } warm ? (warm with { Value = (warm.Value * 1.8) + 32 }).Text(1, decimals, context.CurrentCulture) : NotKnown;
 
     [FunctionText("Course, heading or bearing in three digits, 001 to 360")]
     public static string Deg(TemplateContext context, object? value = null)
@@ -97,9 +97,9 @@ internal static class UnitFunctions
     public static string Number(TemplateContext context, object? value = null, int decimals = 0) => value switch
     {
         null => NotKnown,
-        Quantity quantity => quantity.Text(1, decimals),
-        Elapsed time => time.Minutes(decimals),
-        double or int or long or float or decimal => Quantity.Text(Math.Round(Convert.ToDouble(value, CultureInfo.InvariantCulture), decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false),
+        Quantity quantity => quantity.Text(1, decimals, context.CurrentCulture),
+        Elapsed time => time.Minutes(decimals, context.CurrentCulture),
+        double or int or long or float or decimal => Quantity.Text(Math.Round(Convert.ToDouble(value, CultureInfo.InvariantCulture), decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, context.CurrentCulture),
         _ => throw Wrong(context.CurrentSpan, value, "number", "a number"),
     };
 
@@ -115,7 +115,7 @@ internal static class UnitFunctions
     public static string Minutes(TemplateContext context, object? value = null, int decimals = 0) => value switch
     {
         null => NotKnown,
-        Elapsed time => time.Minutes(decimals),
+        Elapsed time => time.Minutes(decimals, context.CurrentCulture),
         _ => throw Wrong(context.CurrentSpan, value, "minutes", "a length of time"),
     };
 
@@ -133,6 +133,14 @@ internal static class UnitFunctions
         null => NotKnown,
         ClockTime clock => clock.LocalClock(),
         _ => throw Wrong(context.CurrentSpan, value, "local", "a time of day"),
+    };
+
+    [FunctionText("Density of fuel in kilograms a litre; three decimals unless said")]
+    public static string KgPerLitre(TemplateContext context, object? value = null, int decimals = 3) => value switch
+    {
+        null => NotKnown,
+        double density => Quantity.Text(Math.Round(density * Pounds.KilogramsPerPound / LitresPerUsGallon, decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, context.CurrentCulture),
+        _ => throw Wrong(context.CurrentSpan, value, "kg_per_litre", "a density"),
     };
 
     [FunctionText("A text that is HTML already and is to be written as it stands; only for texts of your own")]
@@ -155,11 +163,11 @@ internal static class UnitFunctions
 
     private static bool IsEscaped(Rune letter) => letter.IsAscii && !char.IsAsciiLetterOrDigit((char)letter.Value) && letter.Value != ' ';
 
-    private static string In(SourceSpan span, object? value, string function, double factor, int decimals, params ReadOnlySpan<QuantityKind> kinds) =>
-        Checked(span, value, function, kinds) is { } quantity ? quantity.Text(factor, Math.Clamp(decimals, 0, 6)) : NotKnown;
+    private static string In(TemplateContext context, object? value, string function, double factor, int decimals, params ReadOnlySpan<QuantityKind> kinds) =>
+        Checked(context.CurrentSpan, value, function, kinds) is { } quantity ? quantity.Text(factor, Math.Clamp(decimals, 0, 6), context.CurrentCulture) : NotKnown;
 
-    private static string Volume(SourceSpan span, object? value, string function, double gallonsTo, int decimals) =>
-        Checked(span, value, function, QuantityKind.Fuel) is { Density: > 0 } fuel ? fuel.Text(gallonsTo / (fuel.Density ?? 1), Math.Clamp(decimals, 0, 6)) : NotKnown;
+    private static string Volume(TemplateContext context, object? value, string function, double gallonsTo, int decimals) =>
+        Checked(context.CurrentSpan, value, function, QuantityKind.Fuel) is { Density: > 0 } fuel ? fuel.Text(gallonsTo / (fuel.Density ?? 1), Math.Clamp(decimals, 0, 6), context.CurrentCulture) : NotKnown;
 
     private static Quantity? Checked(SourceSpan span, object? value, string function, params ReadOnlySpan<QuantityKind> kinds) => value switch
     {

@@ -12,6 +12,8 @@ public sealed class UnsupportedTests
     [InlineData("<style>@page { @top-left { content: attr(x) } }</style>", "@page", "content", 1, 28)]
     [InlineData("<p>\n <marquee>x</marquee></p>", "marquee", "", 2, 2)]
     [InlineData("<p>\n<b style='float:left'>x</b>", "b", "float", 2, 1)]
+    [InlineData("<div>\n<div style='display: table-row'><b>x</b></div></div>", "div", "display", 2, 1)]
+    [InlineData("<div style='display: flex'>\n <b style='display: table-cell'>x</b></div>", "b", "display", 2, 2)]
     [InlineData("<p align='right'>x", "p", "align", 1, 1)]
     [InlineData("<p>\n\n<svg width='9' height='9'><filter/></svg>", "filter", "", 3, 27)]
     [InlineData("<svg width='9' height='9'>\n<path d='M0 0 L9 x'/></svg>", "path", "d", 2, 1)]
@@ -30,6 +32,10 @@ public sealed class UnsupportedTests
     [InlineData(":root { --any-thing: 5 } p { color: var(--none, red); margin: var(--m, 2px) 3px }")]
     [InlineData("/* p { frobnicate: 1 } */ p:first-child:not(.x) > b[title=\"}\"] { color: #123 }")]
     public void Other_media_comments_and_custom_properties_are_no_complaint(string css) => Assert.Empty(Printed.Print("<style>" + css + "</style><p>x</p>").Unsupported);
+
+    [Fact]
+    public void Parts_of_a_table_made_of_other_elements_are_honoured() =>
+        Assert.Empty(Printed.Print("<div style='display: table'><div style='display: table-row'><p style='display: table-cell'>x</p></div></div>").Unsupported);
 
     [Fact]
     public void Styles_for_paper_win_over_those_for_the_screen()

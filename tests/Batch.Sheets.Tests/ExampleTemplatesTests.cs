@@ -1,0 +1,109 @@
+using System.Text.RegularExpressions;
+using Batch.Testing;
+
+namespace Batch.Sheets.Tests;
+
+/// <summary>The example templates: the shipped sheet in other units and in another language.</summary>
+public partial class ExampleTemplatesTests
+{
+    public static TheoryData<string> Examples => [.. Directory.GetDirectories(Folder).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
+
+    private static string Folder => RepositoryRoot.PathOf("templates", "examples");
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void An_example_renders_every_trip_of_the_sample_without_a_problem(string name)
+    {
+        var renderer = new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, name)));
+        Assert.All(SheetModels.Trips(SampleWeek.Made), trip => Assert.Empty(renderer.Render(SheetModels.TripSheet, SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, trip, PaperSize.A4)).Problems));
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void An_example_sheet_is_the_one_that_was_looked_through(string name) =>
+        Golden.Matches($"T101-{name}.html", new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, name))).Render(SheetModels.TripSheet, SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4)).Html);
+
+    /// <summary>So that a change of the shipped sheet is not forgotten in an example.</summary>
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void A_file_of_an_example_uses_the_values_that_the_shipped_file_uses(string name)
+    {
+        Assert.All(Directory.GetFiles(Path.Combine(Folder, name)).Select(path => Path.GetFileName(path)).Where(file => TemplateFolder.Shipped.Text(file) is not null), file =>
+        {
+            var shipped = Paths(TemplateFolder.Shipped.Text(file) ?? "");
+            var own = Paths(File.ReadAllText(Path.Combine(Folder, name, file)));
+            Assert.Equal((file, string.Join(' ', shipped)), (file, string.Join(' ', own)));
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void No_pounds_or_gallons_are_left_on_an_example_sheet(string name)
+    {
+        var files = Directory.GetFiles(Path.Combine(Folder, name)).Select(File.ReadAllText).ToArray();
+        Assert.All(files, text => Assert.DoesNotMatch(@"\| (lb|usg|lb_per_hour)\b|\bUSG\b|>lb<", text));
+    }
+
+    [Fact]
+    public void The_metric_sheet_holds_the_same_fuel_and_weights_in_kilograms_and_litres()
+    {
+        // 1,240 lb of fuel aboard: 1,240 x 0.45359237 = 562.45 kg; the uplift of the sample in litres is its pounds / 6.7 lb/USG x 3.785411784 L/USG.
+        var values = Render("german", "{{ legs[0].plan.fuel.aboard | lb 3 }}|{{ legs[0].plan.fuel.aboard | kg 3 }}|{{ legs[0].plan.fuel.aboard | litres 3 }}|{{ legs[0].plan.fuel.density | kg_per_litre 4 }}|{{ legs[0].plan.fuel.density | number 4 }}").Split('|').Select(text => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture)).ToArray();
+        Assert.Equal(values[0] * 0.45359237, values[1], 0.002);
+        Assert.Equal(values[0] / values[4] * 3.785411784, values[2], 0.002);
+        Assert.Equal(values[1] / values[2], values[3], 0.0001);
+    }
+
+    [Fact]
+    public void The_german_sheet_writes_numbers_and_days_in_its_own_way()
+    {
+        Assert.Equal("4.321,50|Mo 7. Dez.|07.12.2026|14.000", Render("german", "{{ culture 'de-DE' }}{{ 4321.5 | number 2 }}|{{ begins | local_date 'ddd d. MMM' }}|{{ begins | utc_date 'dd.MM.uuuu' }}|{{ legs[0].plan.route.level | ft }}"));
+        var page = new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, "german"))).Render(SheetModels.TripSheet, SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4)).Html;
+        Assert.Contains("<html lang=\"de\">", page, StringComparison.Ordinal);
+        var texts = Html().Replace(English().Replace(page, ""), " ");
+        Assert.DoesNotMatch(@"\b(Fuel|Weight|Landing|Takeoff|Leg|Required|Planned|Left|Margin|Time|Level|Page|Seat|Bags|outside|Pass|Fail|Caution)\b", texts);
+    }
+
+    [Theory]
+    [InlineData("{{ culture 'xx-nowhere' }}", "The language `xx-nowhere` is not known")]
+    [InlineData("{{ begins | local_date 'Q' }}", "The pattern `Q` of a date is not understood")]
+    [InlineData("{{ legs[0].plan.route_picture | draw 'stone' }}", "in `lb` or `kg`, not in `stone`")]
+    [InlineData("{{ legs[0].plan.route_picture | draw 'kg' { 'true noth': 'Nord' } }}", "did you mean `true north`?")]
+    [InlineData("{{ trip | draw 'kg' }}", "`draw` wants a picture, not a text")]
+    [InlineData("{{ trip | metric }}", "`metric` wants a number, not a text")]
+    public void What_a_template_asks_for_wrongly_is_said(string text, string says)
+    {
+        var renderer = new SheetRenderer(TemplateFolder.With(new Dictionary<string, string> { ["t.html"] = text }));
+        Assert.Contains(says, Assert.Single(renderer.Render("t.html", SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4)).Problems).Text, StringComparison.Ordinal);
+    }
+
+    private static string Render(string example, string text)
+    {
+        var result = new SheetRenderer(TemplateFolder.With(new Dictionary<string, string> { ["t.html"] = text, ["_words.html"] = File.ReadAllText(Path.Combine(Folder, example, "_words.html")) }))
+            .Render("t.html", SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4));
+        Assert.Empty(result.Problems);
+        return result.Html;
+    }
+
+    /// <summary>The paths with a dot inside the braces of a template, without those that only choose words or days.</summary>
+    private static string[] Paths(string text) =>
+    [
+        .. Braces().Matches(text).SelectMany(braces => Dotted().Matches(braces.Value).Select(path => path.Value))
+            .Select(path => Names().Replace(path, "")).Where(path => path.Contains('.', StringComparison.Ordinal) && !path.EndsWith(".html", StringComparison.Ordinal) && path is not ("array.join" or "string.capitalize" or "array.add" or "operator.language")).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+    ];
+
+    [GeneratedRegex(@"\{\{.*?\}\}", RegexOptions.Singleline, 5_000)]
+    private static partial Regex Braces();
+
+    [GeneratedRegex(@"\$?[a-z_0-9]+(?:\[[a-z0-9]+\])?(?:\.[a-z_0-9]+)+", RegexOptions.None, 5_000)]
+    private static partial Regex Dotted();
+
+    [GeneratedRegex(@"\.(?:word|code|utc_date|local_date|local_day)$", RegexOptions.None, 5_000)]
+    private static partial Regex Names();
+
+    [GeneratedRegex(@"<(?<tag>style|title)[^>]*>.*?</\k<tag>>|<[^>]*>", RegexOptions.Singleline, 5_000)]
+    private static partial Regex Html();
+
+    [GeneratedRegex("<div class=\"finding.*?</div>\\s*</div>|<ul class=\"list\">.*?</ul>", RegexOptions.Singleline, 5_000)]
+    private static partial Regex English();
+}
