@@ -14,8 +14,8 @@ public sealed partial class BoardTests(BrowserFixture browser) : IClassFixture<B
         await using var board = await browser.Page(width, height);
         await board.Open();
         Assert.Empty(board.Complaints);
-        Assert.Equal("All 68 legs", await board.Text("#shown"));
-        Assert.Equal(67, await board.Seen("[data-line=aircraft] .bar"));
+        Assert.Equal(BrowserFixture.AllLegs, await board.Text("#shown"));
+        Assert.Equal(BrowserFixture.Planned, await board.Seen("[data-line=aircraft] .bar"));
         Assert.Equal(0, await board.Seen("[data-line=crew] .bar"));
         Assert.Equal(0, await board.Ask<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth"));
     }
@@ -35,7 +35,7 @@ public sealed partial class BoardTests(BrowserFixture browser) : IClassFixture<B
         await board.Page.ClickAsync("[data-state=unplanned]");
         Assert.Equal(fails + 1, Number(await board.Text("#shown")));
         await board.Page.ClickAsync("#clear");
-        Assert.Equal("All 68 legs", await board.Text("#shown"));
+        Assert.Equal(BrowserFixture.AllLegs, await board.Text("#shown"));
     }
 
     [SkippableFact]
@@ -64,7 +64,7 @@ public sealed partial class BoardTests(BrowserFixture browser) : IClassFixture<B
         await board.Page.Keyboard.TypeAsync("xgra landing distance");
         Assert.Equal("T119/1 T125/1", await board.Ask<string>("[...document.querySelectorAll('table.legs tr[id]:not([hidden])')].map(row => row.dataset.key).join(' ')"));
         await board.Page.Keyboard.PressAsync("Escape");
-        Assert.Equal("All 68 legs", await board.Text("#shown"));
+        Assert.Equal(BrowserFixture.AllLegs, await board.Text("#shown"));
     }
 
     [SkippableTheory]
@@ -103,7 +103,7 @@ public sealed partial class BoardTests(BrowserFixture browser) : IClassFixture<B
         Assert.InRange(await board.Ask<double>("document.querySelector('#margins').getBoundingClientRect().top"), 0, 200);
         await board.Page.ClickAsync("nav a[href='#legs']");
         Assert.Equal("#legs", await board.Hash());
-        Assert.Equal("All 68 legs", await board.Text("#shown"));
+        Assert.Equal(BrowserFixture.AllLegs, await board.Text("#shown"));
     }
 
     [SkippableTheory]

@@ -1,3 +1,6 @@
+using System.Globalization;
+using System.Text.Json;
+using Batch.Testing;
 using PuppeteerSharp;
 
 namespace Batch.EndToEnd.Tests.Browser;
@@ -8,7 +11,18 @@ public sealed class BrowserFixture : IAsyncLifetime
     private static readonly string? Path = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(System.IO.Path.PathSeparator)
         .SelectMany(folder => new[] { "chromium", "chromium-browser", "google-chrome" }.Select(name => System.IO.Path.Combine(folder, name))).FirstOrDefault(File.Exists);
 
+    private static readonly string[] States = ReadStates();
+
     private IBrowser? _browser;
+
+    /// <summary>Legs of the sample.</summary>
+    internal static int Legs => States.Length;
+
+    /// <summary>What the board says while every leg is shown.</summary>
+    internal static string AllLegs => string.Create(CultureInfo.InvariantCulture, $"All {Legs} legs");
+
+    /// <summary>Legs of the sample that have a place on the time line.</summary>
+    internal static int Planned => States.Count(state => state != "unplanned");
 
     /// <summary>An empty page of a size; whatever the page complains of is gathered in <see cref="BoardPage.Complaints"/>.</summary>
     internal async Task<BoardPage> Page(int width, int height, bool hasScript = true)
@@ -25,6 +39,12 @@ public sealed class BrowserFixture : IAsyncLifetime
         await page.SetViewportAsync(new ViewPortOptions { Width = width, Height = height, HasTouch = width < 500, IsMobile = width < 500 });
         await page.SetJavaScriptEnabledAsync(hasScript);
         return new BoardPage(page);
+    }
+
+    private static string[] ReadStates()
+    {
+        using var run = JsonDocument.Parse(File.ReadAllBytes(RepositoryRoot.PathOf("output-samples", "run.json")));
+        return [.. run.RootElement.Legs().Select(leg => leg.State())];
     }
 
     public Task InitializeAsync() => Task.CompletedTask;

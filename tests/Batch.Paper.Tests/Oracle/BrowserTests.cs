@@ -43,7 +43,7 @@ public sealed class BrowserTests(ITestOutputHelper output)
     private static string Compare(List<List<Word>> theirs, List<List<Word>> ours, double down)
     {
         Assert.Equal(theirs.Count, ours.Count);
-        var (faults, spread) = (new List<string>(), new List<(double Across, double Down)>());
+        var (faults, spread) = (new List<string>(), new List<(double Across, double Right, double Down)>());
         for (var page = 0; page < theirs.Count; page++)
         {
             var open = ours[page].ToList();
