@@ -59,7 +59,7 @@ internal sealed class SendText(Terminal terminal) : IProgress<Delivery>
             foreach (var change in issue.Changes) Line("", change);
         }
 
-        if (!issue.Held.IsEmpty) Line("", $"held back: {string.Join(" ", issue.Held)}");
+        if (!issue.Held.IsEmpty) Line(delivery is null ? "" : code, $"held back: {string.Join(" ", issue.Held)}");
     }
 
     private void Counts(SendOptions options, SendReport report, bool isStopped)
