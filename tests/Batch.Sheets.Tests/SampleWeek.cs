@@ -151,8 +151,17 @@ internal static class SampleWeek
         ];
         DutyPeriod Period(DutyDay duty, LegPlan.Planned from, LegPlan.Planned to) => new()
         {
-            Report = duty.Report, Release = duty.Release, From = from.From.Ident, To = to.To.Ident, ReportZone = from.From.Zone, ReleaseZone = to.To.Zone,
-            Legs = duty.Legs, FlightTime = duty.FlightTime, NightLandings = duty.NightLandings, RestBefore = duty.RestBefore, Limits = limits,
+            Report = duty.Report,
+            Release = duty.Release,
+            From = from.From.Ident,
+            To = to.To.Ident,
+            ReportZone = from.From.Zone,
+            ReleaseZone = to.To.Zone,
+            Legs = duty.Legs,
+            FlightTime = duty.FlightTime,
+            NightLandings = duty.NightLandings,
+            RestBefore = duty.RestBefore,
+            Limits = limits,
         };
         return new DutyTable { Code = "ANA", Member = SampleFleet.Crew[0], LoggedFrom = new LocalDate(2026, 11, 2), Periods = [Period(week.Duties[0], first, second), Period(week.Duties[1], third, third)], Limits = limits, FlightTime = week.FlightTime };
     }

@@ -21,7 +21,6 @@ public sealed class BrowserTests(ITestOutputHelper output)
     [InlineData("Batch.Sheets.Tests/Golden/T101.html", 3.25)]
     [InlineData("Batch.Sheets.Tests/Golden/T101-metric.html", 3.25)]
     [InlineData("Batch.Sheets.Tests/Golden/T101-german.html", 3.25)]
-    [InlineData("Batch.Sheets.Tests/Golden/index.html", 3.25)]
     [InlineData("Batch.Paper.Tests/Specimen/chips-and-tables.html", 1.0)]
     [InlineData("Batch.Sheets.Tests/Golden/packet-ANA.html", 3.25)]
     [InlineData("Batch.Sheets.Tests/Golden/loads-XAND.html", 3.25)]
