@@ -34,11 +34,11 @@ public sealed class EveryKindOfLegTests
         return
             from flightRules in new[] { FlightRules.Ifr, FlightRules.Vfr }
             from purpose in new[] { LegPurpose.Charter, LegPurpose.Ferry }
-            from engines in new int?[] { null, 1, 2, 4 }
-            from seats in new int?[] { null, 5, 9, 12 }
-            from engine in new EngineKind?[] { null, EngineKind.Piston, EngineKind.Turboprop, EngineKind.Jet }
+            from engines in new int?[] { null, 1, 2 }
+            from seats in new int?[] { null, 9, 12 }
+            from engine in new EngineKind?[] { null, EngineKind.Turboprop }
             from passengers in new[] { 0, 2 }
-            from country in new[] { "", "Somewhere", "Elsewhere" }
+            from country in new[] { "", "Elsewhere" }
             select leg with
             {
                 Rules = flightRules,
