@@ -13,12 +13,13 @@ internal sealed record ActorView
     [Value("Legs that could not be planned, failures and cautions, worst first")]
     public required ImmutableArray<FindingView> Findings { get; init; }
 
+    /// <summary>Who has most failures comes first.</summary>
     public static ImmutableArray<ActorView> Of(CheckedWeek week) =>
     [
         .. week.Legs
             .SelectMany(leg => RegisterRows.Of(leg).Select(row => row.Finding).Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution).Select(finding => (Leg: leg, Finding: finding)))
             .GroupBy(pair => pair.Finding.Actor, StringComparer.Ordinal)
-            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .OrderByDescending(group => group.Count(pair => pair.Finding.Verdict == Verdict.Fail)).ThenBy(group => group.Key, StringComparer.Ordinal)
             .Select(group => new ActorView
             {
                 Actor = group.Key,

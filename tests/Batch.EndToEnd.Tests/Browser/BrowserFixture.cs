@@ -11,18 +11,21 @@ public sealed class BrowserFixture : IAsyncLifetime
     private static readonly string? Path = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(System.IO.Path.PathSeparator)
         .SelectMany(folder => new[] { "chromium", "chromium-browser", "google-chrome" }.Select(name => System.IO.Path.Combine(folder, name))).FirstOrDefault(File.Exists);
 
-    private static readonly string[] States = ReadStates();
+    private static readonly (string Trip, string State)[] Sample = ReadSample();
 
     private IBrowser? _browser;
 
     /// <summary>Legs of the sample.</summary>
-    internal static int Legs => States.Length;
+    internal static int Legs => Sample.Length;
 
     /// <summary>What the board says while every leg is shown.</summary>
     internal static string AllLegs => string.Create(CultureInfo.InvariantCulture, $"All {Legs} legs");
 
+    /// <summary>Trips of the sample.</summary>
+    internal static int Trips => Sample.Select(leg => leg.Trip).Distinct(StringComparer.Ordinal).Count();
+
     /// <summary>Legs of the sample that have a place on the time line.</summary>
-    internal static int Planned => States.Count(state => state != "unplanned");
+    internal static int Planned => Sample.Count(leg => leg.State != "unplanned");
 
     /// <summary>An empty page of a size; whatever the page complains of is gathered in <see cref="BoardPage.Complaints"/>.</summary>
     internal async Task<BoardPage> Page(int width, int height, bool hasScript = true)
@@ -41,10 +44,10 @@ public sealed class BrowserFixture : IAsyncLifetime
         return new BoardPage(page);
     }
 
-    private static string[] ReadStates()
+    private static (string Trip, string State)[] ReadSample()
     {
         using var run = JsonDocument.Parse(File.ReadAllBytes(RepositoryRoot.PathOf("output-samples", "run.json")));
-        return [.. run.RootElement.Legs().Select(leg => leg.State())];
+        return [.. run.RootElement.Legs().Select(leg => (leg.GetProperty("trip").GetString() ?? "", leg.State()))];
     }
 
     public Task InitializeAsync() => Task.CompletedTask;
