@@ -11,15 +11,18 @@ public static class WeekChecker
     /// <param name="week">The week.</param>
     /// <param name="rules">The rules.</param>
     /// <param name="forecasts">Forecasts known; null for none.</param>
-    public static CheckedWeek Check(PlannedWeek week, RuleSet rules, Forecasts? forecasts = null)
+    /// <param name="jobs">Legs checked at once, 1 or more; the result does not depend on it.</param>
+    public static CheckedWeek Check(PlannedWeek week, RuleSet rules, Forecasts? forecasts = null, int jobs = 1)
     {
         var ready = new WeekUnderCheck(week);
+        var legs = new CheckedLeg[week.Legs.Length];
+        Parallel.For(0, legs.Length, new ParallelOptions { MaxDegreeOfParallelism = jobs }, index => legs[index] = Check(week.Legs[index], ready, rules, forecasts ?? Forecasts.None));
         return new CheckedWeek
         {
             Plan = week,
             RuleSet = rules.Title,
             Rules = rules.Texts,
-            Legs = [.. week.Legs.Select(leg => Check(leg, ready, rules, forecasts ?? Forecasts.None))],
+            Legs = [.. legs],
             DutyTables = Crews.DutyTables.Of(ready, rules),
         };
     }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Batch.Flight.Earth;
 using Batch.Flight.Route;
 
@@ -15,6 +16,7 @@ internal static class Shore
     /// <summary>Distance from a point to the nearest land [NM]; 0 on land, infinite where there is no land at all.</summary>
     /// <param name="point">The point.</param>
     /// <param name="land">Shorelines.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static double DistanceNm(GeoPoint point, ImmutableArray<LandRing> land)
     {
         var nearest = double.PositiveInfinity;
@@ -50,6 +52,7 @@ internal static class Shore
     private static double EastDeg(double differenceDeg) => differenceDeg is >= -180 and <= 180 ? differenceDeg : Math.IEEERemainder(differenceDeg, 360);
 
     /// <summary>Square of the distance of a straight side from the origin [NM2].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double FromOriginSquared(double x1, double y1, double x2, double y2)
     {
         var (dx, dy) = (x2 - x1, y2 - y1);

@@ -83,7 +83,7 @@ public static class WeekReading
         var planned = planner.Gather(chains.SelectMany(chain => chain));
         planned = planned with { Input = planner.Week with { Problems = week.Problems.AddRange(planner.Weather.Problems) } };
         var forecasts = ForecastReading.Of(planner.Weather.Forecasts, planner.Weather.BulletinOf);
-        var answered = WeekChecker.Check(planned, rules, forecasts);
+        var answered = WeekChecker.Check(planned, rules, forecasts, jobs);
         if (findsRemedies)
         {
             var finder = new RemedyFinder(planner, answered, rules, forecasts, (leg, plan) => guard.Run(leg.Key.ToString(), plan, error => Broken(leg, error)));

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Batch.Flight.Earth;
 
 namespace Batch.Flight.Air;
@@ -49,6 +50,7 @@ internal sealed class AirColumn
     private static double StandardK(double altitudeFt) => StandardAtmosphere.TemperatureK(altitudeFt * Feet.MetresPerFoot);
 
     // The level at or below an altitude and the share of the way to the next; held at both ends. A column has few levels: counted, not halved.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static (int Below, double Share) Between(double[] levelsFt, double altitudeFt)
     {
         var above = 0;

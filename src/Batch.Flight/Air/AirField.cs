@@ -62,6 +62,10 @@ public sealed class AirField
     /// <param name="later">The later moment.</param>
     public bool ChangesBetween(Instant earlier, Instant later) => SliceAt(earlier) != SliceAt(later);
 
+    /// <summary>Since when the air of a moment holds everywhere: no report begins or ends to hold after it up to the moment; <see cref="Instant.MinValue"/> where none does before.</summary>
+    /// <param name="time">The moment.</param>
+    public Instant HoldsSince(Instant time) => SliceAt(time) is > 0 and var slice ? _boundaries[slice - 1] : Instant.MinValue;
+
     /// <summary>Wind and temperature at a point and time. Cheap: no memory is taken once a time slice has been used.</summary>
     /// <param name="place">The place.</param>
     /// <param name="altitude">Altitude [ft], -2,000 to 65,000.</param>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Batch.Flight.Earth;
 
 namespace Batch.Flight.Air;
@@ -30,6 +31,7 @@ internal sealed class AirSlice
     }
 
     /// <summary>Wind and temperature at a place and altitude.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public AirSample At(GeoPoint place, double altitudeFt)
     {
         Span<int> nearest = stackalloc int[Nearest];
@@ -73,6 +75,7 @@ internal sealed class AirSlice
     }
 
     // The nearest places, nearest first, and their shares, which add up to one. On a place: that place alone.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int Find(GeoPoint place, bool mustHaveTemperature, Span<int> nearest, Span<double> weights)
     {
         var (x, y, z) = AirStation.OnUnitSphere(place);

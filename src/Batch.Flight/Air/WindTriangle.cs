@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Batch.Flight.Earth;
 
 namespace Batch.Flight.Air;
@@ -13,6 +14,7 @@ public static class WindTriangle
     /// <param name="trueAirspeed">True airspeed [kt].</param>
     /// <param name="windFrom">Direction the wind blows from [deg], true.</param>
     /// <param name="windSpeed">Wind speed [kt], zero or more.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static WindSolution Solve(TrueDegrees course, Knots trueAirspeed, TrueDegrees windFrom, Knots windSpeed)
     {
         var (sin, cos) = Angle.SinCosDeg(windFrom.Value - course.Value);

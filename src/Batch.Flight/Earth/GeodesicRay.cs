@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Batch.Flight.Earth;
 
 /// <summary>A geodesic from a place in a direction: the direct problem (Karney 2013, section 3), with everything that does not depend on the distance prepared.</summary>
@@ -53,6 +55,7 @@ internal readonly struct GeodesicRay
 
     /// <summary>The place at a distance and the direction there.</summary>
     /// <param name="distanceM">The distance [m]; negative goes backward.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public GeodesicEnd At(double distanceM)
     {
         var tau12 = distanceM / _distanceScaleM;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 
 namespace Batch.Flight.Fleet;
 
@@ -94,6 +95,7 @@ public sealed class PerformanceTable
     /// <param name="values">Filled with one value for each value name.</param>
     /// <returns>Whether the query lay inside; else the first axis on which it did not, with the edge used there.</returns>
     /// <exception cref="ArgumentException">The spans have the wrong length, or a key on which the table depends is not a finite number.</exception>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public TableReading Read(ReadOnlySpan<double> keys, Span<double> values)
     {
         if (values.Length != ValueNames.Length) throw new ArgumentException("Room for each value is needed.", nameof(values));
@@ -160,6 +162,7 @@ public sealed class PerformanceTable
     }
 
     // Adds the share of one curve to the values: the rows between which the query lies, weighed. The keys of a depth lie one curve after another.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Add(int depth, int first, int end, double share, ReadOnlySpan<double> asked, Span<double> low, Span<double> high, Span<double> values)
     {
         var axis = _axes[depth];

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Batch.Flight.Fleet;
 
 /// <summary>All keys of one axis of a table, curve after curve, each curve rising; with the place where the curve under each key begins on the next axis.</summary>
@@ -52,6 +54,7 @@ internal sealed class TableAxis
     /// <param name="end">Index after its last key.</param>
     /// <param name="asked">The query; NaN for a curve that does not depend on the axis.</param>
     /// <returns>Index of the key at or below, and the fraction of the way to the next, 0 up to but not 1; the end itself outside the curve.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public (int At, double Fraction) Find(int first, int end, double asked)
     {
         if (double.IsNaN(asked) || asked <= Keys[first]) return (first, 0);

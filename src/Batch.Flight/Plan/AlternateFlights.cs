@@ -1,10 +1,11 @@
+using Batch.Flight.Fleet;
 using Batch.Flight.Route;
 
 namespace Batch.Flight.Plan;
 
 /// <summary>
 /// The flights from the destination to the filed alternates: the missed approach (the type's approach allowance once more), then climb, cruise and descent direct
-/// to the alternate, at the usable level that burns least. Computed in each round of the fuel iteration at that round's landing weight.
+/// to the alternate, at the usable level that burns least at about that weight (<see cref="AlternateLevels"/>). Computed in each round of the fuel iteration at that round's landing weight.
 /// </summary>
 internal sealed class AlternateFlights
 {
@@ -13,7 +14,6 @@ internal sealed class AlternateFlights
     private readonly FlownRoute[] _routes;
     private readonly Feet?[] _levels;
     private readonly string[] _notes;
-    private bool _areEstimates;
 
     /// <summary>Makes the flights ready.</summary>
     /// <param name="context">The week's context.</param>
@@ -73,9 +73,7 @@ internal sealed class AlternateFlights
                 BurnBias = _setup.Aircraft.BurnBias,
                 MayUseTableEdge = mayUseTableEdge,
             };
-            var flown = _levels[i] is null || choice != LevelChoice.Kept
-                ? CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling, _areEstimates ? null : _levels[i], choice, out _notes[i])
-                : ProfileFlyer.Fly(request);
+            var flown = _levels[i] is null || choice != LevelChoice.Kept ? Cheapest(request, alternate, out _notes[i]) : ProfileFlyer.Fly(request);
             if (_notes[i].Length > 0 && !_notes[i].StartsWith("To ", StringComparison.Ordinal)) _notes[i] = $"To {alternate.Ident}: {_notes[i]}";
             if (flown is not ProfileResult.Flown { Profile: var profile })
                 return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where } ? where : "");
@@ -95,10 +93,20 @@ internal sealed class AlternateFlights
 
         var most = plans.Count == 0 ? Pounds.Zero : plans.Max(plan => plan.Fuel);
         if (plans.FirstOrDefault(plan => plan.Fuel == most) is { } farthest) plans[plans.IndexOf(farthest)] = farthest with { IsFarthest = true };
-        _areEstimates = choice == LevelChoice.Estimated;
         Plans = plans.DrainToImmutable();
         TableEdges = edges.ToImmutable();
         return null;
+    }
+
+    private ProfileResult Cheapest(ProfileRequest request, Airport alternate, out string note)
+    {
+        if (_context.AlternateLevels.Of(request, _setup.To, alternate, _setup.Rules, _setup.Ceiling) is { } found)
+        {
+            note = found.Note;
+            if (ProfileFlyer.Fly(request with { Level = found.Level }) is ProfileResult.Flown flown) return flown;
+        }
+
+        return CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling, null, LevelChoice.Flown, out note);
     }
 
     private static string Why(ProfileResult result) => result switch

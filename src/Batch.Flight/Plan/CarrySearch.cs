@@ -6,12 +6,19 @@ namespace Batch.Flight.Plan;
 /// Finds for a chain of legs where to buy fuel ahead (legs with the fuel plan <c>carry</c>) so that the money paid is least. A leg may buy for any number of later
 /// legs up to the next airport that is not dearer. Amounts tried are those at which the cost can turn: the fuel with which the legs up to each later one need none, the most
 /// that a later leg may have aboard, and the most that this one may. Every choice is paid for by planning every leg after it again, so that the burn of carrying and every
-/// limit of every leg count. Searched leg by leg over the fuel left on landing (dynamic programming); states that leave the same fuel are one, the cheapest.
+/// limit of every leg count. Searched leg by leg over the fuel left on landing (dynamic programming); states that leave the same fuel are one, the cheapest. Of those that
+/// have used up what they bought ahead only the few cheapest go on; what is chosen at last was flown to the end, and so was the chain that carries nothing.
 /// </summary>
 internal sealed class CarrySearch
 {
     /// <summary>States kept a leg, besides the one that carries nothing; beyond them the dearest are dropped, fuel aboard counted at the cheapest price ahead.</summary>
     private const int MostStates = 32;
+
+    /// <summary>States that go on, besides the one that carries nothing, of those that leave hardly more than it does.</summary>
+    private const int MostSpentStates = 2;
+
+    /// <summary>Fuel left on landing beyond that of the chain that carries nothing up to which what was bought ahead counts as used up [lb].</summary>
+    private const double SpentLb = 25;
 
     /// <summary>Added to each amount bought ahead [lb]: the iteration of fuel and weight rests within a pound, and for want of one the truck would be called.</summary>
     private const double SpareLb = 1;
@@ -24,7 +31,7 @@ internal sealed class CarrySearch
     private readonly ImmutableArray<LegSetup?> _setups;
     private readonly ImmutableArray<Pounds> _needed;
     private readonly ChainTrials _trials;
-    private readonly ImmutableArray<LegTrial?> _plain;
+    private readonly Lazy<ImmutableArray<LegTrial?>> _plain;
 
     /// <summary>Makes a search.</summary>
     /// <param name="setups">The legs in order; null where one cannot be planned.</param>
@@ -33,7 +40,7 @@ internal sealed class CarrySearch
     public CarrySearch(ImmutableArray<LegSetup?> setups, ImmutableArray<Pounds> needed, ChainTrials trials)
     {
         (_setups, _needed, _trials) = (setups, needed, trials);
-        _plain = Follow(needed);
+        _plain = new Lazy<ImmutableArray<LegTrial?>>(() => Follow(needed), LazyThreadSafetyMode.None);
     }
 
     /// <summary>The best amounts to be left on landing and what is said of each leg that carries.</summary>
@@ -42,6 +49,8 @@ internal sealed class CarrySearch
     {
         var targets = _setups.Select((_, leg) => Targets(leg)).ToArray();
         var fits = new bool[_setups.Length];
+        if (targets.All(amounts => amounts.IsEmpty)) return Chosen(_needed);
+
         var nodes = new List<Node> { new(null, 0, true, Pounds.Zero, null) };
         for (var leg = 0; leg < _setups.Length; leg++)
         {
@@ -56,7 +65,7 @@ internal sealed class CarrySearch
                 }
             }
 
-            nodes = Kept(next.Values, leg + 1);
+            nodes = Kept(Unspent(next.Values, leg + 1), leg + 1);
         }
 
         var plain = nodes.Single(node => node.IsPlain);
@@ -64,14 +73,16 @@ internal sealed class CarrySearch
         var chosen = new Pounds[_setups.Length];
         var at = _setups.Length;
         for (var node = best; node.Parent is not null; node = node.Parent) chosen[--at] = node.Target;
-        return new CarryChoice([.. chosen], [.. _setups.Select((_, leg) => Note(leg, targets[leg], fits[leg], [.. chosen], currency))]);
+        return Chosen([.. chosen]);
+
+        CarryChoice Chosen(ImmutableArray<Pounds> amounts) => new(amounts, [.. _setups.Select((_, leg) => Note(leg, targets[leg], fits[leg], amounts, currency))]);
     }
 
     // One leg flown on from a state; null where a limit forbids it. An amount too great for this leg is cut down to the most that may be aboard.
     private Node? Step(int leg, Node from, Pounds target)
     {
         var isPlain = from.IsPlain && target == _needed[leg];
-        if (_plain[leg] is not { } plain) return target == _needed[leg] ? new Node(null, from.Cost, isPlain, target, from) : null;
+        if (_plain.Value[leg] is not { } plain) return target == _needed[leg] ? new Node(null, from.Cost, isPlain, target, from) : null;
         if (isPlain) return Next(plain);
         for (var round = 0; round < 4; round++)
         {
@@ -106,13 +117,26 @@ internal sealed class CarrySearch
         Node Next(LegTrial trial) => new(trial.Ladder.Landing, from.Cost + Cost(leg, trial), isPlain, target, from);
     }
 
-    private List<Node> Kept(ICollection<Node> nodes, int nextLeg)
+    // The states less all but the cheapest few that leave hardly more than the chain that carries nothing.
+    private IEnumerable<Node> Unspent(ICollection<Node> nodes, int nextLeg)
     {
-        if (nodes.Count <= MostStates) return [.. nodes];
-        var cheapest = Enumerable.Range(nextLeg, _setups.Length - nextLeg).Select(leg => Price(leg)).Where(price => price > 0).DefaultIfEmpty(0).Min() ?? 0;
-        double Worth(Node node) => node.Cost - ((node.Landing ?? Pounds.Zero).Value * cheapest);
-        return [.. nodes.OrderByDescending(node => node.IsPlain).ThenBy(Worth).Take(MostStates + 1)];
+        var plain = (nodes.Single(node => node.IsPlain).Landing ?? Pounds.Zero).Value + SpentLb;
+        var price = PricesAhead(nextLeg).First();
+        bool IsSpent(Node node) => !node.IsPlain && (node.Landing ?? Pounds.Zero).Value <= plain;
+        return nodes.Where(node => !IsSpent(node)).Concat(nodes.Where(IsSpent).OrderBy(node => Worth(node, price)).Take(MostSpentStates));
     }
+
+    // The state that carries nothing and the cheapest others, fuel aboard counted at the cheapest price ahead.
+    private List<Node> Kept(IEnumerable<Node> nodes, int nextLeg)
+    {
+        var cheapest = PricesAhead(nextLeg).Min();
+        return [.. nodes.OrderByDescending(node => node.IsPlain).ThenBy(node => Worth(node, cheapest)).Take(MostStates + 1)];
+    }
+
+    private IEnumerable<double> PricesAhead(int nextLeg) =>
+        Enumerable.Range(nextLeg, _setups.Length - nextLeg).Where(leg => _trials.IsSold(leg) != false).Select(leg => Price(leg) ?? 0).Where(price => price > 0).DefaultIfEmpty(0);
+
+    private static double Worth(Node node, double price) => node.Cost - ((node.Landing ?? Pounds.Zero).Value * price);
 
     // The amounts left on landing that are worth trying, rising; none for a leg that does not carry.
     private ImmutableArray<Pounds> Targets(int leg)

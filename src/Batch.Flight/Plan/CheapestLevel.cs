@@ -28,10 +28,8 @@ internal static class CheapestLevel
         if (known is { } before && LevelFinder.BestNear(request, candidates, before) is { Result: ProfileResult.Flown near }) return near;
         var (likely, thriftiest) = Likely(request, candidates);
         if (choice == LevelChoice.Estimated && thriftiest is { } guess && ProfileFlyer.Fly(request with { Level = guess }) is ProfileResult.Flown estimated) return estimated;
-        if (likely.Length < candidates.Length && LevelFinder.Rank(request, likely)[0] is { Result: ProfileResult.Flown best }) return best;
-        var trials = LevelFinder.Rank(request, candidates);
-        if (trials[0].Result is ProfileResult.Flown flown) return flown;
-        if (!trials.Any(trial => trial.Result is ProfileResult.TooShort)) return trials[^1].Result;
+        if (likely.Length < candidates.Length && LevelFinder.Best(request, likely) is { Result: ProfileResult.Flown best }) return best;
+        if (LevelFinder.Best(request, candidates).Result is var flown and not ProfileResult.TooShort) return flown;
 
         var result = LevelFinder.FlyHighest(request with { Level = candidates[0] }, rules, out _);
         if (result is not ProfileResult.Flown { Profile: var profile }) return result;

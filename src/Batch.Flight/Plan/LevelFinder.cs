@@ -20,6 +20,29 @@ public static class LevelFinder
     }
 
     /// <summary>
+    /// The first of <see cref="Rank"/> with less flying: from the lowest up, and no higher once two levels running were too high for the route, because climb and descent only grow.
+    /// </summary>
+    /// <param name="request">What to fly; its level is not looked at.</param>
+    /// <param name="candidates">Levels [ft], rising; at least one.</param>
+    /// <returns>The best; where none can be flown one for which the route is too short, where there is none the lowest.</returns>
+    internal static LevelTrial Best(ProfileRequest request, ImmutableArray<Feet> candidates)
+    {
+        LevelTrial? best = null, tooHigh = null, lowest = null;
+        var running = 0;
+        foreach (var level in candidates)
+        {
+            var trial = new LevelTrial(level, ProfileFlyer.Fly(request with { Level = level }));
+            lowest ??= trial;
+            running = trial.Result is ProfileResult.TooShort ? running + 1 : 0;
+            if (running > 0) tooHigh ??= trial;
+            if (running == 2) break;
+            if (trial.Result is ProfileResult.Flown && (best is null || Compare(trial, best) < 0)) best = trial;
+        }
+
+        return best ?? tooHigh ?? lowest ?? throw new ArgumentException("No candidate.", nameof(candidates));
+    }
+
+    /// <summary>
     /// The best of the candidates round one that was best at nearly the same weight: from it the neighbours are flown, upward and downward, as long as each is better than
     /// the one before.
     /// </summary>

@@ -22,6 +22,7 @@ internal sealed class PlanningContext
         Manifest = week.Manifest.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
         Cargo = week.Cargo.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
         Memo = new PlanMemo();
+        AlternateLevels = new AlternateLevels();
     }
 
     private PlanningContext(PlanningContext like, OperatorWeek week)
@@ -31,6 +32,7 @@ internal sealed class PlanningContext
         Navigation = like.Navigation;
         Weather = like.Weather;
         Notices = like.Notices;
+        AlternateLevels = like.AlternateLevels;
         var sameManifest = week.Manifest == like.Week.Manifest;
         var sameCargo = week.Cargo == like.Week.Cargo;
         Manifest = sameManifest ? like.Manifest : week.Manifest.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
@@ -66,6 +68,9 @@ internal sealed class PlanningContext
 
     /// <summary>What was planned already.</summary>
     public PlanMemo Memo { get; }
+
+    /// <summary>Levels of flights to alternates.</summary>
+    public AlternateLevels AlternateLevels { get; }
 
     /// <summary>The same reference data with other legs and loads; what was planned already is taken over where nothing changed.</summary>
     /// <param name="week">The week, its reference data the same objects.</param>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using Batch.Flight.Air;
 using Batch.Flight.Fleet;
 
@@ -23,6 +24,7 @@ internal sealed class ProfileClimb(ProfileTrack track, PerformanceTable table, P
     /// <param name="weightLb">Weight with which the table is read [lb].</param>
     /// <param name="slices">The slices are added here.</param>
     /// <returns>What stopped it; null where it reached its end.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public ProfileTrouble? Fly(ref ProfileState state, double fromFt, double toFt, double weightLb, List<ProfileSlice> slices)
     {
         // What a foot of climb takes, from the slice before: only to find the middle of the next. The first slice is looked at where it starts.
@@ -95,6 +97,7 @@ internal sealed class ProfileClimb(ProfileTrack track, PerformanceTable table, P
         return null;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private string? Difference(double weightLb, double deviationK, double lowFt, double highFt, out double minutes, out double lb, out double nm)
     {
         Span<double> low = stackalloc double[3];

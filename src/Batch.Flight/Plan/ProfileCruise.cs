@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Batch.Flight.Air;
 using Batch.Flight.Fleet;
 
@@ -31,6 +32,7 @@ internal sealed class ProfileCruise(ProfileTrack track, PerformanceTable table, 
     /// <param name="levelFt">Level [ft].</param>
     /// <param name="slices">The steps are added here.</param>
     /// <returns>What stopped it; null where it reached its end.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public ProfileTrouble? Fly(ref ProfileState state, double toNm, double levelFt, List<ProfileSlice> slices)
     {
         double groundSpeedKt = 0, flowLbPerHour = 0;

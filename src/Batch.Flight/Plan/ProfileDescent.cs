@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using Batch.Flight.Fleet;
 
 namespace Batch.Flight.Plan;
@@ -28,6 +29,7 @@ internal sealed class ProfileDescent(ProfileTrack track, PerformanceTable table,
     /// <param name="endHours">Time since takeoff at its end, for the winds [h].</param>
     /// <param name="slices">Filled with the slices, the last flown first.</param>
     /// <returns>What stopped it; null where it reached its start.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public ProfileTrouble? Fly(double fromFt, double toFt, double endHours, List<ProfileSlice> slices)
     {
         Span<double> below = stackalloc double[3];
