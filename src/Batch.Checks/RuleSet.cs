@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Batch.Checks.Rules;
 using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
@@ -8,6 +9,8 @@ namespace Batch.Checks;
 /// <summary>A set of rules under which an operator flies: amounts, conditions and citations, read from a file of the program.</summary>
 public sealed class RuleSet
 {
+    private readonly ConcurrentDictionary<LegFacts, HeldRules> _held = [];
+
     private RuleSet(RuleFile file)
     {
         Name = file.Name;
@@ -87,12 +90,16 @@ public sealed class RuleSet
         return new PlanningRules { Name = Title, Fuel = FuelOf(held, facts.Rules, op) with { AsksForAdditional = AsksForAdditional }, Runway = RunwayOf(held), Weights = WeightsOf(held, op) };
     }
 
+    /// <summary>The rules sorted for legs with some facts.</summary>
+    /// <param name="facts">Facts of the legs.</param>
+    internal HeldRules For(LegFacts facts) => _held.GetOrAdd(facts, static (asked, rules) => new HeldRules(rules, asked), this);
+
     /// <summary>What is demanded of a check on a leg; null where nothing is.</summary>
     /// <param name="check">The check.</param>
     /// <param name="leg">The leg.</param>
     internal Ruling? RulingFor(ICheck check, LegUnderCheck leg)
     {
-        var held = ByCheck[check.Id].Where(rule => rule.When.HoldsFor(leg.Facts) == Holds.Yes).ToImmutableArray();
+        var held = For(leg.Facts)[check.Id].Held;
         return held.IsEmpty ? null : new Ruling(check, held, new OwnSetting(leg.Week.Setting(check.Id)));
     }
 

@@ -63,37 +63,24 @@ public static class WeekChecker
     /// <summary>The answers of one check, with what is to be said about the operator's setting of it.</summary>
     internal static IEnumerable<Finding> Look(ICheck check, LegUnderCheck leg, RuleSet rules)
     {
-        var named = rules.ByCheck[check.Id].ToImmutableArray();
-        var held = named.Where(rule => rule.When.HoldsFor(leg.Facts) == Holds.Yes).ToImmutableArray();
-        var unsure = named.Where(rule => rule.When.HoldsFor(leg.Facts) == Holds.Unknown).ToImmutableArray();
-        var own = new OwnSetting(leg.Week.Setting(check.Id));
-        if (held.IsEmpty && unsure.IsEmpty)
+        var asked = rules.For(leg.Facts)[check.Id];
+        if (asked.Nothing is { } nothing)
         {
-            return [None(check, $"{rules.Title} asks nothing of this kind of leg here.", named)];
+            return [nothing];
         }
 
-        var ruling = new Ruling(check, held.IsEmpty ? unsure : held, own);
-        var cell = leg.Week.Setting(check.Id)?.Origin.ToString() ?? "";
-        var notes = own.Notes(check, held.IsEmpty ? unsure : held).Select(note => ruling.Note(note, cell));
+        var setting = leg.Week.Setting(check.Id);
+        var own = new OwnSetting(setting);
+        var ruling = new Ruling(check, asked.Taken, own);
+        var notes = setting is null ? [] : own.Notes(check, asked.Taken).Select(note => ruling.Note(note, setting.Origin.ToString()));
         if (own.IsOff)
         {
             return notes;
         }
 
-        var missing = unsure.SelectMany(rule => rule.When.Missing(leg.Facts)).Distinct(StringComparer.Ordinal).ToImmutableArray();
-        var doubts = missing.IsEmpty
+        var doubts = asked.Missing.IsEmpty
             ? []
-            : new[] { new Ruling(check, unsure, own).NotChecked($"whether {RuleAmount.Cited(unsure)} applies depends on the {Words.List(missing)}, which the book does not give", leg.TypeCell("")) };
-        return (held.IsEmpty ? [] : check.Look(leg, ruling)).Concat(doubts).Concat(notes);
+            : new[] { new Ruling(check, asked.Unsure, own).NotChecked($"whether {RuleAmount.Cited(asked.Unsure)} applies depends on the {Words.List(asked.Missing)}, which the book does not give", leg.TypeCell("")) };
+        return (asked.Held.IsEmpty ? [] : check.Look(leg, ruling)).Concat(doubts).Concat(notes);
     }
-
-    private static Finding None(ICheck check, string text, ImmutableArray<Rule> named) => new()
-    {
-        Check = check.Id,
-        Title = check.Title,
-        Verdict = Verdict.NotApplicable,
-        Text = text,
-        Citation = named.IsEmpty ? "no rule" : RuleAmount.Cited(named),
-        Actor = check.Actor,
-    };
 }

@@ -28,17 +28,18 @@ internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableAr
         foreach (var reached in Reached(ground, plan))
         {
             var after = ReferenceEquals(reached, target.Plan) ? target : ground.Check(reached, week, ground.Has(reached) ? check => check.LooksAround : null);
-            var before = ground.Leg(reached.Key);
-            foreach (var group in after.Findings.GroupBy(finding => finding.Check, StringComparer.Ordinal))
+            var was = Tally(ground.Leg(reached.Key));
+            foreach (var (check, count) in Tally(after))
             {
-                if (Count(group, Verdict.Fail) > Count(before, group.Key, Verdict.Fail))
+                var old = was.GetValueOrDefault(check);
+                if (count.Failed > old.Failed)
                 {
                     return new WholeTrial(target, AddsFailure: true, []);
                 }
 
-                if (Count(group, Verdict.Caution) + Count(group, Verdict.NotChecked) > Count(before, group.Key, Verdict.Caution) + Count(before, group.Key, Verdict.NotChecked) + Count(before, group.Key, Verdict.Fail))
+                if (count.Open > old.Open + old.Failed)
                 {
-                    leaves.Add($"{group.Key} of leg {reached.Key}");
+                    leaves.Add($"{check} of leg {reached.Key}");
                 }
             }
         }
@@ -67,7 +68,16 @@ internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableAr
         return plan.Legs.Where(leg => aircraft.Contains(Who.Aircraft(leg)) || Who.Pilots(leg).Any(pilots.Contains));
     }
 
-    private static int Count(IEnumerable<Finding> findings, Verdict verdict) => findings.Count(finding => finding.Verdict == verdict);
+    /// <summary>For each check that answered, in that order, how many answers fail and how many are cautions or not checked.</summary>
+    private static OrderedDictionary<string, (int Failed, int Open)> Tally(CheckedLeg? leg)
+    {
+        var tally = new OrderedDictionary<string, (int Failed, int Open)>(StringComparer.Ordinal);
+        foreach (var finding in leg?.Findings ?? [])
+        {
+            var (failed, open) = tally.GetValueOrDefault(finding.Check);
+            tally[finding.Check] = (failed + (finding.Verdict == Verdict.Fail ? 1 : 0), open + (finding.Verdict is Verdict.Caution or Verdict.NotChecked ? 1 : 0));
+        }
 
-    private static int Count(CheckedLeg? leg, string check, Verdict verdict) => leg?.Findings.Count(finding => finding.Check == check && finding.Verdict == verdict) ?? 0;
+        return tally;
+    }
 }

@@ -19,8 +19,8 @@ internal sealed class PlanningContext
         Navigation = new NavigationBook(week);
         Weather = WeekWeather.Of(week).Under(scenario);
         Notices = new NoticeBoard(week.Notices);
-        Manifest = week.Manifest.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
-        Cargo = week.Cargo.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
+        Manifest = new RowsByTrip<ManifestLine>(week.Manifest, line => line.Trip);
+        Cargo = new RowsByTrip<CargoLine>(week.Cargo, line => line.Trip);
         Memo = new PlanMemo();
         AlternateLevels = new AlternateLevels();
     }
@@ -33,13 +33,11 @@ internal sealed class PlanningContext
         Weather = like.Weather;
         Notices = like.Notices;
         AlternateLevels = like.AlternateLevels;
-        var sameManifest = week.Manifest == like.Week.Manifest;
-        var sameCargo = week.Cargo == like.Week.Cargo;
-        Manifest = sameManifest ? like.Manifest : week.Manifest.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
-        Cargo = sameCargo ? like.Cargo : week.Cargo.ToLookup(line => line.Trip, StringComparer.OrdinalIgnoreCase);
-        var trips = (sameManifest ? [] : Differing(like.Week.Manifest, week.Manifest).Select(line => line.Trip))
-            .Concat(sameCargo ? [] : Differing(like.Week.Cargo, week.Cargo).Select(line => line.Trip));
-        Memo = new PlanMemo(like.Memo, trips.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase));
+        var manifest = Trips(Differing(like.Week.Manifest, week.Manifest).Select(line => line.Trip));
+        var cargo = Trips(Differing(like.Week.Cargo, week.Cargo).Select(line => line.Trip));
+        Manifest = like.Manifest.With(week.Manifest, manifest);
+        Cargo = like.Cargo.With(week.Cargo, cargo);
+        Memo = new PlanMemo(like.Memo, manifest.Union(cargo));
     }
 
     /// <summary>The books.</summary>
@@ -61,10 +59,10 @@ internal sealed class PlanningContext
     public NoticeBoard Notices { get; }
 
     /// <summary>Passengers by trip.</summary>
-    public ILookup<string, ManifestLine> Manifest { get; }
+    public RowsByTrip<ManifestLine> Manifest { get; }
 
     /// <summary>Cargo by trip.</summary>
-    public ILookup<string, CargoLine> Cargo { get; }
+    public RowsByTrip<CargoLine> Cargo { get; }
 
     /// <summary>What was planned already.</summary>
     public PlanMemo Memo { get; }
@@ -76,11 +74,30 @@ internal sealed class PlanningContext
     /// <param name="week">The week, its reference data the same objects.</param>
     public PlanningContext With(OperatorWeek week) => new(this, week);
 
+    private static ImmutableHashSet<string> Trips(IEnumerable<string> trips) => trips.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
+
     private static IEnumerable<T> Differing<T>(ImmutableArray<T> before, ImmutableArray<T> after)
         where T : class
     {
+        if (before == after) yield break;
+        if (before.Length == after.Length)
+        {
+            // Rows were replaced where they stood.
+            for (var row = 0; row < before.Length; row++)
+            {
+                if (ReferenceEquals(before[row], after[row])) continue;
+                yield return before[row];
+                yield return after[row];
+            }
+
+            yield break;
+        }
+
         var old = before.ToHashSet<object>(ReferenceEqualityComparer.Instance);
         var now = after.ToHashSet<object>(ReferenceEqualityComparer.Instance);
-        return before.Where(row => !now.Contains(row)).Concat(after.Where(row => !old.Contains(row)));
+        foreach (var row in before)
+            if (!now.Contains(row)) yield return row;
+        foreach (var row in after)
+            if (!old.Contains(row)) yield return row;
     }
 }
