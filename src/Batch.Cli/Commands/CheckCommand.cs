@@ -48,7 +48,7 @@ internal static class CheckCommand
 
             var read = ProgressLines.During(terminal, progress => WeekReading.Read(parsed.GetRequiredValue(books), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), !parsed.GetValue(noRemedies), progress, interrupt));
             if (parsed.GetValue(json))
-                terminal.Output.WriteLine(System.Text.Encoding.UTF8.GetString(RunRecord.Json(read.Week, ProgramFacts.At(SharedArguments.MadeAt(parsed.GetValue(madeAt))))).TrimEnd());
+                terminal.Output.Write(System.Text.Encoding.UTF8.GetString(RunRecord.Json(read.Week, ProgramFacts.At(SharedArguments.MadeAt(parsed.GetValue(madeAt))))));
             else
                 new WeekText(terminal).Write(read);
             return ExitStatus.Of(read.Week, read.Faults);

@@ -16,14 +16,24 @@ internal static class RunWriter
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
     };
 
+    /// <summary>Bytes that a leg takes, to begin with.</summary>
+    private const int LegBytes = 20_000;
+
+    /// <summary>Bytes after which the writer lets go of what it holds.</summary>
+    private const int MostPending = 1 << 16;
+
     public static byte[] Write(CheckedWeek week, RunFacts facts)
     {
-        using var buffer = new MemoryStream();
+        using var buffer = new MemoryStream(LegBytes * (1 + week.Legs.Length));
         using (var json = new Utf8JsonWriter(buffer, Options))
         {
             json.WriteStartObject();
             Head(json, week, facts);
-            json.Objects("legs", week.Legs, (to, leg) => LegWriter.Members(to, week, leg));
+            json.Objects("legs", week.Legs, (to, leg) =>
+            {
+                LegWriter.Members(to, week, leg);
+                if (to.BytesPending > MostPending) to.Flush();
+            });
             json.Objects("crew", week.Plan.Crew, (to, person) => ChainWriter.Crew(to, week, person));
             json.Objects("aircraft", week.Plan.Aircraft, (to, aircraft) => ChainWriter.Aircraft(to, week, aircraft));
             json.WriteEndObject();
