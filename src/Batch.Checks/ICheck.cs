@@ -12,8 +12,11 @@ internal interface ICheck
     /// <summary>Title in plain English.</summary>
     string Title { get; }
 
-    /// <summary>Which inputs it needs, by sheet.</summary>
-    string Needs { get; }
+    /// <summary>
+    /// Which inputs it needs, one an entry, as sheet and column, or <c>the plan</c> for what the planner must have computed. For each a test takes the input away and wants that the check no longer passes,
+    /// or names the documented value that stands in.
+    /// </summary>
+    ImmutableArray<string> Needs { get; }
 
     /// <summary>Who can act on it: dispatcher, captain, chief pilot, maintenance, ramp.</summary>
     string Actor => "dispatcher";

@@ -13,6 +13,8 @@ internal sealed class WeekUnderCheck
     private readonly Dictionary<string, CrewWeek> _crew = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, CheckSetting> _settings;
     private readonly FrozenDictionary<string, ImmutableArray<LoggedDuty>> _logged;
+    private readonly Lazy<Instant?> _begins;
+    private readonly Lazy<LocalDate?> _loggedUntil;
 
     /// <summary>Makes it.</summary>
     /// <param name="plan">The week.</param>
@@ -32,6 +34,8 @@ internal sealed class WeekUnderCheck
         Board = board;
         _settings = settings;
         _logged = logged;
+        _begins = new Lazy<Instant?>(() => plan.Legs.OfType<LegPlan.Planned>().Select(leg => (Instant?)leg.Times.OffBlocks.InZone(leg.From.Zone).Date.AtStartOfDayInZone(leg.From.Zone).ToInstant()).Min());
+        _loggedUntil = new Lazy<LocalDate?>(() => LastLogged(plan.Input.Logged, Begins));
         foreach (var leg in plan.Legs)
         {
             _legs.TryAdd(leg.Key, leg);
@@ -71,6 +75,12 @@ internal sealed class WeekUnderCheck
     /// <param name="code">Code.</param>
     public ImmutableArray<LoggedDuty> Logged(string code) => _logged.GetValueOrDefault(code, []);
 
+    /// <summary>Last day of the Logged sheet, whoever flew on it: up to it the log of everybody is taken as kept; null where the sheet is empty.</summary>
+    public LocalDate? LoggedUntil => _loggedUntil.Value;
+
+    /// <summary>Start of the first day of the planned week, at its departure; from here on the week itself says what everybody does; null without a planned leg.</summary>
+    public Instant? Begins => _begins.Value;
+
     /// <summary>The notices.</summary>
     public NoticeBoard Board { get; }
 
@@ -89,6 +99,10 @@ internal sealed class WeekUnderCheck
     /// <summary>Another plan of the same books made ready.</summary>
     /// <param name="plan">The plan; only legs and loads differ.</param>
     public WeekUnderCheck With(PlannedWeek plan) => new(plan, _settings, Board, _logged);
+
+    // A row of a day after the week has begun says nothing of how far the log is kept: it may be a slip of the date.
+    private static LocalDate? LastLogged(ImmutableArray<LoggedDuty> rows, Instant? begins) =>
+        rows.Where(row => begins is not { } start || row.Date <= start.InUtc().Date).Select(row => (LocalDate?)row.Date).Max();
 
     private static Dictionary<string, CheckSetting> Tabled(ImmutableArray<CheckSetting> settings)
     {

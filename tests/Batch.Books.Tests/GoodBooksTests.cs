@@ -78,7 +78,7 @@ public sealed class GoodBooksTests
     public void A_type_is_read_with_its_stations_envelopes_and_tables()
     {
         var type = Week.Types["skua 9"];
-        Assert.Equal((EngineKind.Turboprop, 1, FuelKind.JetA1, 6.7, true, new Pounds(9000)), (type.Engine, type.Engines, type.Fuel, type.FuelDensity, type.Pressurised, type.MaximumZeroFuel));
+        Assert.Equal((EngineKind.Turboprop, 1, FuelKind.JetA1, 6.7, true, new Pounds(9000), CertificationCategory.Commuter), (type.Engine, type.Engines, type.Fuel, type.FuelDensity, type.Pressurised, type.MaximumZeroFuel, type.Certification));
         Assert.Equal(0.01, type.Corrections.TakeoffHeadwindPerKnot);
         Assert.Equal(0.2, type.Corrections.TakeoffGrass);
         Assert.Null(type.Corrections.LandingGrass);

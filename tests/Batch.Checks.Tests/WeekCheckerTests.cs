@@ -14,7 +14,10 @@ public sealed class WeekCheckerTests
         var plan = SomePlans.Planned();
         plan = plan with { Fuel = plan.Fuel with { Contingency = new Pounds(40), Aboard = new Pounds(1180), Uplift = new Pounds(680) } };
         var leg = WeekChecker.CheckLeg(plan, SomePlans.Week(plan), RuleSet.Load(rules), Ask.Fair("XAND", "XBEL", "XDUN"));
-        Assert.Empty(leg.Findings.Where(finding => finding.Verdict > Verdict.NotApplicable).Select(finding => finding.Check + ": " + finding.Text));
+        // ICAO leaves the limits of flight time, duty and rest to the State: each says so until the Checks sheet gives a number.
+        string[] left = rules == "icao-annex-6" ? ["CREW-01", "CREW-02", "CREW-03", "CREW-14"] : [];
+        Assert.Equal(left, leg.Findings.Where(finding => finding.Verdict == Verdict.NotChecked && finding.Text.Contains("for the State of the operator to set", StringComparison.Ordinal)).Select(finding => finding.Check));
+        Assert.Empty(leg.Findings.Where(finding => finding.Verdict > Verdict.NotApplicable && !left.Contains(finding.Check)).Select(finding => finding.Check + ": " + finding.Text));
         Assert.Equal(LegState.Pass, leg.State);
         Assert.Equal(AllChecks.List.Select(check => check.Id).Order(StringComparer.Ordinal), leg.Findings.Select(finding => finding.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }

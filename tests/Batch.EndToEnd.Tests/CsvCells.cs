@@ -28,6 +28,17 @@ internal static class CsvCells
         }
     }
 
+    /// <summary>Sheet and header of the column that a cell stands in, without the unit: <c>Legs Fuel plan</c>.</summary>
+    /// <param name="folder">The folder; headers stand in the second row.</param>
+    /// <param name="cell">The cell.</param>
+    public static string Column(string folder, string cell)
+    {
+        var parts = cell.Split('/');
+        var rows = Read(File.ReadAllText(Path.Combine(folder, Path.GetFileNameWithoutExtension(parts[0]), parts[1] + ".csv")));
+        var column = parts[2].TakeWhile(char.IsAsciiLetter).Aggregate(0, (number, letter) => number * 26 + letter - 'A' + 1) - 1;
+        return parts[1] + " " + rows[1][column].Split(" [")[0];
+    }
+
     /// <summary>Copies the csv files of a folder with its sub-folders.</summary>
     /// <param name="books">From where.</param>
     /// <param name="folder">To where.</param>

@@ -437,7 +437,7 @@ public static class SomePlans
             Airports = ImmutableSortedDictionary<string, Airport>.Empty.Add("XAND", Airport(Some.Xand)).Add("XBEL", Airport(Some.Xbel)).Add("XDUN", Airport(Some.Xdun)),
             Land = [Square("Everywhere", 36, 43, -42, -34)],
             Crew = ImmutableSortedDictionary<string, CrewMember>.Empty.Add("ABC", Pilot()),
-            Logged = [Logged("ABC", new LocalDate(2026, 1, 1), 2)],
+            Logged = [Logged("ABC", new LocalDate(2025, 7, 1), 2), DayOff("ABC")],
         },
         Legs = [.. legs],
         Aircraft = [.. legs.GroupBy(leg => LegOf(leg).Aircraft, StringComparer.Ordinal).Select(group => new AircraftWeek
@@ -452,6 +452,9 @@ public static class SomePlans
         })],
         Crew = [.. legs.SelectMany(leg => new[] { LegOf(leg).Captain, LegOf(leg).SecondPilot }).Where(code => code.Length > 0).Distinct(StringComparer.Ordinal).Select(code => Crew(code, legs))],
     };
+
+    /// <summary>The row that says that the day before the leg is off, up to which the log is kept.</summary>
+    public static LoggedDuty DayOff(string code) => Logged(code, Date.PlusDays(-1), 0) with { DutyOn = null, DutyOff = null };
 
     /// <summary>A logged day with a duty from 08:00 to 16:00 UTC.</summary>
     public static LoggedDuty Logged(string code, LocalDate date, double hours) => new()

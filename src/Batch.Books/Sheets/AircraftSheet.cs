@@ -19,7 +19,7 @@ internal static class AircraftSheet
     private static readonly Column<double> Moment = Plan.Add(ColumnKinds.Number(Quantity.Moment, "Moment", nameof(Aircraft.BasicEmptyMoment), "Moment of the basic empty weight; this or the arm."));
     private static readonly Column<int> PilotsIncluded = Plan.Add(ColumnKinds.Whole("Pilots included", nameof(Aircraft.PilotsIncluded), "Pilots already counted in the basic empty weight.", 0, 2, false, "Pilots included in it"));
     private static readonly Column<LocalDate> WeighedOn = Plan.Add(ColumnKinds.Date("Weighed on", nameof(Aircraft.WeighedOn), "Date of the last weighing.", false, "Weighed"));
-    private static readonly Column<double> BurnBias = Plan.Add(ColumnKinds.Number(Quantity.Percent, "Fuel burn bias", nameof(Aircraft.BurnBias), "How much more it burns than the tables say."));
+    private static readonly Column<double> BurnBias = Plan.Add(ColumnKinds.Number(Quantity.Percent, "Fuel burn bias", nameof(Aircraft.BurnBias), "How much more it burns than the tables say; empty for nothing more."));
     private static readonly Column<double> Ceiling = Plan.Add(ColumnKinds.AboveZero(Quantity.Altitude, "Ceiling", nameof(Aircraft.Ceiling), "Ceiling of this aircraft where lower than the type's."));
     private static readonly Column<string> Home = Plan.Add(ColumnKinds.Ident("Home", nameof(Aircraft.Home), "Ident of the airport where it is kept.", false, "Home base", "Base"));
     private static readonly Column<double> Hours = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Hours", nameof(Aircraft.Hours), "Airframe hours."));
@@ -39,7 +39,7 @@ internal static class AircraftSheet
     private static readonly Column<bool> SecondPower = Plan.Add(ColumnKinds.YesNo("Second power source", nameof(Aircraft.SecondPowerSource), "Whether electric power and the gyros have a second source, as a single-engine aircraft with passengers under IFR wants."));
     private static readonly Column<bool> TrendMonitoring = Plan.Add(ColumnKinds.YesNo("Engine trend monitoring", nameof(Aircraft.TrendMonitoring), "Whether an engine trend monitoring programme is kept."));
     private static readonly Column<string> TerrainWarning = Plan.Add(ColumnKinds.Word("TAWS", nameof(Aircraft.TerrainWarning), "Class of the terrain awareness and warning system.", [("A", "A"), ("B", "B"), ("none", "none"), ("class A", "A"), ("class B", "B"), ("no", "none")], false, "Terrain warning"));
-    private static readonly Column<string> Deferred = Plan.Add(ColumnKinds.Text("Deferred items", nameof(Aircraft.DeferredItems), "Open deferred items."));
+    private static readonly Column<string> Deferred = Plan.Add(ColumnKinds.Text("Deferred items", nameof(Aircraft.DeferredItems), "Open deferred items; empty for none."));
     private static readonly Column<string> Status = Plan.Add(ColumnKinds.Text("Status", nameof(Aircraft.Status), "Status, such as in service."));
 
     /// <summary>Reads the fleet.</summary>

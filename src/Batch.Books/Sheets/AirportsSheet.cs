@@ -22,9 +22,9 @@ internal static partial class AirportsSheet
     private static readonly Column<DateTimeZone> Zone = Plan.Add(ColumnKinds.Of("Time zone", nameof(Airport.Zone), "Time zone by its IANA name, such as Atlantic/Azores.", ColumnKinds.Starred, ["Timezone", "Zone"], null, (cell, _) => ZoneOf(cell)));
     private static readonly Column<ImmutableArray<FuelKind>> Fuel = Plan.Add(ColumnKinds.Of("Fuel", nameof(Airport.FuelsSold), "Fuels sold: Jet A-1, Avgas, both with a comma, or none.", false, ["Fuels"], null, (cell, _) => FuelsOf(cell)));
     private static readonly Column<double> FuelPrice = Plan.Add(ColumnKinds.NotNegative(Quantity.PricePerGallon, "Fuel price", nameof(Airport.FuelPrice), "Fuel price in the operator's currency."));
-    private static readonly Column<LocalTime> Opens = Plan.Add(ColumnKinds.TimeOfDay("Opens", nameof(Airport.Opens), "Local time of opening."));
-    private static readonly Column<LocalTime> Closes = Plan.Add(ColumnKinds.TimeOfDay("Closes", nameof(Airport.Closes), "Local time of closing."));
-    private static readonly Column<(LocalTime From, LocalTime To)> Quiet = Plan.Add(ColumnKinds.Of("Quiet hours", nameof(Airport.QuietFrom), "Local hours without movements, such as 22:00-06:00.", false, [], null, (cell, _) => QuietOf(cell)));
+    private static readonly Column<LocalTime> Opens = Plan.Add(ColumnKinds.TimeOfDay("Opens", nameof(Airport.Opens), "Local time of opening; empty where it is always open."));
+    private static readonly Column<LocalTime> Closes = Plan.Add(ColumnKinds.TimeOfDay("Closes", nameof(Airport.Closes), "Local time of closing; empty where it is always open."));
+    private static readonly Column<(LocalTime From, LocalTime To)> Quiet = Plan.Add(ColumnKinds.Of("Quiet hours", nameof(Airport.QuietFrom), "Local hours without movements, such as 22:00-06:00; empty for none.", false, [], null, (cell, _) => QuietOf(cell)));
     private static readonly Column<string> Lighting = Plan.Add(ColumnKinds.Word("Lighting", nameof(Airport.Lighting), "Runway lighting.", [("none", "none"), ("on request", "on request"), ("yes", "yes"), ("no", "none")]));
     private static readonly Column<string> Clearance = Plan.Add(ColumnKinds.Text("Clearance frequency", nameof(Airport.ClearanceFrequency), "Clearance delivery frequency."));
     private static readonly Column<string> Tower = Plan.Add(ColumnKinds.Text("Tower or CTAF frequency", nameof(Airport.TowerFrequency), "Tower or common traffic frequency.", false, "Tower frequency", "CTAF frequency", "Tower", "CTAF"));

@@ -9,11 +9,11 @@ namespace Batch.Books.Sheets;
 internal static class LoggedSheet
 {
     /// <summary>The declared columns.</summary>
-    public static readonly SheetPlan Plan = new("Logged", "operator", "What pilots have flown already, one row a day of duty.");
+    public static readonly SheetPlan Plan = new("Logged", "operator", "What pilots have flown already, one row a day of duty. The last day of the sheet, whoever flew on it, is how far it is kept; a day without a row before that was free.");
 
     private static readonly Column<string> Crew = Plan.Add(ColumnKinds.Ident("Crew", nameof(LoggedDuty.Crew), "Code of the pilot.", ColumnKinds.Starred, "Code", "Pilot"));
     private static readonly Column<LocalDate> Date = Plan.Add(ColumnKinds.Date("Date", nameof(LoggedDuty.Date), "Day.", ColumnKinds.Starred));
-    private static readonly Column<double> Time = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Flight time", nameof(LoggedDuty.FlightTime), "Flight time, block to block.", ColumnKinds.Starred, "Block time"));
+    private static readonly Column<double> Time = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Flight time", nameof(LoggedDuty.FlightTime), "Flight time, block to block; 0 without times of duty for a day off.", ColumnKinds.Starred, "Block time"));
     private static readonly Column<Cells.WrittenTime> On = Plan.Add(ColumnKinds.UtcClock("Duty on", nameof(LoggedDuty.DutyOn), "Start of duty, UTC."));
     private static readonly Column<Cells.WrittenTime> Off = Plan.Add(ColumnKinds.UtcClock("Duty off", nameof(LoggedDuty.DutyOff), "End of duty, UTC."));
 

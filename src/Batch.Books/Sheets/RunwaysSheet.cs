@@ -27,7 +27,7 @@ internal static class RunwaysSheet
     private static readonly Column<double> Asda = Plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "ASDA", nameof(Runway.AccelerateStop), "Accelerate-stop distance available; empty: as the takeoff run."));
     private static readonly Column<double> Lda = Plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "LDA", nameof(Runway.LandingDistance), "Landing distance available.", ColumnKinds.Starred));
     private static readonly Column<double> Threshold = Plan.Add(ColumnKinds.Number(Quantity.Altitude, "Threshold elevation", nameof(Runway.ThresholdElevation), "Threshold elevation; empty: the airport's."));
-    private static readonly Column<double> Slope = Plan.Add(ColumnKinds.Number(Quantity.Percent, "Slope", nameof(Runway.SlopePercent), "Slope in this direction, uphill positive."));
+    private static readonly Column<double> Slope = Plan.Add(ColumnKinds.Number(Quantity.Percent, "Slope", nameof(Runway.SlopePercent), "Slope in this direction, uphill positive; empty for level."));
     private static readonly Column<RunwaySurface> Surface = Plan.Add(ColumnKinds.Word(
         "Surface",
         nameof(Runway.Surface),

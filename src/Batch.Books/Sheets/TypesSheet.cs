@@ -40,6 +40,9 @@ internal static class TypesSheet
     private static readonly Column<double> ApproachTime = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Approach time", nameof(AircraftType.ApproachTime), "Time for approach and landing beyond the descent table."));
     private static readonly Column<double> GlideRatio = Plan.Add(ColumnKinds.Positive("Glide ratio", nameof(AircraftType.GlideRatio), "Still-air distance over height in a power-off glide."));
     private static readonly Column<string> Category = Plan.Add(ColumnKinds.Ident("Approach category", nameof(AircraftType.ApproachCategory), "Approach category A to E."));
+    private static readonly Column<CertificationCategory> Certification = Plan.Add(ColumnKinds.Word("Certification category", nameof(AircraftType.Certification), "Category of the type certificate; landing margins depend on it.",
+        [("normal", CertificationCategory.Normal), ("commuter", CertificationCategory.Commuter), ("transport", CertificationCategory.Transport), ("utility", CertificationCategory.Normal), ("acrobatic", CertificationCategory.Normal)]));
+
     private static readonly Column<string> Designator = Plan.Add(ColumnKinds.Ident("ICAO type designator", nameof(AircraftType.Designator), "Type designator for flight plans.", false, "Type designator", "ICAO designator"));
     private static readonly Column<string> Equipment = Plan.Add(ColumnKinds.Text("ICAO equipment", nameof(AircraftType.Equipment), "Flight-plan equipment, item 10.", false, "Equipment"));
     private static readonly Column<double> ChordLeadingEdge = Plan.Add(ColumnKinds.Number(Quantity.Arm, "LEMAC", nameof(MeanAerodynamicChord.LeadingEdge), "Arm of the leading edge of the mean aerodynamic chord; with MAC the working shows centres of gravity in percent.", false, "Leading edge of MAC"));
@@ -94,6 +97,7 @@ internal static class TypesSheet
             ApproachTime = row.Minutes(ApproachTime),
             GlideRatio = row.Optional(GlideRatio),
             Chord = row.Optional(ChordLeadingEdge) is { } leadingEdge && row.Optional(Chord) is { } chord ? new MeanAerodynamicChord(new Inches(leadingEdge), new Inches(chord)) : null,
+            Certification = row.Optional(Certification),
             ApproachCategory = row.Text(Category),
             Designator = row.Text(Designator),
             Equipment = row.Text(Equipment),

@@ -14,7 +14,7 @@ internal sealed class DatedTests : ICheck
     public string Title => "Dated tests";
 
     /// <inheritdoc/>
-    public string Needs => "Aircraft altimeter-static, transponder and ELT due";
+    public ImmutableArray<string> Needs => ["Aircraft: altimeter-static due", "Aircraft: transponder due", "Aircraft: ELT due"];
 
     /// <inheritdoc/>
     public string Actor => "maintenance";

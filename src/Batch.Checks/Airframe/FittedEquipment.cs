@@ -13,7 +13,7 @@ internal sealed class FittedEquipment : ICheck
     public string Title => "Equipment for the kind of flight";
 
     /// <inheritdoc/>
-    public string Needs => "Aircraft IFR equipment, night equipment, second power source, engine trend monitoring, TAWS";
+    public ImmutableArray<string> Needs => ["Aircraft: IFR equipment", "Aircraft: night equipment", "Aircraft: second power source", "Aircraft: engine trend monitoring", "Aircraft: TAWS"];
 
     /// <inheritdoc/>
     public string Actor => "maintenance";
@@ -49,7 +49,7 @@ internal sealed class FittedEquipment : ICheck
             answers.Add(has switch
             {
                 null => ruling.NotChecked($"whether {aircraft.Registration} has {what} is not given", cell),
-                true => ruling.Pass($"{aircraft.Registration} has {what}.", by),
+                true => ruling.Pass($"{aircraft.Registration} has {what}.", by, cell),
                 false => ruling.Trips(by, $"{aircraft.Registration} has no {what}.", cell),
             });
         }
@@ -61,8 +61,8 @@ internal sealed class FittedEquipment : ICheck
         return aircraft.TerrainWarning switch
         {
             "" => ruling.NotChecked($"the class of terrain warning of {aircraft.Registration} is not given; class {least} is required", cell),
-            "A" => ruling.Pass($"{aircraft.Registration} has terrain warning of class A.", by),
-            "B" when least == "B" => ruling.Pass($"{aircraft.Registration} has terrain warning of class B.", by),
+            "A" => ruling.Pass($"{aircraft.Registration} has terrain warning of class A.", by, cell),
+            "B" when least == "B" => ruling.Pass($"{aircraft.Registration} has terrain warning of class B.", by, cell),
             _ => ruling.Trips(by, $"{aircraft.Registration} has {(aircraft.TerrainWarning == "B" ? "terrain warning of class B" : "no terrain warning system")}; class {least} is required with its seats.", cell),
         };
     }

@@ -15,7 +15,7 @@ internal sealed class Inspections : ICheck
     public string Title => "Inspections";
 
     /// <inheritdoc/>
-    public string Needs => "Aircraft hours, next inspection at, annual due";
+    public ImmutableArray<string> Needs => ["Aircraft: hours", "Aircraft: next inspection at", "Aircraft: annual due"];
 
     /// <inheritdoc/>
     public bool HasTellingMargin(LegPlan.Planned plan) => false;
@@ -55,7 +55,7 @@ internal sealed class Inspections : ICheck
         var answer = margin < -Ruling.Noise ? ruling.Trips(inspections, text, cell)
             : steps.FirstOrDefault(step => leg.Week.Leg(step.Leg) is LegPlan.Unplanned) is { } unplanned
             ? ruling.NotChecked($"leg {unplanned.Leg} of {aircraft.Registration} could not be planned; without it {Words.Amount(margin, "h")} are left to the inspection", cell)
-            : margin < warning.Value ? ruling.Trips(warning, text, cell) : ruling.Pass(text, inspections);
+            : margin < warning.Value ? ruling.Trips(warning, text, cell) : ruling.Pass(text, inspections, cell);
         return answer with { Required = due, Actual = hours + flown, Margin = margin, Unit = "h" };
     }
 }

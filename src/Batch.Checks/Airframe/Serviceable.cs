@@ -14,7 +14,7 @@ internal sealed class Serviceable : ICheck
     public string Title => "In service, deferred items";
 
     /// <inheritdoc/>
-    public string Needs => "Aircraft status, deferred items; Notices";
+    public ImmutableArray<string> Needs => ["Aircraft: status", "Aircraft: deferred items", "Notices"];
 
     /// <inheritdoc/>
     public string Actor => "maintenance";
@@ -43,7 +43,7 @@ internal sealed class Serviceable : ICheck
         }
         else
         {
-            yield return ruling.Pass($"{aircraft.Registration} is {status}.", inService);
+            yield return ruling.Pass($"{aircraft.Registration} is {status}.", inService, cell);
         }
 
         foreach (var notice in leg.Week.Board.About(aircraft.Registration, leg.Plan.Times.OffBlocks, leg.Plan.Times.OnBlocks))

@@ -14,7 +14,7 @@ internal sealed class AirportHours : ICheck
     public string Title => "Airport hours";
 
     /// <inheritdoc/>
-    public string Needs => "Airports opens, closes, quiet hours";
+    public ImmutableArray<string> Needs => ["Airports: opens", "Airports: closes", "Airports: quiet hours"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -37,8 +37,8 @@ internal sealed class AirportHours : ICheck
         var part = ruling.Condition("opening hours");
         return (airport.Opens, airport.Closes) switch
         {
-            (null, null) => ruling.Pass($"{airport.Ident} is always open, or the book names no hours.", part),
-            ({ } opens, { } closes) when IsWithin(time, opens, closes) => ruling.Pass($"The {what} at {airport.Ident} at {Words.Clock(time)} is in its hours {Words.Clock(opens)} to {Words.Clock(closes)}.", part),
+            (null, null) => ruling.Pass($"{airport.Ident} has no hours in the book: it counts as always open.", part),
+            ({ } opens, { } closes) when IsWithin(time, opens, closes) => ruling.Pass($"The {what} at {airport.Ident} at {Words.Clock(time)} local is in its hours {Words.Clock(opens)} to {Words.Clock(closes)}.", part, own),
             ({ } opens, { } closes) => ruling.Trips(part, $"The {what} at {airport.Ident} at {Words.Clock(time)} local is outside its hours {Words.Clock(opens)} to {Words.Clock(closes)}.", own, cell),
             _ => ruling.NotChecked($"{airport.Ident} has only one end of its hours", own),
         };
@@ -54,7 +54,7 @@ internal sealed class AirportHours : ICheck
             (null, null) => ruling.Pass($"{airport.Ident} has no quiet hours in the book.", part),
             ({ } from, { } to) when time != to && IsWithin(time, from, to) =>
                 ruling.Trips(part, $"The {what} at {airport.Ident} at {Words.Clock(time)} local falls in its quiet hours {Words.Clock(from)} to {Words.Clock(to)}.", own, cell),
-            ({ } from, { } to) => ruling.Pass($"The {what} at {airport.Ident} at {Words.Clock(time)} is outside its quiet hours {Words.Clock(from)} to {Words.Clock(to)}.", part),
+            ({ } from, { } to) => ruling.Pass($"The {what} at {airport.Ident} at {Words.Clock(time)} local is outside its quiet hours {Words.Clock(from)} to {Words.Clock(to)}.", part, own),
             _ => ruling.NotChecked($"{airport.Ident} has only one end of its quiet hours", own),
         };
     }

@@ -15,7 +15,7 @@ internal sealed class Closures : ICheck
     public string Title => "Closures and notices";
 
     /// <inheritdoc/>
-    public string Needs => "Notices";
+    public ImmutableArray<string> Needs => ["Notices", "Runways"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -46,6 +46,11 @@ internal sealed class Closures : ICheck
             {
                 yield return ruling.Note($"Notice for {airport.Ident} at the {what}: {notice.Text}", cell);
             }
+        }
+
+        if (result is RunwayResult.NotComputed && airport.Runways.Any(runway => leg.Week.Notices(airport.Ident, runway.Ident, at).Any(notice => notice.Effect is NoticeEffect.Closed or NoticeEffect.RunwayClosed)))
+        {
+            yield return ruling.NotChecked($"a notice closes a runway at {airport.Ident}, and which runway the {what} uses could not be computed");
         }
 
         foreach (var notice in (result as RunwayResult.Computed)?.Use.Runway.Ident is { } runway ? leg.Week.Notices(airport.Ident, runway, at) : [])

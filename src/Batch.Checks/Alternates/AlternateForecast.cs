@@ -15,7 +15,7 @@ internal sealed class AlternateForecast : ICheck
     public string Title => "Forecast at the alternate";
 
     /// <inheritdoc/>
-    public string Needs => "Bulletins (forecast); Airports instrument approach";
+    public ImmutableArray<string> Needs => ["Bulletins: forecast at the alternate", "Airports: instrument approach"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => leg.Plan.Alternates.IsEmpty

@@ -16,7 +16,7 @@ internal sealed class AlternateRequired : ICheck
     public string Title => "Alternate required";
 
     /// <inheritdoc/>
-    public string Needs => "Legs alternate; else Bulletins (forecast at the destination), Airports instrument approach and minima, Runways";
+    public ImmutableArray<string> Needs => ["Legs: alternate", "else Bulletins: forecast at the destination", "else Airports: instrument approach", "else Airports: approach minimum", "else Airports: approach visibility", "else Runways"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -29,7 +29,7 @@ internal sealed class AlternateRequired : ICheck
         var to = leg.Plan.To;
         if (!leg.Plan.Alternates.IsEmpty)
         {
-            return ruling.Pass($"{Words.List(leg.Plan.Alternates.Select(alternate => alternate.Airport))} {(leg.Plan.Alternates.Length == 1 ? "is" : "are")} filed.");
+            return ruling.Pass($"{Words.List(leg.Plan.Alternates.Select(alternate => alternate.Airport))} {(leg.Plan.Alternates.Length == 1 ? "is" : "are")} filed.", null, leg.Cell(nameof(Leg.Alternate)));
         }
 
         Finding Needed(string why, RuleAmount? by = null, params string[] cells) =>
@@ -59,7 +59,7 @@ internal sealed class AlternateRequired : ICheck
         var landing = leg.Plan.Times.Landing;
         return leg.Forecasts.WorstBetween(to.Ident, landing - Window, landing + Window) is { } worst
             ? ByForecast(leg, ruling, worst, Needed)
-            : Needed($"no forecast for {to.Ident} from one hour before to one hour after the landing is known that would show that none is needed");
+            : Needed($"no forecast for {to.Ident} from one hour before to one hour after the landing is in the Bulletins that would show that none is needed");
     }
 
     private static Finding ByForecast(LegUnderCheck leg, Ruling ruling, ForecastPeriod worst, Func<string, RuleAmount?, string[], Finding> needed)
@@ -69,7 +69,7 @@ internal sealed class AlternateRequired : ICheck
         var (visibility, visibilityBy) = VisibilityAskedFor(to, ruling);
         if (worst.Ceiling is { } forecast && forecast.Value < ceiling)
         {
-            return needed($"the forecast ceiling at {to.Ident} is {Words.Amount(forecast)}, below {Words.Amount(ceiling, "ft")}", ceilingBy, []) with
+            return needed($"the lowest forecast ceiling at {to.Ident} within an hour of the landing ({Words.Local(leg.Plan.Times.Landing, to.Zone)}) is {Words.Amount(forecast)}, below {Words.Amount(ceiling, "ft")}", ceilingBy, []) with
             {
                 Required = ceiling,
                 Actual = forecast.Value,
@@ -80,7 +80,7 @@ internal sealed class AlternateRequired : ICheck
 
         if (worst.VisibilityMetres < visibility)
         {
-            return needed($"the forecast visibility at {to.Ident} is {Words.Amount(worst.VisibilityMetres, "m")}, below {Words.Amount(visibility, "m")}", visibilityBy, []) with
+            return needed($"the lowest forecast visibility at {to.Ident} within an hour of the landing ({Words.Local(leg.Plan.Times.Landing, to.Zone)}) is {Words.Visibility(worst.VisibilityMetres)}, below {Words.Visibility(visibility)}", visibilityBy, []) with
             {
                 Required = visibility,
                 Actual = worst.VisibilityMetres,
@@ -89,7 +89,7 @@ internal sealed class AlternateRequired : ICheck
             };
         }
 
-        return ruling.Pass($"No alternate is required: within an hour of the landing {to.Ident} is forecast with at least {Words.Amount(ceiling, "ft")} of ceiling and {Words.Amount(visibility, "m")} of visibility.");
+        return ruling.Pass($"No alternate is required: within an hour of the landing {to.Ident} is forecast with at least {Words.Amount(ceiling, "ft")} of ceiling and {Words.Visibility(visibility)} of visibility.");
     }
 
     /// <summary>Ceiling above the airport that waives the alternate under every rule that holds [ft].</summary>

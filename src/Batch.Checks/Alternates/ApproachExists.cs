@@ -14,7 +14,7 @@ internal sealed class ApproachExists : ICheck
     public string Title => "Instrument approach at the destination";
 
     /// <inheritdoc/>
-    public string Needs => "Airports instrument approach";
+    public ImmutableArray<string> Needs => ["Airports: instrument approach"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -26,6 +26,6 @@ internal sealed class ApproachExists : ICheck
             ? ruling.NotChecked($"whether {to.Ident} has an instrument approach is not given", cell)
             : string.Equals(kind, "none", StringComparison.OrdinalIgnoreCase)
             ? ruling.Trips($"{to.Ident} has no instrument approach, and the leg is under IFR.", cell, leg.Cell(nameof(Leg.Rules)))
-            : ruling.Pass($"{to.Ident} has an instrument approach: {kind}.");
+            : ruling.Pass($"{to.Ident} has an instrument approach: {kind}.", null, cell);
     }
 }

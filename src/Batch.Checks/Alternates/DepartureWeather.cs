@@ -16,7 +16,7 @@ internal sealed class DepartureWeather : ICheck
     public string Title => "Departure minima and takeoff alternate";
 
     /// <inheritdoc/>
-    public string Needs => "Bulletins (forecast); Airports instrument approach, takeoff visibility; Legs takeoff alternate, alternates";
+    public ImmutableArray<string> Needs => ["Bulletins: forecast at the departure", "Airports: approach minimum", "Airports: approach visibility", "Airports: takeoff visibility", "Legs: takeoff alternate, where a return could not land", "Types: engines"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -25,7 +25,7 @@ internal sealed class DepartureWeather : ICheck
         var at = leg.Plan.Times.Takeoff;
         if (leg.Forecasts.WorstBetween(from.Ident, at, at) is not { } forecast)
         {
-            return [ruling.NotChecked($"no forecast for {from.Ident} at {Words.Clock(at.InZone(from.Zone).TimeOfDay)} is known, so takeoff minima and the need of a takeoff alternate are open")];
+            return [ruling.NotChecked($"no forecast for {from.Ident} at {Words.LocalDay(at, from.Zone)} is in the Bulletins, so takeoff minima and the need of a takeoff alternate are open")];
         }
 
         return [.. Takeoff(from, ruling, forecast), Return(leg, ruling, forecast)];
@@ -38,11 +38,15 @@ internal sealed class DepartureWeather : ICheck
         var cell = from.Origin.Cell(nameof(Airport.TakeoffVisibilityM));
         if (from.TakeoffVisibilityM is { } published && own is not null)
         {
-            yield return ruling.AtLeast($"Visibility forecast at {from.Ident} for the takeoff,", forecast.VisibilityMetres, published, "m", "of the airport's takeoff minimum", own, cell);
+            yield return ruling.AtLeast($"Visibility forecast at {from.Ident} for the takeoff", forecast.VisibilityMetres, published, "m", "of the airport's takeoff minimum", own, cell);
         }
         else if (usual is not null)
         {
-            yield return ruling.AtLeast($"Visibility forecast at {from.Ident} for the takeoff,", forecast.VisibilityMetres, Visibilities.Metres(usual), "m", "usual where the book names no takeoff minimum", usual, cell);
+            yield return ruling.AtLeast($"Visibility forecast at {from.Ident} for the takeoff", forecast.VisibilityMetres, Visibilities.Metres(usual), "m", "usual where the book names no takeoff minimum", usual, cell);
+        }
+        else if (own is not null)
+        {
+            yield return ruling.NotChecked($"the takeoff visibility of {from.Ident} is not given, and the rules name no usual one", cell);
         }
     }
 
@@ -76,7 +80,7 @@ internal sealed class DepartureWeather : ICheck
         }
 
         return ruling.AtMost(
-            $"{from.Ident} is forecast below its landing minima at the takeoff. To {alternate.Airport.Ident}, {(alternate.IsNamed ? "the takeoff alternate" : "the nearest airport filed (no takeoff alternate is named)")}, in still air at cruising speed:",
+            $"{from.Ident} is forecast below its landing minima at the takeoff. The way to {alternate.Airport.Ident}, {(alternate.IsNamed ? "the takeoff alternate" : "the nearest airport filed (no takeoff alternate is named)")}, in still air at cruising speed",
             alternate.Nm / speed * 60,
             longest.Value,
             "min",

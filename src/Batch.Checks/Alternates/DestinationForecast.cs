@@ -13,7 +13,7 @@ internal sealed class DestinationForecast : ICheck
     public string Title => "Forecast at the destination";
 
     /// <inheritdoc/>
-    public string Needs => "Bulletins (forecast); Airports minima";
+    public ImmutableArray<string> Needs => ["Bulletins: forecast at the destination", "Airports: approach minimum", "Airports: approach visibility"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)

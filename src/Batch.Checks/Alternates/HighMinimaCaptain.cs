@@ -13,7 +13,7 @@ internal sealed class HighMinimaCaptain : ICheck
     public string Title => "Captain new to the type";
 
     /// <inheritdoc/>
-    public string Needs => "Crew hours in type";
+    public ImmutableArray<string> Needs => ["Crew: hours in type"];
 
     /// <inheritdoc/>
     public string Actor => "captain";
@@ -30,7 +30,7 @@ internal sealed class HighMinimaCaptain : ICheck
         yield return captain.Member?.HoursInType is not { } hours
             ? ruling.NotChecked($"the hours in type of {captain.Code} are not given", cell)
             : hours >= limit.Value
-            ? ruling.Pass($"{captain.Code} has {Words.Amount(hours, "h")} in type.", limit) with { Required = limit.Value, Actual = hours, Margin = hours - limit.Value, Unit = "h" }
+            ? ruling.Pass($"{captain.Code} has {Words.Amount(hours, "h")} in type.", limit, cell) with { Required = limit.Value, Actual = hours, Margin = hours - limit.Value, Unit = "h" }
             : ruling.Trips(limit, $"{captain.Code} has {Words.Amount(hours, "h")} in type, fewer than {Words.Amount(limit.Value, "h")}: landing minima are 100 ft and 1/2 mile higher.", cell)
                 with
             { Required = limit.Value, Actual = hours, Margin = hours - limit.Value, Unit = "h" };

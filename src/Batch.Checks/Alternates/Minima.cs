@@ -19,12 +19,12 @@ internal static class Minima
     {
         if (leg.Forecasts.WorstBetween(airport.Ident, at, at) is not { } forecast)
         {
-            return ruling.NotChecked($"no forecast for {airport.Ident} at {Words.Clock(at.InZone(airport.Zone).TimeOfDay)} is known; the {name} are {Words.Amount(ceiling)} and {Words.Amount(visibilityM, "m")}");
+            return ruling.NotChecked($"no forecast for {airport.Ident} at {Words.LocalDay(at, airport.Zone)} is in the Bulletins; the {name} are {Words.Amount(ceiling)} and {Words.Visibility(visibilityM)}");
         }
 
-        var seen = $"{(forecast.Ceiling is { } layer ? Words.Amount(layer) + " of ceiling" : "no ceiling")} and {Words.Amount(forecast.VisibilityMetres, "m")}";
+        var seen = $"{(forecast.Ceiling is { } layer ? Words.Amount(layer) + " of ceiling" : "no ceiling")} and {Words.Visibility(forecast.VisibilityMetres)}";
         return forecast.Ceiling is { } low && low < ceiling || forecast.VisibilityMetres < visibilityM
-            ? ruling.Trips(by, $"{airport.Ident} is forecast with {seen}, below the {name} of {Words.Amount(ceiling)} and {Words.Amount(visibilityM, "m")}.", airport.Origin.Cell(nameof(Airport.ApproachMinimum)))
-            : ruling.Pass($"{airport.Ident} is forecast with {seen}, at or above the {name} of {Words.Amount(ceiling)} and {Words.Amount(visibilityM, "m")}.", by);
+            ? ruling.Trips(by, $"At {Words.Local(at, airport.Zone)} {airport.Ident} is forecast with {seen}, below the {name} of {Words.Amount(ceiling)} and {Words.Visibility(visibilityM)}.", airport.Origin.Cell(nameof(Airport.ApproachMinimum)))
+            : ruling.Pass($"At {Words.Local(at, airport.Zone)} {airport.Ident} is forecast with {seen}, at or above the {name} of {Words.Amount(ceiling)} and {Words.Visibility(visibilityM)}.", by, airport.Origin.Cell(nameof(Airport.ApproachMinimum)));
     }
 }

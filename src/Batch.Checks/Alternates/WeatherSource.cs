@@ -12,7 +12,7 @@ internal sealed class WeatherSource : ICheck
     public string Title => "Weather age and source";
 
     /// <inheritdoc/>
-    public string Needs => "Bulletins (forecast) and their source; Operator weather sources";
+    public ImmutableArray<string> Needs => ["Bulletins: forecast", "Bulletins: time of issue", "Bulletins: source", "Operator: weather sources"];
 
     /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["age of a forecast"];
@@ -54,7 +54,7 @@ internal sealed class WeatherSource : ICheck
 
         var age = leg.Plan.Times.Takeoff - issued;
         var answer = age.TotalHours <= oldest.Value + Ruling.Noise
-            ? ruling.Pass($"The forecast for {airport} is {Words.Time(age)} old at the takeoff.", oldest)
+            ? ruling.Pass($"The forecast for {airport} is {Words.Time(age)} old at the takeoff.", oldest, issue.Cell)
             : ruling.Trips(oldest, $"The forecast for {airport} will be {Words.Time(age)} old at the takeoff; get the newest one before (older than {Words.Amount(oldest.Value, "h")}).", issue.Cell);
         return answer with { Required = oldest.Value, Actual = age.TotalHours, Margin = oldest.Value - age.TotalHours, Unit = "h" };
     }
@@ -64,7 +64,7 @@ internal sealed class WeatherSource : ICheck
         var approved = leg.Operator.WeatherSources;
         return approved.IsEmpty ? ruling.NotChecked("the weather sources that the operator may use are not given (Operator sheet, Weather sources)")
             : issue.Source.Length == 0 ? ruling.NotChecked($"the source of the forecast for {airport} is not given", issue.Cell)
-            : approved.Contains(issue.Source, StringComparer.OrdinalIgnoreCase) ? ruling.Pass($"The forecast for {airport} comes from {issue.Source}, a source that the operator may use.", by)
+            : approved.Contains(issue.Source, StringComparer.OrdinalIgnoreCase) ? ruling.Pass($"The forecast for {airport} comes from {issue.Source}, a source that the operator may use.", by, issue.Cell)
             : ruling.Trips(by, $"The forecast for {airport} comes from {issue.Source}, which is not among the operator's weather sources: {Words.List(approved)}.", issue.Cell);
     }
 }

@@ -78,7 +78,7 @@ internal static class Continuity
         var least = leg.Operator.Turnaround ?? Duration.FromMinutes(by.Value);
         if (step.Before is { } before && leg.Week.Leg(before) is LegPlan.Planned earlier && leg.Plan.Times.OffBlocks - earlier.Times.OnBlocks is var ground && ground < least)
         {
-            yield return ruling.AtLeast($"Time on the ground for {who} after leg {before}:", ground.TotalMinutes, least.TotalMinutes, "min", "to turn round", by, cell, leg.Cell(nameof(Leg.OffBlocks)));
+            yield return ruling.AtLeast($"Time on the ground for {who} after leg {before}", ground.TotalMinutes, least.TotalMinutes, "min", "to turn round", by, cell, leg.Cell(nameof(Leg.OffBlocks)));
         }
     }
 }

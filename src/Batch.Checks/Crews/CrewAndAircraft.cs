@@ -13,7 +13,7 @@ internal sealed class CrewAndAircraft : ICheck
     public string Title => "Crew and aircraft continuity";
 
     /// <inheritdoc/>
-    public string Needs => "Legs aircraft, crew and times; Aircraft home; Crew base; Operator turnaround";
+    public ImmutableArray<string> Needs => ["the plan", "Aircraft: home", "Crew: base", "Operator: turnaround"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;

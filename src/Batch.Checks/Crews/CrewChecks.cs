@@ -13,7 +13,7 @@ internal sealed class CrewChecks : ICheck
     public string Title => "Pilot checks current";
 
     /// <inheritdoc/>
-    public string Needs => "Crew competency, instrument and line check until";
+    public ImmutableArray<string> Needs => ["Crew", "Crew: competency check until", "Crew: instrument check until", "Crew: line check until"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;

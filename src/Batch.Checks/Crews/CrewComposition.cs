@@ -15,7 +15,7 @@ internal sealed class CrewComposition : ICheck
     public string Title => "Crew composition";
 
     /// <inheritdoc/>
-    public string Needs => "Types required pilots, seats; Aircraft autopilot; Legs second pilot";
+    public ImmutableArray<string> Needs => ["Types: required pilots", "Types: seats", "Aircraft: autopilot, with one pilot"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;
@@ -29,7 +29,7 @@ internal sealed class CrewComposition : ICheck
         {
             null => ruling.NotChecked($"the number of pilots that {leg.Type.Name} requires is not given", leg.TypeCell(nameof(AircraftType.RequiredPilots))),
             > 1 when !two => ruling.Trips(ruling.Condition("required pilots"), $"{leg.Type.Name} requires two pilots, and no second pilot is named.", cell),
-            _ => ruling.Pass($"{(two ? "Two pilots" : "One pilot")}, as {leg.Type.Name} requires."),
+            _ => ruling.Pass($"{(two ? "Two pilots" : "One pilot")}, as {leg.Type.Name} requires.", null, leg.TypeCell(nameof(AircraftType.RequiredPilots))),
         };
         if (!two && ruling.Condition("second pilot under IFR") is { } underIfr)
         {
@@ -37,7 +37,7 @@ internal sealed class CrewComposition : ICheck
             {
                 null => ruling.NotChecked(
                     $"one pilot flies passengers under IFR, and whether {leg.Aircraft.Registration} has an autopilot approved in place of the second is not given", leg.Aircraft.Origin.Cell(nameof(Aircraft.AutopilotForOnePilot))),
-                true => ruling.Pass($"One pilot with the approved autopilot of {leg.Aircraft.Registration} under IFR.", underIfr),
+                true => ruling.Pass($"One pilot with the approved autopilot of {leg.Aircraft.Registration} under IFR.", underIfr, leg.Aircraft.Origin.Cell(nameof(Aircraft.AutopilotForOnePilot))),
                 false => ruling.Trips(underIfr, $"Passengers fly under IFR with one pilot, and {leg.Aircraft.Registration} has no autopilot approved in place of the second.", cell),
             };
         }

@@ -13,7 +13,7 @@ internal sealed class CrewQualified : ICheck
     public string Title => "Crew known and qualified";
 
     /// <inheritdoc/>
-    public string Needs => "Crew types and seats";
+    public ImmutableArray<string> Needs => ["Crew", "Crew: types", "Crew: seats"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;
@@ -39,14 +39,14 @@ internal sealed class CrewQualified : ICheck
         }
         else
         {
-            yield return ruling.Pass($"{seat.Code} is qualified on {leg.Type.Name}.");
+            yield return ruling.Pass($"{seat.Code} is qualified on {leg.Type.Name}.", null, member.Origin.Cell(nameof(CrewMember.Types)), seat.Cell);
         }
 
         yield return (seat.IsCaptain ? member.MayCommand : member.MayAssist) switch
         {
             null => ruling.NotChecked($"whether {seat.Code} may fly as {seat.Role} is not given", member.Origin.Cell(nameof(CrewMember.MayCommand))),
             false => ruling.Trips($"{seat.Code} may not fly as {seat.Role} by the Crew sheet.", seat.Cell, member.Origin.Cell(nameof(CrewMember.MayCommand))),
-            true => ruling.Pass($"{seat.Code} may fly as {seat.Role}."),
+            true => ruling.Pass($"{seat.Code} may fly as {seat.Role}.", null, member.Origin.Cell(nameof(CrewMember.MayCommand)), seat.Cell),
         };
     }
 }

@@ -27,9 +27,11 @@ internal sealed class DutyMeasures
     [
         InDay,
         InWeek,
-        InPeriod("flightInQuarter", "flight time in the calendar quarter", "calendar quarter", Quarter),
-        InPeriod("flightInTwoQuarters", "flight time in two consecutive quarters", "two consecutive quarters", Quarter.PlusMonths(-3)),
-        InPeriod("flightInYear", "flight time in the calendar year", "calendar year", new LocalDate(Date.Year, 1, 1)),
+        InPeriod("flightInQuarter", "flight time in the calendar quarter", "calendar quarter"),
+        InPeriod("flightInTwoQuarters", "flight time in two consecutive quarters", "two consecutive quarters"),
+        InPeriod("flightInYear", "flight time in the calendar year", "calendar year"),
+        .. Limits(InPeriod("flightIn28Days", "flight time in 28 days", "28 days"), InPeriod("flightIn12Months", "flight time in 12 months", "12 months")),
+        .. Limits([.. DutyInDays.Spans.Select(span => InDays(span.Amount, span.Days))]),
         .. Duty,
         Rest,
         LongRests,
@@ -68,19 +70,45 @@ internal sealed class DutyMeasures
         Unknown = Unlogged(OnBlocks - (7 * Day)),
     };
 
-    private DutyLimit InPeriod(string key, string name, string amount, LocalDate from) => Limited(
-        new DutyLimit
-        {
-            Key = key,
-            Name = name,
-            At = _leg.Plan.Key,
-            From = from.AtStartOfDayInZone(_leg.Plan.From.Zone).ToInstant(),
-            Until = OnBlocks,
-            Used = _record.FlightTime(from, OnBlocks, Date).TotalHours,
-            Unknown = _record.KnownFrom <= from ? "" : Begins,
-        },
-        new FlightTimeInYear(),
-        amount);
+    // Measures of one rule set only are given where it names a limit; a column that is empty for everybody else helps nobody.
+    private static IEnumerable<DutyLimit> Limits(params DutyLimit[] measures) => measures.Where(measure => measure.Limit is not null);
+
+    private DutyLimit InDays(string amount, int days)
+    {
+        var zone = _leg.Plan.From.Zone;
+        var from = Date.PlusDays(1 - days).AtStartOfDayInZone(zone).ToInstant();
+        return Limited(
+            new DutyLimit
+            {
+                Key = $"dutyIn{days.ToString(System.Globalization.CultureInfo.InvariantCulture)}Days",
+                Name = amount,
+                At = _leg.Plan.Key,
+                From = from,
+                Until = Done,
+                Used = _record.Duty(from, Done).TotalHours,
+                Unknown = Open(from, Done) is { Length: > 0 } open ? open : _record.Untimed(from, Done) is { } untimed ? $"The duty on {Words.Day(untimed)} is logged without its times." : "",
+            },
+            new DutyInDays(),
+            amount);
+    }
+
+    private DutyLimit InPeriod(string key, string name, string amount)
+    {
+        var from = FlightTimeInYear.Spans(Date).First(span => span.Amount == amount).From;
+        return Limited(
+            new DutyLimit
+            {
+                Key = key,
+                Name = name,
+                At = _leg.Plan.Key,
+                From = from.AtStartOfDayInZone(_leg.Plan.From.Zone).ToInstant(),
+                Until = OnBlocks,
+                Used = _record.FlightTime(from, OnBlocks, Date).TotalHours,
+                Unknown = Open(from.AtStartOfDayInZone(_leg.Plan.From.Zone).ToInstant(), OnBlocks),
+            },
+            new FlightTimeInYear(),
+            amount);
+    }
 
     private IEnumerable<DutyLimit> Duty => _record.DutyOf(_leg.Plan) is { } duty
         ? [Limited(
@@ -112,7 +140,7 @@ internal sealed class DutyMeasures
                     Until = Done,
                     Used = known.TotalHours,
                     IsLeast = true,
-                    Unknown = atBest > known ? "The duty in these 24 hours is not wholly logged with its times." : "",
+                    Unknown = atBest > known ? Open(Done - Day, Done) is { Length: > 0 } open ? open : "The duty in these 24 hours is not wholly logged with its times." : "",
                 },
                 new Rest(),
                 "rest");
@@ -135,19 +163,18 @@ internal sealed class DutyMeasures
                     Used = _record.LongRests(from, Done) + Crews.LongRests.WeeksLeft(Quarter, Done.InZone(_leg.Plan.From.Zone).Date),
                     Unit = "rests",
                     IsLeast = true,
-                    Unknown = _record.KnownFrom <= Quarter ? "" : Begins,
+                    Unknown = Open(from, Done),
                 },
                 new LongRests(),
                 "rests in the quarter");
         }
     }
 
-    private string Begins => _record.KnownFrom is { } first ? $"The log begins on {Words.Day(first)}." : "Nothing is logged.";
+    private string Open(Instant from, Instant until) => _record.Missing(from, until) is { } missing ? Words.Capital(missing) + "." : "";
 
     private string Unlogged(Instant since) =>
         _record.Unplanned(since, OnBlocks) is { } unplanned ? $"Leg {unplanned.Leg} in this time could not be planned."
-        : _record.KnownSince is { } known && known <= since || _record.KnownFrom is { } first && first.AtStartOfDayInZone(_leg.Plan.From.Zone).ToInstant() <= since ? ""
-        : Begins;
+        : Open(since, OnBlocks);
 
     private DutyLimit Limited(DutyLimit measure, ICheck check, string amount) =>
         _rules.RulingFor(check, _leg)?.AmountOrNone(amount) is { } limit

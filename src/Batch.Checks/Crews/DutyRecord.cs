@@ -1,3 +1,4 @@
+using Batch.Checks.Rules;
 using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
 
@@ -13,6 +14,10 @@ internal sealed class DutyRecord
     private readonly ImmutableArray<ChainStep> _unplanned;
     private readonly ImmutableArray<DutyDay> _duties;
     private readonly ImmutableArray<Logged> _logged;
+    private readonly string _code;
+    private readonly DateTimeZone _zone;
+    private readonly LocalDate? _loggedUntil;
+    private readonly Instant? _weekBegins;
 
     /// <summary>What is known with a leg as it is looked at.</summary>
     /// <param name="leg">The leg that is looked at; its own times stand for those in the week.</param>
@@ -34,7 +39,11 @@ internal sealed class DutyRecord
         _legs = [.. steps.Select(step => step.Leg == instead?.Key ? instead : week.Leg(step.Leg)).OfType<LegPlan.Planned>()];
         _unplanned = [.. steps.Where(step => week.Leg(step.Leg) is LegPlan.Unplanned)];
         _duties = person?.Duties ?? [];
-        _logged = [.. week.Logged(code).Select(row => Logged.Of(row, zone)).Where(row => !_duties.Any(duty => row.From < duty.Release && row.To > duty.Report))];
+        _code = code;
+        _zone = zone;
+        _loggedUntil = week.LoggedUntil;
+        _weekBegins = week.Begins;
+        _logged = [.. week.Logged(code).Where(row => !IsDayOff(row)).Select(row => Logged.Of(row, zone)).Where(row => !_duties.Any(duty => row.From < duty.Release && row.To > duty.Report))];
         KnownFrom = week.Logged(code) is [var first, ..] ? first.Date : null;
     }
 
@@ -45,8 +54,51 @@ internal sealed class DutyRecord
     /// <summary>The first logged date; null where nothing is logged.</summary>
     public LocalDate? KnownFrom { get; }
 
-    /// <summary>Start of what is known: the first logged day, else the first report of the week.</summary>
-    public Instant? KnownSince => _logged.Select(row => (Instant?)row.From).Concat(_duties.Select(duty => (Instant?)duty.Report)).Min();
+    /// <summary>Whether a row of the Logged sheet says that its day was free: no flight time and no times of duty.</summary>
+    /// <param name="row">The row.</param>
+    public static bool IsDayOff(LoggedDuty row) => row.FlightTime == Duration.Zero && row.DutyOn is null && row.DutyOff is null;
+
+    /// <summary>
+    /// The first part of a time of which nothing is known. Known is what lies from the person's first logged day to the last day of the Logged sheet, whoever flew on it, a day without a row
+    /// in between being free; and what the week plans, from its first day on where the log reaches up to it, else from the person's first report (a duty that is not logged may reach into the week).
+    /// </summary>
+    /// <param name="from">Start.</param>
+    /// <param name="to">End.</param>
+    public (Instant From, Instant To)? Gap(Instant from, Instant to)
+    {
+        if (KnownFrom is { } first && _loggedUntil is { } last && StartOf(first) <= from)
+        {
+            from = Instant.Max(from, StartOf(last.PlusDays(1)));
+        }
+
+        var planned = _weekBegins is not { } begins ? (Instant?)null : from >= begins ? begins : _duties.Select(duty => (Instant?)duty.Report).Min() ?? begins;
+        var end = planned is { } start ? Instant.Min(to, start) : to;
+        return from < end ? (from, end) : null;
+    }
+
+    /// <summary>What is missing of a time, as the object of a sentence; null where all of it is known.</summary>
+    /// <param name="from">Start.</param>
+    /// <param name="to">End.</param>
+    public string? Missing(Instant from, Instant to)
+    {
+        if (Gap(from, to) is not { } gap)
+        {
+            return null;
+        }
+
+        if (KnownFrom is not { } first || _loggedUntil is not { } last)
+        {
+            return $"nothing is logged for {_code}";
+        }
+
+        var begins = gap.From.InZone(_zone).Date;
+        var ends = LocalDate.Max(begins, (Instant.Min(gap.To, _weekBegins ?? gap.To) - Duration.Epsilon).InZone(_zone).Date);
+        return StartOf(first) > gap.From
+            ? $"the log of {_code} begins on {Words.Day(first)}"
+            : $"the Logged sheet ends on {Words.Day(last)}, and {Words.Day(begins)}{(ends > begins ? $" to {Words.Day(ends)}" : "")} {(ends > begins ? "are" : "is")} missing for {_code} (a row with 0 h says a day off)";
+    }
+
+    private Instant StartOf(LocalDate date) => date.AtStartOfDayInZone(_zone).ToInstant();
 
     /// <summary>Unplanned legs that may fly in a time.</summary>
     /// <param name="from">Start.</param>
@@ -72,14 +124,31 @@ internal sealed class DutyRecord
     /// <param name="leg">The leg.</param>
     public DutyDay? DutyOf(LegPlan.Planned leg) => _duties.FirstOrDefault(duty => duty.Legs.Contains(leg.Key));
 
+    /// <summary>Duty in a time, as far as it is logged with its times or planned.</summary>
+    /// <param name="from">Start.</param>
+    /// <param name="to">End.</param>
+    public Duration Duty(Instant from, Instant to) => Sum(
+        _duties.Select(duty => Overlap(duty.Report, duty.Release, from, to)).Concat(_logged.Where(row => row.IsTimed).Select(row => Overlap(row.From, row.To, from, to))));
+
+    /// <summary>A logged day in a time whose duty has no times; null where there is none.</summary>
+    /// <param name="from">Start.</param>
+    /// <param name="to">End.</param>
+    public LocalDate? Untimed(Instant from, Instant to) => _logged.Where(row => !row.IsTimed && row.To > from && row.From < to).Select(row => (LocalDate?)row.Date).Min();
+
+    /// <summary>The last duty that ended before an instant, planned or logged with its times; null where none is known.</summary>
+    /// <param name="at">The instant.</param>
+    public (Instant From, Instant To)? DutyBefore(Instant at) =>
+        _duties.Select(duty => (From: duty.Report, To: duty.Release)).Concat(_logged.Where(row => row.IsTimed).Select(row => (row.From, row.To)))
+            .Where(duty => duty.To <= at).OrderBy(duty => duty.To).Select(duty => ((Instant, Instant)?)duty).LastOrDefault();
+
     /// <summary>The longest time free of duty in a time, with and without what is not known counted as duty.</summary>
     /// <param name="from">Start.</param>
     /// <param name="to">End.</param>
     public (Duration AtBest, Duration Known) LongestRest(Instant from, Instant to)
     {
         var known = _duties.Select(duty => (duty.Report, duty.Release)).Concat(_logged.Where(row => row.IsTimed).Select(row => (row.From, row.To))).ToImmutableArray();
-        var unsure = known.Concat(_logged.Where(row => !row.IsTimed).Select(row => (row.From, row.To))).Append((from, Instant.Min(Instant.Max(KnownSince ?? to, from), to)));
-        return (Gap(known, from, to), Gap(unsure, from, to));
+        var unsure = known.Concat(_logged.Where(row => !row.IsTimed).Select(row => (row.From, row.To))).Concat(Gap(from, to) is { } gap ? [gap] : ImmutableArray<(Instant, Instant)>.Empty);
+        return (LongestGap(known, from, to), LongestGap(unsure, from, to));
     }
 
     /// <summary>How often 24 consecutive hours free of duty fit into a time; a longer rest counts as often as 24 hours fit into it, and a logged day without times counts as duty.</summary>
@@ -101,7 +170,7 @@ internal sealed class DutyRecord
 
     private static int Fitting(Duration gap) => Math.Max(0, (int)Math.Floor(gap.TotalHours / 24));
 
-    private static Duration Gap(IEnumerable<(Instant From, Instant To)> busy, Instant from, Instant to)
+    private static Duration LongestGap(IEnumerable<(Instant From, Instant To)> busy, Instant from, Instant to)
     {
         var longest = Duration.Zero;
         var free = from;

@@ -12,7 +12,7 @@ internal sealed class LongRests : ICheck
     public string Title => "Days of rest in the quarter";
 
     /// <inheritdoc/>
-    public string Needs => "Legs crew; Logged duty on and off";
+    public ImmutableArray<string> Needs => ["the plan", "Logged", "Logged: duty on and off"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;
@@ -41,9 +41,9 @@ internal sealed class LongRests : ICheck
         var had = record.LongRests(quarter.AtStartOfDayInZone(zone).ToInstant(), done);
         var left = WeeksLeft(quarter, done.InZone(zone).Date);
         var seen = $"{seat.Code} has {Words.Count(had, "rest", "rests")} of 24 hours in the quarter up to the end of this leg, and {Words.Count(left, "full week is", "full weeks are")} left in it";
-        if (record.KnownFrom is not { } first || first > quarter)
+        if (record.Missing(quarter.AtStartOfDayInZone(zone).ToInstant(), done) is { } missing)
         {
-            return ruling.NotChecked($"{(record.KnownFrom is { } begins ? $"the log of {seat.Code} begins on {Words.Day(begins)}" : $"nothing is logged for {seat.Code}")}, so the rests since {Words.Day(quarter)} are not known", seat.Cell);
+            return ruling.NotChecked($"{missing}, so the rests since {Words.Day(quarter)} are not known", seat.Cell);
         }
 
         var answer = had + left >= wanted.Value

@@ -13,7 +13,7 @@ internal sealed class Medical : ICheck
     public string Title => "Medical certificate";
 
     /// <inheritdoc/>
-    public string Needs => "Crew medical until";
+    public ImmutableArray<string> Needs => ["Crew", "Crew: medical until"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;

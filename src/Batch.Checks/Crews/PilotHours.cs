@@ -15,7 +15,7 @@ internal sealed class PilotHours : ICheck
     public string Title => "Pilot qualification";
 
     /// <inheritdoc/>
-    public string Needs => "Crew certificate, instrument rating, hours, cross-country, night and instrument hours, approaches in 6 months";
+    public ImmutableArray<string> Needs => ["Crew", "Crew: certificate", "Crew: instrument rating", "Crew: hours", "Crew: cross-country hours", "Crew: night hours", "Crew: instrument hours", "Crew: approaches in 6 months, of the second pilot"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;
@@ -39,7 +39,7 @@ internal sealed class PilotHours : ICheck
             yield return member.Certificate switch
             {
                 "" => ruling.NotChecked($"the certificate of {seat.Code} is not given", cell),
-                AirlineTransport => ruling.Pass($"{seat.Code} holds an airline transport certificate.", highest),
+                AirlineTransport => ruling.Pass($"{seat.Code} holds an airline transport certificate.", highest, cell),
                 _ => ruling.Trips(highest, $"{seat.Code} holds a {member.Certificate} certificate; an airline transport certificate is required of the {seat.Role}.", cell, seat.Cell),
             };
         }
@@ -48,7 +48,7 @@ internal sealed class PilotHours : ICheck
             yield return member.Certificate switch
             {
                 "" => ruling.NotChecked($"the certificate of {seat.Code} is not given", cell),
-                AirlineTransport or "commercial" => ruling.Pass($"{seat.Code} holds {(member.Certificate == AirlineTransport ? "an" : "a")} {member.Certificate} certificate.", commercial),
+                AirlineTransport or "commercial" => ruling.Pass($"{seat.Code} holds {(member.Certificate == AirlineTransport ? "an" : "a")} {member.Certificate} certificate.", commercial, cell),
                 _ => ruling.Trips(commercial, $"{seat.Code} holds a {member.Certificate} certificate; a commercial certificate is required of the {seat.Role}.", cell, seat.Cell),
             };
         }
@@ -58,9 +58,9 @@ internal sealed class PilotHours : ICheck
             var own = member.Origin.Cell(nameof(CrewMember.InstrumentRating));
             yield return member.InstrumentRating switch
             {
-                null when member.Certificate == AirlineTransport => ruling.Pass($"{seat.Code} holds an airline transport certificate, which has the instrument privileges.", rating),
+                null when member.Certificate == AirlineTransport => ruling.Pass($"{seat.Code} holds an airline transport certificate, which has the instrument privileges.", rating, cell),
                 null => ruling.NotChecked($"the instrument rating of {seat.Code} is not given", own),
-                true => ruling.Pass($"{seat.Code} holds an instrument rating.", rating),
+                true => ruling.Pass($"{seat.Code} holds an instrument rating.", rating, own),
                 false => ruling.Trips(rating, $"{seat.Code} holds no instrument rating.", own, seat.Cell),
             };
         }
@@ -91,7 +91,7 @@ internal sealed class PilotHours : ICheck
 
         var cell = member.Origin.Cell(nameof(CrewMember.RecentApproaches));
         yield return member.RecentApproaches is { } approaches
-            ? ruling.AtLeast($"Instrument approaches of {seat.Code} in six months:", approaches, least.Value, "", "required of a second pilot", least, cell, seat.Cell)
+            ? ruling.AtLeast($"The number of instrument approaches of {seat.Code} in six months", approaches, least.Value, "", "required of a second pilot", least, cell, seat.Cell)
             : ruling.NotChecked($"the instrument approaches of {seat.Code} in six months are not given; {Words.Amount(least.Value, "")} are required", cell);
     }
 }

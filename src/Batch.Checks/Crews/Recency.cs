@@ -14,7 +14,7 @@ internal sealed class Recency : ICheck
     public string Title => "Recent landings";
 
     /// <inheritdoc/>
-    public string Needs => "Crew third last landing, third last night landing";
+    public ImmutableArray<string> Needs => ["Crew", "Crew: third last landing", "Crew: third last night landing"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;
@@ -59,7 +59,11 @@ internal sealed class Recency : ICheck
         }
 
         var days = ruling.Amount("days");
-        return ruling.AtMost($"The third last {what} of {captain.Code} lies back", Period.DaysBetween(last, leg.EndDate), days.Value, "days", "limit", days, cell, captain.Cell);
+        var ago = Period.DaysBetween(last, leg.EndDate);
+        return ruling.AtMost($"The third last {what} of {captain.Code}", ago, days.Value, "days", "limit", days, cell, captain.Cell) with
+        {
+            Text = $"The third last {what} of {captain.Code} was on {Words.Day(last)}, {Words.Count(ago, "day", "days")} before the day of this leg; the limit is {Words.Amount(days.Value, "days")}.",
+        };
     }
 
     /// <summary>Whether an instant lies between one hour after sunset and one hour before sunrise.</summary>

@@ -13,7 +13,7 @@ internal sealed class Rest : ICheck
     public string Title => "Rest and duty";
 
     /// <inheritdoc/>
-    public string Needs => "Legs crew; Logged duty on and off; Operator report and release";
+    public ImmutableArray<string> Needs => ["the plan", "Logged", "Logged: duty on and off", "Operator: report", "Operator: release"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;
@@ -24,28 +24,29 @@ internal sealed class Rest : ICheck
     private static readonly Duration Day = Duration.FromHours(24);
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => leg.Seats.SelectMany(seat => Look(leg, ruling, seat));
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) =>
+        ruling.AmountOrNone("rest") is { } rest && ruling.AmountOrNone("duty") is { } duty
+            ? leg.Seats.SelectMany(seat => Look(leg, ruling, seat, rest, duty))
+            : [ruling.LeftToOperator("The least rest in 24 hours and the longest duty", "hours of rest / of duty, such as 10/14")];
 
-    private static IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat)
+    private static IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat, RuleAmount needed, RuleAmount longest)
     {
         var record = leg.Duty(seat.Code);
         var done = leg.Plan.Times.OnBlocks + (leg.Operator.Release ?? Duration.Zero);
-        var needed = ruling.Amount("rest");
         var (atBest, known) = record.LongestRest(done - Day, done);
-        var what = $"Longest rest of {seat.Code} in the 24 hours before this leg is completed:";
+        var what = $"The longest rest of {seat.Code} in the 24 hours to the release after this leg";
         if (known.TotalHours >= needed.Value || atBest.TotalHours < needed.Value)
         {
-            yield return ruling.AtLeast(what, (known.TotalHours >= needed.Value ? known : atBest).TotalHours, needed.Value, "h", "required", needed, seat.Cell, leg.Cell(nameof(Leg.OffBlocks)));
+            yield return ReportAndRelease.Known(leg, ruling, ruling.AtLeast(what, (known.TotalHours >= needed.Value ? known : atBest).TotalHours, needed.Value, "h", "required", needed, seat.Cell, leg.Cell(nameof(Leg.OffBlocks))));
         }
         else
         {
-            yield return ruling.NotChecked($"the duty of {seat.Code} in the 24 hours before this leg is completed is not logged with its times; {Words.Amount(needed.Value, "h")} of rest are required", seat.Cell);
+            yield return ruling.NotChecked($"{record.Missing(done - Day, done) ?? $"the duty of {seat.Code} in the 24 hours to the release after this leg is not logged with its times"}; {Words.Amount(needed.Value, "h")} of rest are required in them", seat.Cell);
         }
 
         if (record.DutyOf(leg.Plan) is { } duty)
         {
-            var longest = ruling.Amount("duty");
-            yield return ruling.AtMost($"Duty of {seat.Code} to the end of this leg", (done - duty.Report).TotalHours, longest.Value, "h", "usual limit", longest, seat.Cell);
+            yield return ReportAndRelease.Known(leg, ruling, ruling.AtMost($"The duty of {seat.Code} to the release after this leg", (done - duty.Report).TotalHours, longest.Value, "h", "usual limit", longest, seat.Cell));
         }
     }
 }

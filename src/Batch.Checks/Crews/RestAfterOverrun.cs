@@ -13,7 +13,7 @@ internal sealed class RestAfterOverrun : ICheck
     public string Title => "Rest after an overrun";
 
     /// <inheritdoc/>
-    public string Needs => "Logged flight time, duty off, overrun; Legs crew; Operator report";
+    public ImmutableArray<string> Needs => ["Logged", "Logged: overrun, where more was flown than one pilot may", "Logged: duty off", "Operator: report"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;
@@ -36,10 +36,12 @@ internal sealed class RestAfterOverrun : ICheck
         var last = leg.Week.Logged(seat.Code).Where(row => (row.DutyOff ?? EndOf(leg, row)) <= duty.Report).MaxBy(row => row.DutyOff ?? EndOf(leg, row));
         return last is null
             ? ruling.NotChecked($"nothing is logged for {seat.Code} before this duty", seat.Cell)
-            : After(ruling, seat, last, duty.Report);
+            : leg.Duty(seat.Code).Missing(last.DutyOff ?? EndOf(leg, last), duty.Report) is { } missing
+            ? ruling.NotChecked($"{missing}, so whether the duty before this one overran is not known", seat.Cell)
+            : After(leg, ruling, seat, last, duty.Report);
     }
 
-    private static Finding After(Ruling ruling, LegUnderCheck.Seat seat, LoggedDuty last, Instant report)
+    private static Finding After(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat, LoggedDuty last, Instant report)
     {
         var limit = ruling.Amount("flight time that is no overrun");
         var cell = last.Origin.Cell(nameof(LoggedDuty.Overrun));
@@ -57,7 +59,7 @@ internal sealed class RestAfterOverrun : ICheck
 
         var rest = ruling.Amount(overrun.TotalMinutes <= 30 ? "rest after 30 minutes over or less" : overrun.TotalMinutes <= 60 ? "rest after 60 minutes over or less" : "rest after more than 60 minutes over");
         return last.DutyOff is { } off
-            ? ruling.AtLeast($"Rest of {seat.Code} after the overrun of {Words.Time(overrun)} on {Words.Day(last.Date)}:", (report - off).TotalHours, rest.Value, "h", "required", rest, cell, seat.Cell)
+            ? ReportAndRelease.Known(leg, ruling, ruling.AtLeast($"Rest of {seat.Code} after the overrun of {Words.Time(overrun)} on {Words.Day(last.Date)}", (report - off).TotalHours, rest.Value, "h", "required", rest, cell, seat.Cell))
             : ruling.NotChecked($"{seat.Code} overran by {Words.Time(overrun)} on {Words.Day(last.Date)}, and when that duty ended is not given; {Words.Amount(rest.Value, "h")} of rest are required", last.Origin.Cell(nameof(LoggedDuty.DutyOff)));
     }
 

@@ -29,7 +29,7 @@ internal static class ValidUntil
             ? ruling.Trips(by, $"{what} ended on {Words.Day(last)}, {Words.Count(-left, "day", "days")} before this leg.", cells)
             : left < warning.Value
             ? ruling.Trips(warning, $"{what} ends on {Words.Day(last)}, {Words.Count(left, "day", "days")} after this leg.", cells)
-            : ruling.Pass($"{what} holds until {Words.Day(last)}.", by);
-        return answer with { Required = 0, Actual = left, Margin = left, Unit = "days" };
+            : ruling.Pass($"{what} holds until {Words.Day(last)}.", by, cells);
+        return answer with { Actual = left, Margin = left, Unit = "days" };
     }
 }

@@ -16,7 +16,7 @@ internal sealed class DataIntegrity : ICheck
     public string Title => Name;
 
     /// <inheritdoc/>
-    public string Needs => "every sheet";
+    public ImmutableArray<string> Needs => ["every sheet"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -45,7 +45,7 @@ internal sealed class DataIntegrity : ICheck
         Check = Number,
         Title = Name,
         Verdict = Verdict.Fail,
-        Text = "Not planned: " + leg.Why.TrimEnd('.') + (leg.Where.Length > 0 ? ", " + leg.Where : "") + (leg.Expected.Length > 0 ? $" ({leg.Expected})" : "") + ".",
+        Text = "Not planned: " + leg.Why.TrimEnd('.') + (leg.Where.Length > 0 ? ", " + leg.Where : "") + (leg.Expected.Length > 0 && !leg.Why.Contains(leg.Expected, StringComparison.Ordinal) ? $" ({leg.Expected})" : "") + ".",
         Citation = "data of the books",
         Cells = leg.Cells,
     };

@@ -13,7 +13,7 @@ internal sealed class FiguresAtRest : ICheck
     public string Title => "Figures at rest";
 
     /// <inheritdoc/>
-    public string Needs => "the plan";
+    public ImmutableArray<string> Needs => ["the plan"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)

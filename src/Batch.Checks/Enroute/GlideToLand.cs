@@ -14,7 +14,7 @@ internal sealed class GlideToLand : ICheck
     public string Title => "Gliding reach of land";
 
     /// <inheritdoc/>
-    public string Needs => "Land; Types glide ratio; Legs level and route";
+    public ImmutableArray<string> Needs => ["the plan", "Land", "Types: glide ratio"];
 
     /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["glide ratio less"];
@@ -52,7 +52,7 @@ internal sealed class GlideToLand : ICheck
         var beyond = water.Where(point => OverWater.ReachNm(point.AltitudeFt, left, ratio) - point.ShoreNm < -Ruling.Noise).ToImmutableArray();
         var at = $"{Words.Amount(worst.AlongNm, "NM")} after {leg.Plan.From.Ident} at {Words.Amount(worst.AltitudeFt, "ft")}";
         var answer = beyond.IsEmpty
-            ? ruling.Pass($"Land is in gliding reach all the way; nearest to the limit {at}, {Words.Amount(worst.ShoreNm, "NM")} from land with {Words.Amount(reach, "NM")} of reach in still air.")
+            ? ruling.Pass($"Land is in gliding reach all the way; nearest to the limit {at}, {Words.Amount(worst.ShoreNm, "NM")} from land with {Words.Amount(reach, "NM")} of reach in still air.", null, leg.TypeCell(nameof(AircraftType.GlideRatio)))
             : ruling.Trips(
                 $"Out of gliding reach of land from {Words.Amount(beyond[0].AlongNm, "NM")} to {Words.Amount(beyond[^1].AlongNm, "NM")} after {leg.Plan.From.Ident}; worst {at}: {Words.Amount(worst.ShoreNm, "NM")} from land with {Words.Amount(reach, "NM")} of reach in still air.",
                 leg.Cell(nameof(Leg.Level)),

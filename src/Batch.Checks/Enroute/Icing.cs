@@ -14,7 +14,7 @@ internal sealed class Icing : ICheck
     public string Title => "Icing";
 
     /// <inheritdoc/>
-    public string Needs => "Aircraft icing protection; Winds temperature";
+    public ImmutableArray<string> Needs => ["the plan", "Aircraft: icing protection", "Winds: temperature on the way"];
 
     /// <inheritdoc/>
     public string Actor => "captain";
@@ -29,11 +29,11 @@ internal sealed class Icing : ICheck
     {
         var from = ruling.Amount("icing from").Value;
         var to = ruling.Amount("icing to").Value;
-        var isKnown = leg.Plan.Profile.Slices.Any(slice => !slice.Air.TemperatureAssumed);
+        var isKnown = leg.Plan.Profile.Slices.All(slice => !slice.Air.TemperatureAssumed);
         var cell = leg.Aircraft.Origin.Cell(nameof(Aircraft.IcingProtection));
         if (leg.Aircraft.IcingProtection == true)
         {
-            return ruling.Pass($"{leg.Aircraft.Registration} is protected for light and moderate icing.");
+            return ruling.Pass($"{leg.Aircraft.Registration} is protected for light and moderate icing.", null, cell);
         }
 
         var cold = leg.Plan.Profile.Slices.Any(slice => slice.Air.Temperature.Value >= from && slice.Air.Temperature.Value <= to);
@@ -42,7 +42,7 @@ internal sealed class Icing : ICheck
                 ? ruling.NotChecked($"the leg flies in temperatures in which cloud may bring ice, and whether {leg.Aircraft.Registration} is protected is not given", cell)
                 : ruling.Trips($"The leg flies under IFR in temperatures between {Words.Amount(from, "°C")} and {Words.Amount(to, "°C")}, in which cloud may bring ice, and {leg.Aircraft.Registration} is not protected.", cell, leg.Cell(nameof(Leg.Level)))
             : !isKnown
-                ? ruling.NotChecked("no temperature is known on the way, so icing cannot be judged", cell)
+                ? ruling.NotChecked("the temperature is not known all the way, so icing cannot be judged", cell)
                 : ruling.Pass("No part of the leg flies in temperatures in which cloud brings ice.");
     }
 }

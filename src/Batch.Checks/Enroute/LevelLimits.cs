@@ -15,7 +15,7 @@ internal sealed class LevelLimits : ICheck
     public string Title => "Ceiling and reduced vertical separation";
 
     /// <inheritdoc/>
-    public string Needs => "Types ceiling, ICAO equipment; Aircraft ceiling; Legs level";
+    public ImmutableArray<string> Needs => ["the plan", "Types: ceiling", "Aircraft: ceiling", "Types: equipment"];
 
     /// <inheritdoc/>
     public bool HasTellingMargin(LegPlan.Planned plan) => false;
@@ -34,7 +34,7 @@ internal sealed class LevelLimits : ICheck
         }
         else if (ceilings[0] is ({ } ceiling, var cell))
         {
-            yield return ruling.AtMost("Level", level.Value, ceiling.Value, "ft", "ceiling", null, leg.Cell(nameof(Leg.Level)), cell);
+            yield return ruling.AtMost("The cruise level", level.Value, ceiling.Value, "ft", "ceiling", null, leg.Cell(nameof(Leg.Level)), cell);
         }
 
         if (ruling.AmountOrNone("reduced separation from") is { } from && ruling.AmountOrNone("reduced separation to") is { } to && level.Value >= from.Value && level.Value <= to.Value)
@@ -51,7 +51,7 @@ internal sealed class LevelLimits : ICheck
         return equipment.Length == 0
             ? ruling.NotChecked($"the level lies where vertical separation is reduced, and the flight-plan equipment of {leg.Type.Name} is not given", cell)
             : equipment.Contains('W', StringComparison.OrdinalIgnoreCase)
-                ? ruling.Pass($"The level lies where vertical separation is reduced, and {leg.Type.Name} carries W in its flight-plan equipment.", from)
+                ? ruling.Pass($"The level lies where vertical separation is reduced, and {leg.Type.Name} carries W in its flight-plan equipment.", from, cell)
                 : ruling.Trips(from, $"The level lies where vertical separation is reduced, and {leg.Type.Name} carries no W in its flight-plan equipment.", cell, leg.Cell(nameof(Leg.Level)));
     }
 }

@@ -14,7 +14,7 @@ internal sealed class MinimumAltitude : ICheck
     public string Title => "Minimum altitude";
 
     /// <inheritdoc/>
-    public string Needs => "Airways minimum altitude; AltitudeGrid; Legs level";
+    public ImmutableArray<string> Needs => ["the plan", "Airways: minimum altitude, or AltitudeGrid"];
 
     /// <inheritdoc/>
     public bool HasTellingMargin(LegPlan.Planned plan) => false;
@@ -25,6 +25,12 @@ internal sealed class MinimumAltitude : ICheck
         var plan = leg.Plan;
         var unknown = new List<string>();
         var low = 0;
+        if (plan.Profile.Slices.All(slice => slice.Phase != FlightPhase.Cruise))
+        {
+            yield return ruling.NotChecked("the leg has no cruise: it climbs and descends all the way, and what lies below the climb and the descent is not looked at", leg.Cell(nameof(Leg.Level)));
+            yield break;
+        }
+
         foreach (var (segment, index) in plan.Route.Segments.Select((segment, index) => (segment, index)))
         {
             var cruise = plan.Profile.Slices.Where(slice => slice.Segment == index && slice.Phase == FlightPhase.Cruise).ToImmutableArray();
@@ -52,7 +58,7 @@ internal sealed class MinimumAltitude : ICheck
                 }
 
                 yield return ruling.AtLeast(
-                    $"From {stretch} the level", lowest, minimum.Value, "ft", $"of the minimum altitude ({(segment.MinimumSource.Length > 0 ? segment.MinimumSource : "source not said")})", null, leg.Cell(nameof(Leg.Level)), leg.Cell(nameof(Leg.Route)));
+                    $"The level from {stretch}", lowest, minimum.Value, "ft", $"minimum altitude ({(segment.MinimumSource.Length > 0 ? segment.MinimumSource : "source not said")})", null, leg.Cell(nameof(Leg.Level)), leg.Cell(nameof(Leg.Route)));
             }
         }
 

@@ -17,7 +17,7 @@ internal sealed class OverTheTop : ICheck
     public string Title => "Over the top under VFR";
 
     /// <inheritdoc/>
-    public string Needs => "Bulletins (forecast at departure and destination); Legs level";
+    public ImmutableArray<string> Needs => ["the plan", "Bulletins: forecast at the departure", "Bulletins: forecast at the destination"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -32,7 +32,7 @@ internal sealed class OverTheTop : ICheck
         var when = isDestination ? "to one hour after the landing" : "at the takeoff";
         if (leg.Forecasts.WorstBetween(airport.Ident, from, to) is not { } forecast)
         {
-            return ruling.NotChecked($"no forecast for {airport.Ident} {when} is known, so whether the cruise at {Words.Amount(level)} is above cloud is open");
+            return ruling.NotChecked($"no forecast for {airport.Ident} {when} is in the Bulletins, so whether the cruise at {Words.Amount(level)} is above cloud is open");
         }
 
         if (forecast.Ceiling is not { } ceiling || ceiling + airport.Elevation >= level)
@@ -43,7 +43,7 @@ internal sealed class OverTheTop : ICheck
         var seen = $"The cruise at {Words.Amount(level)} under VFR with passengers is above a ceiling forecast {Words.Amount(ceiling)} over {airport.Ident} {when}";
         var cell = leg.Cell(nameof(Leg.Level));
         return ceiling.Value < ruling.Amount("ceiling").Value || forecast.VisibilityMetres < Visibilities.Metres(ruling.Amount("visibility"))
-            ? ruling.Trips(ruling.Condition("weather under the ceiling"), $"{seen}, and with {Words.Amount(forecast.VisibilityMetres, "m")} of visibility VFR would not do under it. Wait, or fly under IFR.", cell)
+            ? ruling.Trips(ruling.Condition("weather under the ceiling"), $"{seen}, and with {Words.Visibility(forecast.VisibilityMetres)} of visibility VFR would not do under it. Wait, or fly under IFR.", cell)
             : ruling.Trips(ruling.Condition("descent under VFR"), $"{seen}: VFR would do under it, and whether a descent to beneath it{(leg.Type.Engines == 1 ? ", also with the engine stopped," : "")} stays possible is for the captain to see.", cell);
     }
 }

@@ -13,7 +13,7 @@ internal sealed class OverwaterKit : ICheck
     public string Title => "Overwater equipment";
 
     /// <inheritdoc/>
-    public string Needs => "Land; Aircraft overwater kit; Types glide ratio";
+    public ImmutableArray<string> Needs => ["the plan", "Land", "Aircraft: overwater kit", "Types: glide ratio"];
 
     /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["extended overwater"];
@@ -41,7 +41,7 @@ internal sealed class OverwaterKit : ICheck
             return kit switch
             {
                 "" => ruling.NotChecked($"the leg goes {Words.Amount(farthest.ShoreNm, "NM")} from land, and the overwater kit of {leg.Aircraft.Registration} is not given", cell),
-                "RAFTS" => ruling.Pass($"{where}, with rafts aboard.", extended),
+                "RAFTS" => ruling.Pass($"{where}, with rafts aboard.", extended, cell),
                 _ => ruling.Trips(extended, $"{where}, and {leg.Aircraft.Registration} carries no rafts.", cell),
             };
         }
@@ -55,7 +55,7 @@ internal sealed class OverwaterKit : ICheck
         {
             "" => ruling.NotChecked($"the leg leaves gliding reach of land, and the overwater kit of {leg.Aircraft.Registration} is not given", cell),
             "NONE" => ruling.Trips(beyond, $"The leg leaves gliding reach of land, and {leg.Aircraft.Registration} carries no flotation.", cell),
-            _ => ruling.Pass($"The leg leaves gliding reach of land, with {leg.Aircraft.OverwaterKit.Trim()} aboard.", beyond),
+            _ => ruling.Pass($"The leg leaves gliding reach of land, with {leg.Aircraft.OverwaterKit.Trim()} aboard.", beyond, cell),
         };
     }
 

@@ -14,7 +14,7 @@ internal sealed class Oxygen : ICheck
     public string Title => "Oxygen";
 
     /// <inheritdoc/>
-    public string Needs => "Types pressurised; Aircraft oxygen; Legs level";
+    public ImmutableArray<string> Needs => ["the plan", "Types: pressurised", "Aircraft: oxygen"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)

@@ -14,7 +14,7 @@ internal sealed class VisualWeather : ICheck
     public string Title => "VFR weather";
 
     /// <inheritdoc/>
-    public string Needs => "Bulletins (forecast at departure and destination); Airports airspace";
+    public ImmutableArray<string> Needs => ["Bulletins: forecast at the departure", "Bulletins: forecast at the destination", "Airports: airspace"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) =>
@@ -29,10 +29,10 @@ internal sealed class VisualWeather : ICheck
         var visibility = ruling.Amount("visibility");
         if (leg.Forecasts.WorstBetween(airport.Ident, at, at) is not { } forecast)
         {
-            return ruling.NotChecked($"no forecast for {airport.Ident} at the {what}, {Words.Clock(at.InZone(airport.Zone).TimeOfDay)}, is known; VFR wants {Words.Amount(ceiling.Value, "ft")} and {Words.Amount(visibility.Value, visibility.Unit)}");
+            return ruling.NotChecked($"no forecast for {airport.Ident} at the {what}, {Words.LocalDay(at, airport.Zone)}, is in the Bulletins; VFR wants {Words.Amount(ceiling.Value, "ft")} and {Words.Amount(visibility.Value, visibility.Unit)}");
         }
 
-        var seen = $"{(forecast.Ceiling is { } layer ? Words.Amount(layer) + " of ceiling" : "no ceiling")} and {Words.Amount(forecast.VisibilityMetres, "m")}";
+        var seen = $"{(forecast.Ceiling is { } layer ? Words.Amount(layer) + " of ceiling" : "no ceiling")} and {Words.Visibility(forecast.VisibilityMetres)}";
         var isLow = forecast.Ceiling?.Value < ceiling.Value;
         if (!isLow && forecast.VisibilityMetres >= Visibilities.Metres(visibility))
         {

@@ -14,7 +14,7 @@ internal sealed class BorderManifest : ICheck
     public string Title => "Manifest for the border";
 
     /// <inheritdoc/>
-    public string Needs => "Airports country; Legs manifest sent";
+    public ImmutableArray<string> Needs => ["Airports: country", "Legs: manifest sent"];
 
     /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["lead"];
@@ -43,11 +43,11 @@ internal sealed class BorderManifest : ICheck
         if (leg.Plan.Leg.ManifestSent is not { } sent)
         {
             var due = leaves - Duration.FromMinutes(lead.Value);
-            return [ruling.NotChecked($"the leg crosses the border from {from.Country} to {to.Country}, and when the manifest is sent is not given; it is due by {Words.Clock(due.InZone(from.Zone).TimeOfDay)} local, {Words.Amount(lead.Value, "min")} before off blocks", cell)];
+            return [ruling.NotChecked($"the leg crosses the border from {from.Country} to {to.Country}, and when the manifest is sent is not given; it is due by {Words.LocalDay(due, from.Zone)}, {Words.Amount(lead.Value, "min")} before off blocks", cell)];
         }
 
         var before = (leaves - sent).TotalMinutes;
-        var asked = ruling.AtLeast("Time from sending the manifest for the border to off blocks:", before, lead.Value, "min", "required", lead, cell, leg.Cell(nameof(Leg.OffBlocks)));
+        var asked = ruling.AtLeast("The time from sending the manifest for the border to off blocks", before, lead.Value, "min", "required", lead, cell, leg.Cell(nameof(Leg.OffBlocks)));
         return asked.Verdict == Verdict.Pass && ruling.AmountOrNone("lead without haste") is { } calm && before < calm.Value - Ruling.Noise
             ? [asked, ruling.Trips(calm, $"The manifest for the border is sent {Words.Amount(before, "min")} before off blocks, less than the {Words.Amount(calm.Value, "min")} that leave time to mend it.", cell)]
             : [asked];

@@ -15,7 +15,7 @@ internal sealed class Briefing : ICheck
     public string Title => "Briefing of passengers";
 
     /// <inheritdoc/>
-    public string Needs => "Operator briefing topics; Legs level and route; Land";
+    public ImmutableArray<string> Needs => ["the plan", "Operator: briefing topics", "Land"];
 
     /// <inheritdoc/>
     public string Actor => "captain";
@@ -35,6 +35,7 @@ internal sealed class Briefing : ICheck
         }
 
         var topics = leg.Operator.BriefingTopics;
+        var isWaterOpen = ruling.AmountOrNone("ditching") is not null && leg.Week.Plan.Input.Land.IsEmpty && !topics.Contains("ditching", StringComparer.OrdinalIgnoreCase);
         var cell = leg.Operator.Cells.GetValueOrDefault("Briefing topics", "");
         if (topics.IsEmpty)
         {
@@ -43,7 +44,11 @@ internal sealed class Briefing : ICheck
         }
 
         var left = asked.Where(one => !topics.Contains(one.Topic, StringComparer.OrdinalIgnoreCase)).ToImmutableArray();
-        if (left.IsEmpty)
+        if (isWaterOpen)
+        {
+            yield return ruling.NotChecked("the book has no Land sheet, so whether the leg asks for a ditching briefing is not known, and the operator's briefing has none", cell);
+        }
+        else if (left.IsEmpty)
         {
             yield return ruling.Pass($"The briefing has what this leg asks for: {Words.List(asked.Select(one => one.Topic))}.");
         }

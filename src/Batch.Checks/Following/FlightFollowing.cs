@@ -13,7 +13,7 @@ internal sealed class FlightFollowing : ICheck
     public string Title => "Flight following";
 
     /// <inheritdoc/>
-    public string Needs => "Legs flight plan, else Operator flight following";
+    public ImmutableArray<string> Needs => ["Legs: flight plan, or Operator: flight following"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -30,13 +30,13 @@ internal sealed class FlightFollowing : ICheck
         if (ruling.Condition("followed") is { } followed)
         {
             yield return how == "none"
-                ? ruling.Trips(followed, "No flight plan is filed and the company does not follow the flight: nobody would miss it.", cell)
-                : ruling.Pass(how == "filed" ? "A flight plan is filed." : "The company follows the flight, with the points of a flight plan: they stand on the sheet.", followed);
+                ? ruling.Trips(followed, "No flight plan is filed and the company does not follow the flight: nobody would raise the alarm if it were overdue.", cell)
+                : ruling.Pass(how == "filed" ? "A flight plan is filed." : "The company follows the flight, with the points of a flight plan: they stand on the sheet.", followed, cell);
         }
 
         if (ruling.Condition("flight plan under IFR") is { } instrument)
         {
-            yield return how == "filed" ? ruling.Pass("A flight plan is filed, as IFR asks for.", instrument) : ruling.Trips(instrument, "The leg is under IFR, and no flight plan is filed.", cell);
+            yield return how == "filed" ? ruling.Pass("A flight plan is filed, as IFR asks for.", instrument, cell) : ruling.Trips(instrument, "The leg is under IFR, and no flight plan is filed.", cell);
         }
     }
 }

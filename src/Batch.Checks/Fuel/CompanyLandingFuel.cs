@@ -14,7 +14,7 @@ internal sealed class CompanyLandingFuel : ICheck
     public string Title => "Company landing fuel";
 
     /// <inheritdoc/>
-    public string Needs => "Operator landing fuel; the plan";
+    public ImmutableArray<string> Needs => ["the plan", "Operator: landing fuel"];
 
     /// <inheritdoc/>
     public bool HasTellingMargin(LegPlan.Planned plan) => plan.Leg.FuelPlan is not (FuelPlan.Minimum or FuelPlan.Carry);

@@ -14,7 +14,7 @@ internal sealed class Contingency : ICheck
     public string Title => "Contingency fuel";
 
     /// <inheritdoc/>
-    public string Needs => "the plan; Operator contingency; Holding table where the rules name a holding time";
+    public ImmutableArray<string> Needs => ["the plan", "Operator: contingency", "Holding table, where the rules name a holding time"];
 
     /// <inheritdoc/>
     public bool HasTellingMargin(LegPlan.Planned plan) => plan.Leg.FuelPlan is not (FuelPlan.Minimum or FuelPlan.Carry);
@@ -28,8 +28,10 @@ internal sealed class Contingency : ICheck
         var fuel = leg.Plan.Fuel;
         var share = ruling.AmountOrNone("share of trip fuel");
         var contingency = Pounds.Max(fuel.Contingency, fuel.Trip * ((share?.Value ?? 0) / 100));
+        var isFloorOpen = false;
         if (ruling.AmountOrNone("holding time") is { } hold && leg.Type.Tables.Holding is null)
         {
+            isFloorOpen = true;
             yield return ruling.NotChecked(
                 $"the contingency must be at least {Words.Amount(hold.Value, "min")} of holding, and {leg.Type.Name} has no Holding table", leg.TypeCell(""));
         }
@@ -41,13 +43,21 @@ internal sealed class Contingency : ICheck
         }
 
         var required = fuel.Taxi + fuel.Trip + contingency + fuel.Alternate + fuel.FinalReserve + fuel.Additional;
-        yield return ruling.AtLeast(
+        var parts = new (string Name, Pounds Fuel)[]
+        {
+            ("taxi", fuel.Taxi), ("trip", fuel.Trip), ("contingency", contingency), (leg.Plan.Alternates.IsEmpty ? "holding" : "alternate", fuel.Alternate), ("final reserve", fuel.FinalReserve), ("additional", fuel.Additional),
+        };
+        var answer = ruling.AtLeast(
             "Fuel aboard",
             fuel.Aboard.Value,
             required.Value,
             "lb",
-            $"required with contingency: taxi {Words.Amount(fuel.Taxi)} + trip {Words.Amount(fuel.Trip)} + contingency {Words.Amount(contingency)} + alternate or holding {Words.Amount(fuel.Alternate)} + final reserve {Words.Amount(fuel.FinalReserve)} + additional {Words.Amount(fuel.Additional)}",
+            "required with contingency: " + string.Join(" + ", parts.Where(part => part.Fuel > Pounds.Zero).Select(part => $"{part.Name} {Words.Amount(part.Fuel)}")),
             share,
             FinalReserve.Cells(leg));
+        if (!isFloorOpen || answer.Verdict != Verdict.Pass)
+        {
+            yield return answer;
+        }
     }
 }

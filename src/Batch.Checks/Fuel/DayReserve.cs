@@ -14,7 +14,7 @@ internal sealed class DayReserve : ICheck
     public string Title => "Fuel reserve, VFR by day";
 
     /// <inheritdoc/>
-    public string Needs => "the plan; Airports position (day or night)";
+    public ImmutableArray<string> Needs => ["the plan"];
 
     /// <inheritdoc/>
     public bool HasTellingMargin(LegPlan.Planned plan) => plan.Leg.FuelPlan is not (FuelPlan.Minimum or FuelPlan.Carry);

@@ -14,7 +14,7 @@ internal sealed class FuelForNextDeparture : ICheck
     public string Title => "Fuel carried for later legs";
 
     /// <inheritdoc/>
-    public string Needs => "the plan of the aircraft's later legs; Airports fuel";
+    public ImmutableArray<string> Needs => ["the plan", "Airports: fuel, at the destination"];
 
     /// <inheritdoc/>
     public bool HasTellingMargin(LegPlan.Planned plan) => plan.Leg.FuelPlan is not (FuelPlan.Minimum or FuelPlan.Carry);
@@ -23,7 +23,11 @@ internal sealed class FuelForNextDeparture : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var fuel = leg.Plan.Fuel;
-        yield return fuel.NeededAfterLanding <= Pounds.Zero
+        var steps = leg.Week.Aircraft(leg.Aircraft.Registration)?.Steps ?? [];
+        var isLast = steps.IsEmpty || steps[^1].Leg == leg.Plan.Key;
+        yield return fuel.NeededAfterLanding <= Pounds.Zero && !isLast && leg.Plan.To.FuelsSold is null
+            ? ruling.NotChecked($"whether {leg.Plan.To.Ident} sells fuel is not given, so whether fuel must be carried for the next departure is open", leg.Plan.To.Origin.Cell(nameof(Flight.Fleet.Airport.FuelsSold)))
+            : fuel.NeededAfterLanding <= Pounds.Zero
             ? ruling.NotApplicable("The next departure can be fuelled, or there is none.")
             : ruling.AtLeast(
                 "Fuel on landing",

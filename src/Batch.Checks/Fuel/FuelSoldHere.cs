@@ -14,7 +14,7 @@ internal sealed class FuelSoldHere : ICheck
     public string Title => "Fuel available at the departure";
 
     /// <inheritdoc/>
-    public string Needs => "Airports fuel; Notices; Legs fuel aboard";
+    public ImmutableArray<string> Needs => ["the plan", "Airports: fuel", "Legs: fuel aboard, of the first leg", "Notices"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -45,7 +45,7 @@ internal sealed class FuelSoldHere : ICheck
         }
         else if (sold)
         {
-            yield return ruling.Pass($"{Words.Amount(fuel.Uplift)} are loaded at {from.Ident}, which sells the fuel.");
+            yield return ruling.Pass($"{Words.Amount(fuel.Uplift)} are loaded at {from.Ident}, which sells the fuel.", null, from.Origin.Cell(nameof(Airport.FuelsSold)));
         }
         else
         {

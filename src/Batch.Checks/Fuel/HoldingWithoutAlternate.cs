@@ -14,7 +14,7 @@ internal sealed class HoldingWithoutAlternate : ICheck
     public string Title => "Fuel without an alternate";
 
     /// <inheritdoc/>
-    public string Needs => "the plan; Legs alternate; Holding table";
+    public ImmutableArray<string> Needs => ["the plan", "Holding table"];
 
     /// <inheritdoc/>
     public bool HasTellingMargin(LegPlan.Planned plan) => plan.Leg.FuelPlan is not (FuelPlan.Minimum or FuelPlan.Carry);
@@ -39,7 +39,7 @@ internal sealed class HoldingWithoutAlternate : ICheck
                 fuel.Aboard.Value,
                 (fuel.Taxi + fuel.Trip + fuel.Alternate + fuel.FinalReserve + fuel.Additional).Value,
                 "lb",
-                $"required without an alternate: taxi {Words.Amount(fuel.Taxi)} + trip {Words.Amount(fuel.Trip)} + {Words.Amount(hold.Value, "min")} holding {Words.Amount(fuel.Alternate)} + final reserve {Words.Amount(fuel.FinalReserve)} + additional {Words.Amount(fuel.Additional)}",
+                $"required without an alternate: taxi {Words.Amount(fuel.Taxi)} + trip {Words.Amount(fuel.Trip)} + {Words.Amount(hold.Value, "min")} holding {Words.Amount(fuel.Alternate)} + final reserve {Words.Amount(fuel.FinalReserve)}{(fuel.Additional > Pounds.Zero ? $" + additional {Words.Amount(fuel.Additional)}" : "")}",
                 hold,
                 [leg.Cell(nameof(Leg.Alternate)), .. FinalReserve.Cells(leg)]);
         }

@@ -14,7 +14,7 @@ internal sealed class InstrumentReserve : ICheck
     public string Title => "Fuel reserve, IFR";
 
     /// <inheritdoc/>
-    public string Needs => "the plan; Legs alternate";
+    public ImmutableArray<string> Needs => ["the plan", "Legs: alternate"];
 
     /// <inheritdoc/>
     public bool HasTellingMargin(LegPlan.Planned plan) => plan.Leg.FuelPlan is not (FuelPlan.Minimum or FuelPlan.Carry);

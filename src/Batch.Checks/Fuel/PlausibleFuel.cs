@@ -13,7 +13,7 @@ internal sealed class PlausibleFuel : ICheck
     public string Title => "Fuel figures plausible";
 
     /// <inheritdoc/>
-    public string Needs => "Types fuel, density; Aircraft fuel burn bias";
+    public ImmutableArray<string> Needs => ["Types: fuel", "Types: fuel density", "Aircraft: fuel burn bias"];
 
     /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["difference of density", "difference of burn"];
@@ -24,11 +24,11 @@ internal sealed class PlausibleFuel : ICheck
         yield return Density(leg, ruling);
         var most = ruling.Amount("difference of burn");
         yield return ruling.AtMost(
-            $"Fuel burn bias of {leg.Aircraft.Registration}",
+            $"The fuel burn bias of {leg.Aircraft.Registration}",
             Math.Abs(leg.Aircraft.BurnBias) * 100,
             most.Value,
             "%",
-            "plausible range of",
+            "plausible range",
             most,
             leg.Aircraft.Origin.Cell(nameof(Aircraft.BurnBias)));
     }
@@ -54,11 +54,11 @@ internal sealed class PlausibleFuel : ICheck
         var usual = ruling.Amount("usual density of " + name);
         var most = ruling.Amount("difference of density");
         return ruling.AtMost(
-            $"Difference of the {name} density of {leg.Type.Name} ({Words.Amount(density, "lb/USG")}) from the usual {Words.Amount(usual.Value, "lb/USG")}:",
+            $"The difference of the {name} density of {leg.Type.Name} ({Words.Amount(density, "lb/USG")}) from the usual {Words.Amount(usual.Value, "lb/USG")}",
             Math.Abs((density / usual.Value) - 1) * 100,
             most.Value,
             "%",
-            "plausible range of",
+            "plausible range",
             most,
             cell);
     }

@@ -15,7 +15,7 @@ internal sealed class TankCapacity : ICheck
     public string Title => "Tank capacity";
 
     /// <inheritdoc/>
-    public string Needs => "Types usable fuel; the plan";
+    public ImmutableArray<string> Needs => ["the plan", "Types: usable fuel"];
 
     /// <inheritdoc/>
     public bool HasTellingMargin(LegPlan.Planned plan) => plan.Leg.FuelPlan is not (FuelPlan.Full or FuelPlan.Carry);

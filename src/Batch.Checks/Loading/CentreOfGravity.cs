@@ -47,16 +47,16 @@ internal static class CentreOfGravity
     private static Finding Answer(LegUnderCheck leg, Ruling ruling, EnvelopeTest test)
     {
         var arm = Words.Amount(test.Point.Arm.Value, "in");
-        var at = $"{test.When} at {Words.Amount(test.Point.Weight)}";
+        var at = $"{(test.When == "during the flight" ? "" : "at ")}{test.When} ({Words.Amount(test.Point.Weight)})";
         var forward = test.ForwardLimit;
         var aft = test.AftLimit;
         var inside = IsInside(test);
         var (limit, text) = (forward, aft) switch
         {
-            ({ } f, { } a) when inside => (Nearer(f, a, test.Point.Arm), $"Centre of gravity, {at}: {arm}, between {Words.Amount(f.Value, "in")} and {Words.Amount(a.Value, "in")}."),
-            ({ } f, _) when test.Point.Arm < f => (f, $"Centre of gravity, {at}: {arm}, which is {Words.Amount((f - test.Point.Arm).Value, "in")} ahead of the forward limit {Words.Amount(f.Value, "in")}."),
-            (_, { } a) when test.Point.Arm > a => (a, $"Centre of gravity, {at}: {arm}, which is {Words.Amount((test.Point.Arm - a).Value, "in")} behind the aft limit {Words.Amount(a.Value, "in")}."),
-            _ => ((Inches?)null, inside ? $"Centre of gravity, {at}: {arm}, inside the envelope." : $"Centre of gravity, {at}: {arm}; the envelope does not reach to this weight."),
+            ({ } f, { } a) when inside => (Nearer(f, a, test.Point.Arm), $"Centre of gravity {at}: {arm}, between {Words.Amount(f.Value, "in")} and {Words.Amount(a.Value, "in")}."),
+            ({ } f, _) when test.Point.Arm < f => (f, $"Centre of gravity {at}: {arm}, {Words.Amount((f - test.Point.Arm).Value, "in")} ahead of the forward limit ({Words.Amount(f.Value, "in")})."),
+            (_, { } a) when test.Point.Arm > a => (a, $"Centre of gravity {at}: {arm}, {Words.Amount((test.Point.Arm - a).Value, "in")} behind the aft limit ({Words.Amount(a.Value, "in")})."),
+            _ => ((Inches?)null, inside ? $"Centre of gravity {at}: {arm}, inside the envelope." : $"Centre of gravity {at}: {arm}; the envelope does not reach to this weight."),
         };
         var answer = inside ? ruling.Pass(text) : ruling.Trips(text);
         return answer with { Required = limit?.Value, Actual = test.Point.Arm.Value, Margin = test.ArmMargin.Value, Span = (aft - forward)?.Value, Unit = "in", Cells = [.. Cells(leg).Where(cell => cell.Length > 0)] };

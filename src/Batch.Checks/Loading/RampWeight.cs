@@ -14,7 +14,7 @@ internal sealed class RampWeight : ICheck
     public string Title => "Ramp weight";
 
     /// <inheritdoc/>
-    public string Needs => "Types ramp maximum weight; the plan";
+    public ImmutableArray<string> Needs => ["the plan", "Types: ramp maximum weight"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)

@@ -14,7 +14,7 @@ internal sealed class Seats : ICheck
     public string Title => "Seats";
 
     /// <inheritdoc/>
-    public string Needs => "Manifest; Stations seats; Types seats";
+    public ImmutableArray<string> Needs => ["Manifest", "Types: seats, or Stations: seats"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -23,9 +23,9 @@ internal sealed class Seats : ICheck
         var seated = load.Items.Count(item => item is { Kind: LoadItemKind.Passenger, TakesSeat: true });
         if (load.WithoutSeat > 0)
         {
-            yield return ruling.Trips($"{Words.Count(load.WithoutSeat, "person", "persons")} of two years or more without a seat.", leg.TypeCell(nameof(AircraftType.Seats)))
+            yield return ruling.Trips($"{Words.Count(load.WithoutSeat, "passenger", "passengers")} aged two or more {(load.WithoutSeat == 1 ? "has" : "have")} no seat{(leg.Type.Seats is { } there ? $": {leg.Type.Name} has {Words.Count(there, "passenger seat", "passenger seats")}" : "")}.", leg.TypeCell(nameof(AircraftType.Seats)))
                 with
-            { Required = 0, Actual = load.WithoutSeat, Margin = -load.WithoutSeat, Unit = "persons" };
+            { Actual = load.WithoutSeat, Margin = -load.WithoutSeat, Unit = "persons" };
         }
         else if (load.Passengers > 0 && leg.Type.Stations.All(station => station.Seats == 0) && leg.Type.Seats is null)
         {
@@ -38,7 +38,10 @@ internal sealed class Seats : ICheck
 
         if (leg.Type.Seats is { } seats && seated > seats)
         {
-            yield return ruling.AtMost("Passengers seated:", seated, seats, "persons", "passenger seats", null, leg.TypeCell(nameof(AircraftType.Seats)));
+            yield return ruling.AtMost("The number of passengers seated", seated, seats, "persons", "passenger seats", null, leg.TypeCell(nameof(AircraftType.Seats))) with
+            {
+                Text = $"{Words.Count(seated, "passenger needs a seat", "passengers need a seat")}, and {leg.Type.Name} has {Words.Count(seats, "passenger seat", "passenger seats")}.",
+            };
         }
     }
 }

@@ -13,7 +13,7 @@ internal sealed class StationLimits : ICheck
     public string Title => "Stations and stowage";
 
     /// <inheritdoc/>
-    public string Needs => "Stations maximum and seats; Manifest bags; Cargo";
+    public ImmutableArray<string> Needs => ["the plan", "Stations: maximum of a bag station", "Stations: maximum of a row", "Manifest: bags", "Cargo"];
 
     /// <inheritdoc/>
     public string Actor => "ramp";
@@ -40,7 +40,9 @@ internal sealed class StationLimits : ICheck
             if (station.Kind != StationKind.Bags && persons > station.Seats)
             {
                 trips++;
-                yield return ruling.AtMost($"Persons at {station.Name}:", persons, station.Seats, "persons", "seats there", null, station.Origin.Cell(nameof(Station.Seats)));
+                yield return ruling.AtMost($"Number seated at {station.Name}", persons, station.Seats, "persons", "seats there", null, station.Origin.Cell(nameof(Station.Seats)))
+                    with
+                { Text = $"{Words.Count(persons, "person is", "persons are")} seated at {station.Name}, which has {Words.Count(station.Seats, "seat", "seats")}." };
             }
         }
 
@@ -49,7 +51,7 @@ internal sealed class StationLimits : ICheck
             trips++;
             yield return ruling.Trips($"{Words.Amount(load.WithoutStation)} of bags or cargo have no place: every station is full.", [.. load.Items.Where(item => item.Station.Length == 0).Select(item => item.Cell)])
                 with
-            { Required = 0, Actual = load.WithoutStation.Value, Margin = -load.WithoutStation.Value, Unit = "lb" };
+            { Actual = load.WithoutStation.Value, Margin = -load.WithoutStation.Value, Unit = "lb" };
         }
 
         if (trips == 0)

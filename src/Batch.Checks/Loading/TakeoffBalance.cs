@@ -12,7 +12,7 @@ internal sealed class TakeoffBalance : ICheck
     public string Title => "Centre of gravity at takeoff";
 
     /// <inheritdoc/>
-    public string Needs => "Aircraft arm or moment; Stations; FuelArms; Envelope";
+    public ImmutableArray<string> Needs => ["the plan", "Aircraft: arm or moment", "Stations", "FuelArms", "Envelope: takeoff"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => CentreOfGravity.Look(leg, ruling, test => test.When == "takeoff", "takeoff");

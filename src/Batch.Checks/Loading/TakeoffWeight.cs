@@ -14,7 +14,7 @@ internal sealed class TakeoffWeight : ICheck
     public string Title => "Takeoff weight";
 
     /// <inheritdoc/>
-    public string Needs => "Types takeoff maximum weight; the plan";
+    public ImmutableArray<string> Needs => ["the plan", "Types: takeoff maximum weight"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)

@@ -13,7 +13,7 @@ internal sealed class Weighing : ICheck
     public string Title => "Weighing current";
 
     /// <inheritdoc/>
-    public string Needs => "Aircraft weighed on, weighing due";
+    public ImmutableArray<string> Needs => ["Aircraft: weighed on, or weighing due"];
 
     /// <inheritdoc/>
     public string Actor => "maintenance";
@@ -40,8 +40,8 @@ internal sealed class Weighing : ICheck
 
         var left = Period.DaysBetween(leg.EndDate, until);
         var answer = left >= 0
-            ? ruling.Pass($"The weighing of {leg.Aircraft.Registration} holds until {Words.Day(until)}.", months)
+            ? ruling.Pass($"The weighing of {leg.Aircraft.Registration} holds until {Words.Day(until)}.", months, leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)))
             : ruling.Trips(months, $"The weighing of {leg.Aircraft.Registration} held until {Words.Day(until)} ({Words.Amount(months.Value, "calendar months")}, or the date in the book where earlier).", leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)));
-        yield return answer with { Required = 0, Actual = left, Margin = left, Unit = "days" };
+        yield return answer with { Actual = left, Margin = left, Unit = "days" };
     }
 }

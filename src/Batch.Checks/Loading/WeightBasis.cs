@@ -13,7 +13,7 @@ internal sealed class WeightBasis : ICheck
     public string Title => "Basis of the weights";
 
     /// <inheritdoc/>
-    public string Needs => "Manifest weight and bags; Crew weight";
+    public ImmutableArray<string> Needs => ["Manifest: weight", "Manifest: bags", "Crew: weight"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -32,8 +32,7 @@ internal sealed class WeightBasis : ICheck
         {
             yield return ruling.Trips(
                 $"{Words.List(Kinds(assumed))} at a standard weight ({leg.Plan.Planning.Weights.Source}); state the actual weight.",
-                [.. assumed.Select(item => item.Cell)]) with
-            { Required = 0, Actual = assumed.Length, Margin = -assumed.Length, Unit = "items" };
+                [.. assumed.Select(item => item.Cell)]);
         }
     }
 

@@ -13,7 +13,7 @@ internal sealed class ZeroFuelWeight : ICheck
     public string Title => "Zero-fuel weight";
 
     /// <inheritdoc/>
-    public string Needs => "Types zero-fuel maximum weight; Aircraft empty weight; Manifest, Cargo";
+    public ImmutableArray<string> Needs => ["the plan", "Types: zero-fuel maximum weight", "Manifest", "Cargo"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)

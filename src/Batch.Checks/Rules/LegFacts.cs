@@ -28,6 +28,9 @@ internal sealed record LegFacts
     /// <summary>Whether passengers are aboard.</summary>
     public required bool? Passengers { get; init; }
 
+    /// <summary>Category of the type certificate.</summary>
+    public CertificationCategory? Category { get; init; }
+
     /// <summary>Maximum takeoff weight [kg].</summary>
     public required double? TakeoffKg { get; init; }
 
@@ -48,6 +51,7 @@ internal sealed record LegFacts
         Engines = type.Engines,
         Seats = type.Seats,
         Pressurised = type.Pressurised,
+        Category = type.Certification,
         Passengers = passengers,
         TakeoffKg = type.MaximumTakeoff?.Kilograms,
     };

@@ -46,6 +46,15 @@ internal sealed class OwnSetting
         }
             : amount;
 
+    /// <summary>The operator's number of an amount that the rules leave to the operator; null where the Checks sheet gives none.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="rules">Rules that hold.</param>
+    /// <param name="name">Name of the amount.</param>
+    public RuleAmount? Given(ICheck check, ImmutableArray<Rule> rules, string name) =>
+        rules.FirstOrDefault(rule => rule.Part == name && rule.IsLeftToOperator) is { } open && Value(check, name, open.Unit) is { } own
+            ? new RuleAmount(own, open.Unit, open.IsLeast, [open]) { Own = "operator's Checks sheet" }
+            : null;
+
     /// <summary>What is to be said about the setting, one sentence each; empty where all of it is followed; a check that is switched off is said.</summary>
     /// <param name="check">The check.</param>
     /// <param name="rules">Rules that hold.</param>
@@ -90,6 +99,11 @@ internal sealed class OwnSetting
         {
             if (RuleAmount.Strictest(rules, name) is not { } amount || Part(check, name).Length == 0)
             {
+                if (Part(check, name).Length > 0 && rules.FirstOrDefault(rule => rule.Part == name && rule.IsLeftToOperator) is { } open && Value(check, name, open.Unit) is null)
+                {
+                    yield return $"The Checks sheet gives the value {Part(check, name)} for the {name}, which is not a number of {open.Unit}.";
+                }
+
                 continue;
             }
 

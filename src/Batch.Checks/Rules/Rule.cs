@@ -14,6 +14,9 @@ internal sealed record Rule
     /// <summary>The number, in <see cref="Unit"/>; null for a rule without one.</summary>
     public required double? Value { get; init; }
 
+    /// <summary>Whether the rules leave the number to the operator, whose Checks sheet gives it.</summary>
+    public bool IsLeftToOperator { get; init; }
+
     /// <summary>Unit of the number.</summary>
     public required string Unit { get; init; }
 

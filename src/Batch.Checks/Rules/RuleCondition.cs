@@ -25,6 +25,9 @@ internal sealed record RuleCondition
     /// <summary>Maximum takeoff weight as a range [kg]; empty for any.</summary>
     public string TakeoffKg { get; init; } = "";
 
+    /// <summary>Categories of the type certificate, any of them.</summary>
+    public ImmutableArray<CertificationCategory> Category { get; init; } = [];
+
     /// <summary>Whether the cabin is pressurised.</summary>
     public bool? Pressurised { get; init; }
 
@@ -44,6 +47,7 @@ internal sealed record RuleCondition
         Range(Engines, "engine", "engines"),
         Range(Seats, "seat", "seats"),
         TakeoffKg.Length > 0 ? Range(TakeoffKg, "kg", "kg") + " of takeoff weight" : "",
+        Category.IsEmpty ? "" : string.Join(" or ", Category.Select(category => category.ToString().ToLowerInvariant())) + " category",
         Pressurised is { } pressurised ? pressurised ? "pressurised" : "not pressurised" : "",
         Passengers is { } passengers ? passengers ? "with passengers" : "without passengers" : "",
     }.Where(part => part.Length > 0));
@@ -89,6 +93,11 @@ internal sealed record RuleCondition
         if (TakeoffKg.Length > 0)
         {
             yield return ("maximum takeoff weight of the type", IsWithin(TakeoffKg, facts.TakeoffKg));
+        }
+
+        if (!Category.IsEmpty)
+        {
+            yield return ("certification category of the type", facts.Category is { } category ? Is(Category.Contains(category)) : Holds.Unknown);
         }
 
         if (Pressurised is { } pressurised)

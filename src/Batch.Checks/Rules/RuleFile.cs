@@ -49,6 +49,9 @@ internal sealed record RuleFile
         /// <summary>The greatest value.</summary>
         public double? AtMost { get; init; }
 
+        /// <summary><c>atMost</c> or <c>atLeast</c> where the rules name the part and leave its number to the operator: the Checks sheet gives it.</summary>
+        public string Own { get; init; } = "";
+
         /// <summary>Unit of the value.</summary>
         public string Unit { get; init; } = "";
 
@@ -79,13 +82,19 @@ internal sealed record RuleFile
                 throw new JsonException($"A rule of {Check} may give one value, and then names the part it is for");
             }
 
+            if (Own is not ("" or "atMost" or "atLeast") || Own.Length > 0 && (AtLeast ?? AtMost).HasValue)
+            {
+                throw new JsonException($"A rule of {Check} gives a value, or leaves it to the operator as atMost or atLeast");
+            }
+
             return new Rule
             {
                 Check = Check,
                 Part = Part,
                 Value = AtLeast ?? AtMost,
                 Unit = Unit,
-                IsLeast = AtLeast is not null,
+                IsLeast = AtLeast is not null || Own == "atLeast",
+                IsLeftToOperator = Own.Length > 0,
                 Basis = Basis,
                 When = When,
                 State = State,

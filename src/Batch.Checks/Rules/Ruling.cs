@@ -28,7 +28,16 @@ internal sealed class Ruling
 
     /// <summary>An amount that the rules name for this leg; null where they name none.</summary>
     /// <param name="name">Its name.</param>
-    public RuleAmount? AmountOrNone(string name) => RuleAmount.Strictest(_rules, name) is { } amount ? _own.Applied(_check, amount, name) : null;
+    public RuleAmount? AmountOrNone(string name) => RuleAmount.Strictest(_rules, name) is { } amount ? _own.Applied(_check, amount, name) : _own.Given(_check, _rules, name);
+
+    /// <summary>Names of the parts that begin with some words, in the order of the rule file.</summary>
+    /// <param name="words">The words.</param>
+    public IEnumerable<string> Parts(string words) => _rules.Select(rule => rule.Part).Where(part => part.StartsWith(words, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal);
+
+    /// <summary>A limit that the rules leave to the State of the operator, and that the Checks sheet does not give.</summary>
+    /// <param name="what">The limit, as the subject of a sentence.</param>
+    /// <param name="value">How the value is written.</param>
+    public Finding LeftToOperator(string what, string value) => NotChecked($"{what} is for the State of the operator to set, and no number is given; write it as the value of {_check.Id} in the Checks sheet ({value})");
 
     /// <summary>A part of the check that is a condition without a number; null where the rules that hold name none.</summary>
     /// <param name="name">Its name.</param>
@@ -37,7 +46,8 @@ internal sealed class Ruling
     /// <summary>The condition is met.</summary>
     /// <param name="text">One sentence.</param>
     /// <param name="by">The amount it is held against; null for the check as a whole.</param>
-    public Finding Pass(string text, RuleAmount? by = null) => Answer(Verdict.Pass, text, by);
+    /// <param name="cells">Cells that the answer rests on.</param>
+    public Finding Pass(string text, RuleAmount? by = null, params string[] cells) => Answer(Verdict.Pass, text, by) with { Cells = Filled(cells) };
 
     /// <summary>The rule does not apply to this leg.</summary>
     /// <param name="why">One sentence.</param>
@@ -82,8 +92,8 @@ internal sealed class Ruling
     {
         var margin = limit - actual;
         var finding = margin >= -Noise
-            ? Pass($"{what} {Words.Amount(actual, unit)} is within the {limitName} {Words.Amount(limit, unit)}, {Words.Amount(Math.Max(margin, 0), unit)} to spare.", by)
-            : Trips(by, $"{what} {Words.Amount(actual, unit)} is {Words.Amount(-margin, unit)} over the {limitName} {Words.Amount(limit, unit)}.", cells);
+            ? Pass($"{what} is {Words.Amount(actual, unit)}, within the {limitName} ({Words.Amount(limit, unit)}), {Words.Amount(Math.Max(margin, 0), unit)} to spare.", by)
+            : Trips(by, $"{what} is {Words.Amount(actual, unit)}, {Words.Amount(-margin, unit)} over the {limitName} ({Words.Amount(limit, unit)}).", cells);
         return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit, Cells = Filled(cells) };
     }
 
@@ -99,8 +109,8 @@ internal sealed class Ruling
     {
         var margin = actual - limit;
         var finding = margin >= -Noise
-            ? Pass($"{what} {Words.Amount(actual, unit)} covers the {Words.Amount(limit, unit)} {limitName}, {Words.Amount(Math.Max(margin, 0), unit)} to spare.", by)
-            : Trips(by, $"{what} {Words.Amount(actual, unit)} is {Words.Amount(-margin, unit)} short of the {Words.Amount(limit, unit)} {limitName}.", cells);
+            ? Pass($"{what} is {Words.Amount(actual, unit)}, {(margin > Noise ? Words.Amount(margin, unit) + " more than" : "just")} the {Words.Amount(limit, unit)} {limitName}.", by)
+            : Trips(by, $"{what} is {Words.Amount(actual, unit)}, {Words.Amount(-margin, unit)} short of the {Words.Amount(limit, unit)} {limitName}.", cells);
         return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit, Cells = Filled(cells) };
     }
 

@@ -12,11 +12,17 @@ internal static class Words
     /// <param name="unit">Unit; empty for none.</param>
     public static string Amount(double value, string unit)
     {
+        if (unit == "h" && Math.Abs(value) < ClockHours)
+        {
+            return Hours(value);
+        }
+
         var format = unit switch
         {
             "in" => "#,0.00",
             "lb/USG" => "0.0##",
-            "h" or "%" or "SM" => "#,0.#",
+            "h" or "%" => "#,0.#",
+            "SM" => "#,0.##",
             "" => "#,0.##",
             _ => "#,0",
         };
@@ -26,7 +32,30 @@ internal static class Words
             text = value.ToString("0.####", Plain);
         }
 
-        return unit.Length == 0 || unit == "%" ? text + unit : text + " " + unit;
+        return unit.Length == 0 || unit == "%" ? text + unit : text + " " + (value == 1 && unit is ("days" or "persons" or "rests") ? unit[..^1] : unit);
+    }
+
+    /// <summary>Hours as they are said: up to two days on the clock in hours and minutes, longer ones (experience, an airframe) in hours.</summary>
+    private const double ClockHours = 48;
+
+    private static string Hours(double value)
+    {
+        var minutes = (long)Math.Round(Math.Abs(value) * 60, MidpointRounding.AwayFromZero);
+        var sign = value < 0 && minutes > 0 ? "-" : "";
+        return minutes == 0 ? value == 0 ? "0 h" : "less than a minute"
+            : minutes < 60 ? $"{sign}{minutes.ToString(Plain)} min"
+            : minutes % 60 == 0 ? $"{sign}{(minutes / 60).ToString(Plain)} h"
+            : $"{sign}{(minutes / 60).ToString(Plain)} h {(minutes % 60).ToString("00", Plain)} min";
+    }
+
+    /// <summary>A visibility as people read it: in statute miles where it is a whole number of quarters of one (it was written in miles), else in metres.</summary>
+    /// <param name="metres">The visibility [m].</param>
+    public static string Visibility(double metres)
+    {
+        var quarters = Math.Round(metres / Alternates.Visibilities.MetresPerStatuteMile * 4);
+        return quarters > 0 && Math.Abs((metres / Alternates.Visibilities.MetresPerStatuteMile * 4) - quarters) < 0.004 ? Amount(quarters / 4, "SM")
+            : metres >= 9999 ? "10 km or more"
+            : Amount(metres, "m");
     }
 
     /// <summary>A weight.</summary>
@@ -46,6 +75,16 @@ internal static class Words
             ? minutes.ToString(Plain) + " min"
             : (minutes / 60).ToString(Plain) + " h " + Math.Abs(minutes % 60).ToString("00", Plain) + " min";
     }
+
+    /// <summary>A time at an airport as its own clocks show it, said to be so: <c>21:40 local</c>.</summary>
+    /// <param name="at">The instant.</param>
+    /// <param name="zone">Zone of the airport.</param>
+    public static string Local(Instant at, DateTimeZone zone) => Clock(at.InZone(zone).TimeOfDay) + " local";
+
+    /// <summary>The same with its day: <c>21:40 local on 7 Dec 2026</c>.</summary>
+    /// <param name="at">The instant.</param>
+    /// <param name="zone">Zone of the airport.</param>
+    public static string LocalDay(Instant at, DateTimeZone zone) => $"{Local(at, zone)} on {Day(at.InZone(zone).Date)}";
 
     /// <summary>A local time of day at an airport, such as <c>21:40</c>.</summary>
     /// <param name="time">The time.</param>

@@ -31,8 +31,30 @@ internal static class Distances
     public static Finding Compare(LegUnderCheck leg, Ruling ruling, RunwayUse use, bool isTakeoff, double factor, Feet available, string availableName, RuleAmount? by)
     {
         var airport = isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident;
-        var what = (isTakeoff ? "Takeoff" : "Landing") + $" distance on {airport} {use.Runway.Ident}" + (factor > 1 ? $" times {Words.Amount(factor, "")}," : "");
-        return ruling.AtMost(what, use.CorrectedDistance.Value * factor, available.Value, "ft", availableName, by, RunwayCell(leg, isTakeoff), use.Runway.Origin.ToString());
+        var what = (isTakeoff ? "The takeoff" : "The landing") + $" distance at {airport} runway {use.Runway.Ident}" + (factor > 1 ? $" times {Words.Amount(factor, "")}" : "");
+        return OnKnownAir(ruling, use, airport, ruling.AtMost(what, use.CorrectedDistance.Value * factor, available.Value, "ft", availableName, by, RunwayCell(leg, isTakeoff), use.Runway.Origin.ToString()));
+    }
+
+    /// <summary>The answer where wind and temperature are known; else a pass becomes "not checked", because calm or the standard temperature was taken.</summary>
+    /// <param name="ruling">The ruling.</param>
+    /// <param name="use">The use of the runway.</param>
+    /// <param name="airport">The airport.</param>
+    /// <param name="answer">The answer for the air taken.</param>
+    public static Finding OnKnownAir(Ruling ruling, RunwayUse use, string airport, Finding answer)
+    {
+        var missing = new List<string>();
+        if (use.IsTemperatureAssumed)
+        {
+            missing.Add("temperature");
+        }
+
+        if (use.IsWindAssumed)
+        {
+            missing.Add("wind");
+        }
+
+        return answer.Verdict != Verdict.Pass || missing.Count == 0 ? answer
+            : ruling.NotChecked($"no {Words.List(missing).Replace(" and ", " and no ", StringComparison.Ordinal)} is known at {airport}; with {Words.List(missing.Select(one => one == "wind" ? "calm" : "the standard temperature"))}: {answer.Text.TrimEnd('.')}", [.. answer.Cells]);
     }
 
     private static string RunwayCell(LegUnderCheck leg, bool isTakeoff) => leg.Cell(isTakeoff ? nameof(Leg.DepartureRunway) : nameof(Leg.ArrivalRunway));

@@ -12,7 +12,7 @@ internal sealed class FactoredTakeoff : ICheck
     public string Title => "Takeoff distance with margin";
 
     /// <inheritdoc/>
-    public string Needs => "Takeoff table; Runways declared distances";
+    public ImmutableArray<string> Needs => ["Takeoff table", "Runways", "temperature at the departure", "wind at the departure", "altimeter setting"];
 
     /// <inheritdoc/>
     public string Actor => "captain";

@@ -14,7 +14,7 @@ internal sealed class KnownCorrections : ICheck
     public string Title => "Wind, slope and surface in the distances";
 
     /// <inheritdoc/>
-    public string Needs => "Runways slope, surface; Types corrections";
+    public ImmutableArray<string> Needs => ["Takeoff and Landing table", "Runways: surface", "Runways: slope", "Types: correction for slope", "Types: correction for a tailwind", "Types: correction for a wet runway"];
 
     /// <inheritdoc/>
     public string Actor => "captain";
@@ -33,12 +33,12 @@ internal sealed class KnownCorrections : ICheck
             return missing is null ? [] : [missing];
         }
 
-        var place = $"{(isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident)} {use.Runway.Ident}";
+        var place = $"{(isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident)} runway {use.Runway.Ident}";
         var slope = ruling.Amount("slope");
-        var steep = ruling.AtMost($"Slope of {place}", Math.Abs(use.Runway.SlopePercent), slope.Value, "%", "limit without demonstrated data", slope, use.Runway.Origin.Cell(nameof(Runway.SlopePercent)));
+        var steep = ruling.AtMost($"The slope of {place}", Math.Abs(use.Runway.SlopePercent), slope.Value, "%", "limit without demonstrated data", slope, use.Runway.Origin.Cell(nameof(Runway.SlopePercent)));
         var left = Left(leg, ruling, use, isTakeoff, place).ToImmutableArray();
         return left.IsEmpty
-            ? [steep, ruling.Pass($"The {(isTakeoff ? "takeoff" : "landing")} distance on {place} holds its wind (half a headwind, one and a half a tailwind), slope and surface.", ruling.Condition("corrections"))]
+            ? [steep, ruling.Pass($"The {(isTakeoff ? "takeoff" : "landing")} distance at {place} holds its wind (half a headwind, one and a half a tailwind), slope and surface.", ruling.Condition("corrections"))]
             : [steep, .. left];
     }
 
@@ -49,7 +49,7 @@ internal sealed class KnownCorrections : ICheck
         var own = leg.Type.Corrections;
         var word = isTakeoff ? "takeoff" : "landing";
         var surface = use.Runway.Origin.Cell(nameof(Runway.Surface));
-        Finding Without(string what, string correction, string field) => ruling.Trips(by, $"{what} on {place}, and the Types sheet gives no {word} correction for {correction}: the distance is without it.", leg.TypeCell(field));
+        Finding Without(string what, string correction, string field) => ruling.Trips(by, $"{what} at {place}, and the Types sheet gives no {word} correction for {correction}: the distance is without it.", leg.TypeCell(field));
 
         if (use.Runway.Surface is null)
         {

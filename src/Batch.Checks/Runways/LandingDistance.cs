@@ -12,7 +12,7 @@ internal sealed class LandingDistance : ICheck
     public string Title => "Landing distance";
 
     /// <inheritdoc/>
-    public string Needs => "Landing table; Runways; temperature and wind";
+    public ImmutableArray<string> Needs => ["Landing table", "Runways", "temperature at the destination", "wind at the destination", "altimeter setting"];
 
     /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["factor"];

@@ -15,7 +15,7 @@ internal sealed class NightLights : ICheck
     public string Title => "Lights at night";
 
     /// <inheritdoc/>
-    public string Needs => "Airports lighting; Runways lighted; Notices";
+    public ImmutableArray<string> Needs => ["Airports: lighting, or Runways: lighted", "Notices"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -43,7 +43,7 @@ internal sealed class NightLights : ICheck
     private static Finding At(LegUnderCheck leg, Ruling ruling, Airport airport, RunwayResult result, Instant at, string what)
     {
         var runway = (result as RunwayResult.Computed)?.Use.Runway;
-        var place = runway is null ? airport.Ident : $"{airport.Ident} {runway.Ident}";
+        var place = runway is null ? airport.Ident : $"{airport.Ident} runway {runway.Ident}";
         var cell = airport.Origin.Cell(nameof(Airport.Lighting));
         if (leg.Week.Notices(airport.Ident, at).Concat(runway is null ? [] : leg.Week.Notices(airport.Ident, runway.Ident, at)).FirstOrDefault(notice => notice.Effect == NoticeEffect.NoLights) is { } notice)
         {
@@ -62,7 +62,7 @@ internal sealed class NightLights : ICheck
         }
 
         return runway?.Lighted == true || lighting.Length > 0
-            ? ruling.Pass($"The {what} at {place} is at night, and it is lighted.")
+            ? ruling.Pass($"The {what} at {place} is at night, and it is lighted.", null, cell, runway?.Origin.Cell(nameof(Runway.Lighted)) ?? "")
             : ruling.NotChecked($"the {what} at {place} is at night, and whether it is lighted is not given", cell);
     }
 }

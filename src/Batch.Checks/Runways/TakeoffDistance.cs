@@ -13,7 +13,7 @@ internal sealed class TakeoffDistance : ICheck
     public string Title => "Takeoff distance";
 
     /// <inheritdoc/>
-    public string Needs => "Takeoff table; Runways; temperature and wind";
+    public ImmutableArray<string> Needs => ["Takeoff table", "Runways", "temperature at the departure", "wind at the departure", "altimeter setting"];
 
     /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["factor"];
@@ -27,7 +27,7 @@ internal sealed class TakeoffDistance : ICheck
             var factor = ruling.Amount("factor");
             yield return Distances.Compare(leg, ruling, use, isTakeoff: true, factor.Value, use.Available, "takeoff distance available", factor);
             if (use is { CorrectedStop: { } stop, StopAvailable: { } available })
-                yield return ruling.AtMost($"Accelerate-stop distance on {leg.Plan.From.Ident} {use.Runway.Ident}", stop.Value, available.Value, "ft", "accelerate-stop distance available", null, leg.Cell(nameof(Leg.DepartureRunway)), use.Runway.Origin.ToString());
+                yield return Distances.OnKnownAir(ruling, use, leg.Plan.From.Ident, ruling.AtMost($"The accelerate-stop distance at {leg.Plan.From.Ident} runway {use.Runway.Ident}", stop.Value, available.Value, "ft", "accelerate-stop distance available", null, leg.Cell(nameof(Leg.DepartureRunway)), use.Runway.Origin.ToString()));
         }
         else if (missing is not null)
         {

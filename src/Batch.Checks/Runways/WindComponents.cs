@@ -13,7 +13,7 @@ internal sealed class WindComponents : ICheck
     public string Title => "Crosswind and tailwind";
 
     /// <inheritdoc/>
-    public string Needs => "Winds or Bulletins at the airports; Runways bearing";
+    public ImmutableArray<string> Needs => ["Runways", "wind at the departure", "wind at the destination"];
 
     /// <inheritdoc/>
     public string Actor => "captain";
@@ -33,14 +33,19 @@ internal sealed class WindComponents : ICheck
             return missing is null ? [] : [missing];
         }
 
+        if (use.IsWindAssumed)
+        {
+            return [ruling.NotChecked($"no surface wind is known at {(isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident)}, so crosswind and tailwind at the {(isTakeoff ? "takeoff" : "landing")} are open")];
+        }
+
         var crosswind = ruling.Amount("crosswind");
         var tailwind = ruling.Amount("tailwind");
-        var place = $"{(isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident)} {use.Runway.Ident}";
+        var place = $"{(isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident)} runway {use.Runway.Ident}";
         var cell = leg.Cell(isTakeoff ? nameof(Leg.DepartureRunway) : nameof(Leg.ArrivalRunway));
         return
         [
-            ruling.AtMost($"Crosswind on {place}", Math.Abs(use.Crosswind.Value), crosswind.Value, "kt", "limit", crosswind, cell),
-            ruling.AtMost($"Tailwind on {place}", Math.Max(-use.Headwind.Value, 0), tailwind.Value, "kt", "limit", tailwind, cell),
+            ruling.AtMost($"The crosswind at {place}", Math.Abs(use.Crosswind.Value), crosswind.Value, "kt", "limit", crosswind, cell),
+            ruling.AtMost($"The tailwind at {place}", Math.Max(-use.Headwind.Value, 0), tailwind.Value, "kt", "limit", tailwind, cell),
         ];
     }
 }

@@ -63,6 +63,9 @@ public sealed record AircraftType
     /// <summary>Mean aerodynamic chord, in percent of which the working shows centres of gravity besides; null where the book gives none.</summary>
     public MeanAerodynamicChord? Chord { get; init; }
 
+    /// <summary>The category it is certificated in; null where the book does not say.</summary>
+    public CertificationCategory? Certification { get; init; }
+
     /// <summary>Approach category A to E.</summary>
     public string ApproachCategory { get; init; } = "";
 

@@ -58,6 +58,8 @@ internal static class RunwayTrial
             Weight = request.Weight,
             PressureAltitude = pressureAltitude,
             Temperature = request.Air.Temperature,
+            IsTemperatureAssumed = request.Air.TemperatureAssumed,
+            IsWindAssumed = request.Air.WindAssumed,
             Headwind = new Knots(headwindKt),
             Crosswind = new Knots(crosswindKt),
             IsWet = request.IsWet,

@@ -23,6 +23,12 @@ public sealed record RunwayUse
     /// <summary>Temperature.</summary>
     public required Celsius Temperature { get; init; }
 
+    /// <summary>Whether no temperature is known there, so that the standard atmosphere was taken.</summary>
+    public bool IsTemperatureAssumed { get; init; }
+
+    /// <summary>Whether no wind is known there, so that calm was taken.</summary>
+    public bool IsWindAssumed { get; init; }
+
     /// <summary>Headwind component, negative for a tailwind, as forecast.</summary>
     public required Knots Headwind { get; init; }
 

@@ -12,6 +12,9 @@ internal sealed class SheetWriter : IDisposable
     /// <summary>Most characters that a cell holds (Excel specifications and limits).</summary>
     private const int MostCharacters = 32_767;
 
+    /// <summary>Share of the letters of usual text that fit in bold; tried in print, no source.</summary>
+    private const double BoldShare = 0.85;
+
     /// <summary>Height of a line of 9 point Arial [pt].</summary>
     private const double LinePoints = 11.5;
 
@@ -56,7 +59,9 @@ internal sealed class SheetWriter : IDisposable
         _xml.WriteStartElement("sheetData", Main);
         _xml.WriteStartElement("row", Main);
         _xml.WriteAttributeString("r", "1");
-        _xml.WriteAttributeString("ht", "38");
+        // Headers are bold, so wider than the text that lines are reckoned for.
+        var lines = columns.Max(column => LinesOf(column.Header, column.Width * BoldShare));
+        _xml.WriteAttributeString("ht", ((lines * LinePoints) + 1.5).ToString("0.#", CultureInfo.InvariantCulture));
         _xml.WriteAttributeString("customHeight", "1");
         foreach (var column in columns) Text(column.Header, CellStyle.Header);
         _xml.WriteEndElement();

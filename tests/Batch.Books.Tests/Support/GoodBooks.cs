@@ -13,9 +13,9 @@ internal static class GoodBooks
         ("Types",
         [
             ["Type", "Engine", "Engines", "Fuel", "Density [lb/USG]", "Required pilots", "Seats", "Pressurised", "Ceiling [ft]", "Ramp [lb]", "Takeoff [lb]", "Landing [lb]", "Zero-fuel [lb]", "Usable fuel [lb]",
-                "Taxi fuel [lb]", "Approach fuel [lb]", "Approach time [min]", "Glide ratio", "Approach category", "ICAO type designator", "ICAO equipment", "Takeoff headwind credit [%/kt]", "Takeoff grass [%]"],
-            ["Skua 9", "turboprop", 1, "Jet A-1", 6.7, 1, 9, "yes", 30000, 10450, 10400, 9900, 9000, 2700, 60, 50, 5, 15.5, "B", "SKU9", "SDGRY/S", 1.0, 20],
-            ["Plover", "piston", 2, "Avgas", 6.0, 1, 6, "no", 20000, 6800, 6750, 6400, null, 1000, 20, 15, 4, 11, "A", "PLVR", "SG/C", 0.8, 15],
+                "Taxi fuel [lb]", "Approach fuel [lb]", "Approach time [min]", "Glide ratio", "Approach category", "ICAO type designator", "ICAO equipment", "Takeoff headwind credit [%/kt]", "Takeoff grass [%]", "Certification category"],
+            ["Skua 9", "turboprop", 1, "Jet A-1", 6.7, 1, 9, "yes", 30000, 10450, 10400, 9900, 9000, 2700, 60, 50, 5, 15.5, "B", "SKU9", "SDGRY/S", 1.0, 20, "commuter"],
+            ["Plover", "piston", 2, "Avgas", 6.0, 1, 6, "no", 20000, 6800, 6750, 6400, null, 1000, 20, 15, 4, 11, "A", "PLVR", "SG/C", 0.8, 15, null],
         ]),
         ("Aircraft",
         [

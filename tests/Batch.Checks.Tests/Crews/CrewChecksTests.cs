@@ -96,7 +96,7 @@ public sealed class CrewChecksTests
     {
         LegPlan.Planned Evening(int minutes) => SomePlans.Planned(2).Between("XBEL", "XAND").Later(Duration.FromMinutes(minutes));
         // 1 h + gap + 75 min + 30 min: 14 h at a gap of 11 h 15 min.
-        Finding Of(int minutes) => Ask.AllIn(SomePlans.Week(Leg.Later(-Duration.FromHours(8)), Evening(minutes)), "CREW-02", Evening(minutes)).First(finding => finding.Text.StartsWith("Duty", StringComparison.Ordinal));
+        Finding Of(int minutes) => Ask.AllIn(SomePlans.Week(Leg.Later(-Duration.FromHours(8)), Evening(minutes)), "CREW-02", Evening(minutes)).First(finding => finding.Text.StartsWith("The duty", StringComparison.Ordinal));
         Assert.Equal(Verdict.Pass, Of((3 * 60) + 15).Verdict);
         Assert.Equal(Verdict.Caution, Of((3 * 60) + 16).Verdict);
     }
@@ -109,7 +109,7 @@ public sealed class CrewChecksTests
     public void Totals_of_quarters_and_year(string date, double fits, double beyond)
     {
         var day = NodaTime.Text.LocalDatePattern.Iso.Parse(date).Value;
-        PlannedWeek Flown(double hours) => Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 0), SomePlans.Logged("ABC", day, hours));
+        PlannedWeek Flown(double hours) => Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 0), SomePlans.Logged("ABC", day, hours), SomePlans.DayOff("ABC"));
         Assert.Equal(Verdict.Pass, Ask.AllIn(Flown(fits), "CREW-03", Leg)[0].Verdict);
         Assert.Equal(Verdict.Fail, Ask.AllIn(Flown(beyond), "CREW-03", Leg)[0].Verdict);
     }

@@ -16,7 +16,7 @@ public sealed class DutyTablesTests
     private static PlannedWeek Logged(params LoggedDuty[] rows)
     {
         var week = SomePlans.Week(Out, Back, NextDay);
-        return week with { Input = week.Input with { Logged = [.. rows] } };
+        return week with { Input = week.Input with { Logged = rows is [] ? [] : [.. rows, SomePlans.DayOff("ABC")] } };
     }
 
     private static DutyTable Table(PlannedWeek week, string rules = "us-charter") => Assert.Single(WeekChecker.Check(week, RuleSet.Load(rules)).DutyTables);
@@ -74,7 +74,7 @@ public sealed class DutyTablesTests
         Assert.Contains("2 Jul 2026", Of(table.Limits, "flightInQuarter").Unknown, StringComparison.Ordinal);
         Assert.False(Of(table.Limits, "flightInYear").IsKnown);
         var bare = Table(Logged());
-        Assert.All(new[] { "flightIn24Hours", "flightIn7Days", "flightInQuarter" }, key => Assert.Equal("Nothing is logged.", Of(bare.Periods[0].Limits, key).Unknown));
+        Assert.All(new[] { "flightIn24Hours", "flightIn7Days", "flightInQuarter" }, key => Assert.Equal("Nothing is logged for ABC.", Of(bare.Periods[0].Limits, key).Unknown));
         Assert.False(Of(bare.Periods[0].Limits, "restIn24Hours").IsKnown);
     }
 

@@ -76,7 +76,7 @@ public sealed class LongerRestTests
     [Fact]
     public void A_log_that_begins_within_the_quarter_leaves_the_rests_open()
     {
-        Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(SomePlans.Logged("ABC", new LocalDate(2026, 7, 2), 1)), "CREW-05", Leg)[0].Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(SomePlans.Logged("ABC", new LocalDate(2026, 7, 2), 1), SomePlans.DayOff("ABC")), "CREW-05", Leg)[0].Verdict);
         Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(), "CREW-05", Leg)[0].Verdict);
     }
 }

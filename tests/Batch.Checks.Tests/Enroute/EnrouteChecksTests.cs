@@ -22,7 +22,7 @@ public sealed class EnrouteChecksTests
     public void The_cruise_keeps_the_minimum_altitude()
     {
         Ask.Boundary("ENR-03", Minimum(15_000), Minimum(15_001), Minimum(null));
-        Assert.Equal("From XAND to XBEL the level 15,000 ft is 2,000 ft short of the 17,000 ft of the minimum altitude (altitude grid).", Ask.Worst("ENR-03", Minimum(17_000)).Text);
+        Assert.Equal("The level from XAND to XBEL is 15,000 ft, 2,000 ft short of the 17,000 ft minimum altitude (altitude grid).", Ask.Worst("ENR-03", Minimum(17_000)).Text);
         var visual = Minimum(15_001) with { Rules = FlightRules.Vfr };
         Assert.Equal(Verdict.NotChecked, Ask.Worst("ENR-03", visual).Verdict);
         Assert.Equal(Verdict.Caution, Ask.Worst("ENR-03", visual with { Daylight = visual.Daylight with { Night = Duration.FromMinutes(1) } }).Verdict);

@@ -46,7 +46,7 @@ public sealed class FuelChecksTests
     {
         Ask.Boundary("FUEL-03", Leg, Aboard(Leg, 1139), null);
         var finding = Ask.Worst("FUEL-03", Aboard(Leg, 1020));
-        Assert.Equal("Fuel aboard 1,020 lb is 120 lb short of the 1,140 lb required: taxi 40 lb + trip 640 lb + alternate XDUN 160 lb + final reserve 300 lb for 45 min at 400 lb/h.", finding.Text);
+        Assert.Equal("Fuel aboard is 1,020 lb, 120 lb short of the 1,140 lb required: taxi 40 lb + trip 640 lb + alternate XDUN 160 lb + final reserve 300 lb for 45 min at 400 lb/h.", finding.Text);
         Assert.Equal((1140, 1020, -120, "lb"), (finding.Required, finding.Actual, finding.Margin, finding.Unit));
         Assert.Equal("14 CFR 91.167(a)(3); 14 CFR 135.223(a)(3)", finding.Citation);
         Assert.Equal(["week.xlsx/Legs/M2", "week.xlsx/Legs/N2"], finding.Cells.ToArray());

@@ -65,6 +65,7 @@ public sealed class RuleAmountsTests
             Seats = int.Parse(words[4], CultureInfo.InvariantCulture),
             Pressurised = words[5] == "pressurised",
             Passengers = true,
+            Category = words.Length > 6 ? Enum.Parse<CertificationCategory>(words[6], ignoreCase: true) : null,
             TakeoffKg = 5000,
         };
     }

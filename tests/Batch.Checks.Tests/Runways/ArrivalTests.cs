@@ -64,7 +64,7 @@ public sealed class ArrivalTests
         Ask.Boundary("PERF-06", Type(own => own with { LandingTailwindPerKnot = 0.03 }, tailwind), tailwind, null, Verdict.Caution);
         var rain = Landing(Wet(2000));
         Ask.Boundary("PERF-06", Type(own => own with { LandingWet = 0.1 }, rain), rain, null, Verdict.Caution);
-        Assert.Equal("3 kt of tailwind on XBEL 09, and the Types sheet gives no landing correction for a tailwind: the distance is without it.", Ask.Worst("PERF-06", tailwind).Text);
+        Assert.Equal("3 kt of tailwind at XBEL runway 09, and the Types sheet gives no landing correction for a tailwind: the distance is without it.", Ask.Worst("PERF-06", tailwind).Text);
     }
 
     [Fact]

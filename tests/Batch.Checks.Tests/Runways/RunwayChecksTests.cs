@@ -1,3 +1,4 @@
+using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
 using Batch.Testing;
@@ -21,7 +22,7 @@ public sealed class RunwayChecksTests
     {
         Ask.Boundary("PERF-01", Takeoff(SomePlans.Use(4000)), Takeoff(SomePlans.Use(4001)), NoTakeoff);
         Assert.Contains("Skua 9 has no Takeoff table", Ask.Worst("PERF-01", NoTakeoff).Text, StringComparison.Ordinal);
-        Assert.Equal("Takeoff distance on XAND 09 4,120 ft is 120 ft over the takeoff distance available 4,000 ft.", Ask.Worst("PERF-01", Takeoff(SomePlans.Use(4120))).Text);
+        Assert.Equal("The takeoff distance at XAND runway 09 is 4,120 ft, 120 ft over the takeoff distance available (4,000 ft).", Ask.Worst("PERF-01", Takeoff(SomePlans.Use(4120))).Text);
     }
 
     // CAT.POL.A.305(b): 1.25 times the takeoff distance within the takeoff run available; seen in a copy only, so a caution even where it is a duty.
@@ -55,12 +56,43 @@ public sealed class RunwayChecksTests
     [InlineData("eu-commercial", Verdict.Fail)]
     public void Landing_within_seven_tenths(string rules, Verdict expected) => Ask.Boundary("PERF-04", Landing(SomePlans.Use(2800)), Landing(SomePlans.Use(2801)), NoLanding, expected, rules);
 
-    // 14 CFR 135.385(b): 60 %, where the type has ten seats or more.
-    [Fact]
-    public void Landing_within_six_tenths_for_ten_seats()
+    // 14 CFR 135.398(c) with 135.385(b), and 135.385(b) with 135.397(b): 60 % of 4,000 ft. Whether they hold is open where the book does not give the category of a twin.
+    [Theory]
+    [InlineData(CertificationCategory.Commuter, EngineKind.Piston, "14 CFR 135.398(c), 135.385(b)")]
+    [InlineData(CertificationCategory.Transport, EngineKind.Turboprop, "14 CFR 135.385(b), 135.397(b)")]
+    public void Landing_within_six_tenths_in_commuter_and_transport_category(CertificationCategory category, EngineKind engine, string citation)
     {
-        LegPlan.Planned Ten(double feet) => Landing(SomePlans.Use(feet)) with { Type = Leg.Type with { Seats = 10 } };
-        Ask.Boundary("PERF-04", Ten(2400), Ten(2401), null, Verdict.Caution);
+        LegPlan.Planned Twin(double feet, CertificationCategory? of) => Landing(SomePlans.Use(feet)) with { Type = Leg.Type with { Engines = 2, Engine = engine, Certification = of }, Alternates = [] };
+        Ask.Boundary("PERF-04", Twin(2400, category), Twin(2401, category), Twin(2400, null));
+        Assert.Equal(citation, Ask.Worst("PERF-04", Twin(2401, category)).Citation);
+        Assert.Equal(Verdict.Pass, Ask.Worst("PERF-04", Twin(2401, CertificationCategory.Normal)).Verdict);
+        Assert.Contains("certification category", Ask.Worst("PERF-04", Twin(2400, null)).Text, StringComparison.Ordinal);
+    }
+
+    // 14 CFR 135.387(a): 70 % with propellers, 60 % for a turbojet; what is not computed is not passed.
+    [Theory]
+    [InlineData(EngineKind.Turboprop, "70%")]
+    [InlineData(EngineKind.Jet, "60%")]
+    public void The_landing_at_the_alternate_is_said_to_be_open(EngineKind engine, string share)
+    {
+        var finding = Ask.Worst("PERF-04", Landing(SomePlans.Use(2000)) with { Type = Leg.Type with { Engines = 2, Engine = engine, Certification = CertificationCategory.Transport } });
+        Assert.Equal(Verdict.NotChecked, finding.Verdict);
+        Assert.Contains(share, finding.Text, StringComparison.Ordinal);
+    }
+
+    // 14 CFR 135.385(d): 115 % of the length required, 2,400 / 1.15 = 2,086.96 ft of dry distance; a turbojet only. CAT.POL.A.230 and .235 ask the same of a jet.
+    [Theory]
+    [InlineData("us-charter")]
+    [InlineData("eu-commercial")]
+    public void A_jet_on_a_wet_runway_has_fifteen_percent_more(string rules)
+    {
+        LegPlan.Planned Jet(double dryFt, EngineKind? engine = EngineKind.Jet) => Landing(SomePlans.Use(dryFt) with { IsWet = true }) with
+        {
+            Type = Leg.Type with { Engines = 2, Engine = engine, Certification = CertificationCategory.Transport },
+            Alternates = [],
+        };
+        Ask.Boundary("PERF-04", Jet(2086), Jet(2087), Jet(2086, null), rules: rules);
+        Assert.Equal(Verdict.Fail, Ask.Worst("PERF-04", Jet(2401) with { Arrival = new RunwayResult.Computed(SomePlans.Use(2401)) }, rules: rules).Verdict);
     }
 
     [Fact]

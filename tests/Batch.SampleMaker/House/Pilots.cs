@@ -36,19 +36,20 @@ public static class Pilots
             pilot.Hours * 6 / 10, pilot.NightHours, pilot.Hours * 9 / 100, 6 + (pilot.HoursInType % 9), pilot.ThirdLastLanding, pilot.ThirdLastNightLanding,
         }));
 
-    /// <summary>What the pilots flew from a day on to the Saturday before the week, four days in seven.</summary>
+    /// <summary>What the pilots flew from a day on to the Saturday before the week, four days in seven; the Sunday before it is off, and a row says so.</summary>
     /// <param name="pilots">Pilots.</param>
     /// <param name="since">First day.</param>
     public static SheetTable Logged(IEnumerable<OnePilot> pilots, LocalDate since) => SheetTable.Of(
         "Logged",
         [new("Crew", 8), Date("Date"), new("Flight time [h]", 10, CellFormat.Tenths), new("Duty on [UTC]", 17, CellFormat.UtcDateTime), new("Duty off [UTC]", 17, CellFormat.UtcDateTime), new("Overrun [min]", 9, CellFormat.Whole)],
         from pilot in pilots.Select((pilot, index) => (pilot.Code, Index: index))
-        from day in Enumerable.Range(0, Period.DaysBetween(since, new LocalDate(2026, 12, 6)))
-        where (day + pilot.Index) % 7 is 0 or 1 or 3 or 4
+        let sunday = Period.DaysBetween(since, new LocalDate(2026, 12, 6))
+        from day in Enumerable.Range(0, sunday + 1)
+        where day == sunday || (day + pilot.Index) % 7 is 0 or 1 or 3 or 4
         let date = since.PlusDays(day)
         let flight = Math.Round(1.8 + (0.7 * ((day * 3) + (pilot.Index * 5)) % 4.1), 1)
         let dutyOn = date.AtMidnight().PlusHours(8 + ((day + pilot.Index) % 3)).InUtc().ToInstant()
-        select new object?[] { pilot.Code, date, flight, dutyOn, dutyOn + Duration.FromMinutes(240 + (Math.Round(flight * 12) * 5)), null });
+        select day == sunday ? [pilot.Code, date, 0.0, null, null, null] : new object?[] { pilot.Code, date, flight, dutyOn, dutyOn + Duration.FromMinutes(240 + (Math.Round(flight * 12) * 5)), null });
 
     /// <summary>A pilot with checks that run for some months.</summary>
     /// <param name="code">Code.</param>

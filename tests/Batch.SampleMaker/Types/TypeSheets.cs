@@ -17,7 +17,7 @@ public static class TypeSheets
             Whole("Taxi fuel [lb]"), Whole("Approach fuel [lb]"), Whole("Approach time [min]"), Whole("Glide ratio"), new("Approach category", 10), new("ICAO type designator", 11),
             new("ICAO equipment", 14), Tenths("Takeoff headwind credit [%/kt]"), Tenths("Takeoff tailwind penalty [%/kt]"), Tenths("Landing headwind credit [%/kt]"),
             Tenths("Landing tailwind penalty [%/kt]"), Tenths("Takeoff upslope penalty [%/%]"), Tenths("Landing downslope penalty [%/%]"), Tenths("Takeoff grass [%]"), Tenths("Landing grass [%]"),
-            Tenths("Takeoff wet [%]"), Tenths("Landing wet [%]"),
+            Tenths("Takeoff wet [%]"), Tenths("Landing wet [%]"), new("Certification category", 12),
         ],
         All.Select(type => new object?[]
         {
@@ -26,7 +26,7 @@ public static class TypeSheets
             type.TaxiFuelLb, type.ApproachFuelLb, type.ApproachMin, type.GlideRatio, type.ApproachCategory, "ZZZZ",
             type.Equipment, 0.8, 3.0, 0.8,
             3.0, 7.0, 6.0, 20.0, 18.0,
-            5.0, 15.0,
+            5.0, 15.0, "normal",
         }));
 
     public static SheetTable Stations() => SheetTable.Of(
