@@ -41,14 +41,15 @@ internal static class DutyTables
                 continue;
             }
 
+            var last = flown.MaxBy(plan => plan.Times.OnBlocks) ?? flown[^1];
             yield return new DutyPeriod
             {
                 Report = duty.Report,
                 Release = duty.Release,
                 From = flown[0].From.Ident,
-                To = flown[^1].To.Ident,
+                To = last.To.Ident,
                 ReportZone = flown[0].From.Zone,
-                ReleaseZone = flown[^1].To.Zone,
+                ReleaseZone = last.To.Zone,
                 Legs = duty.Legs,
                 FlightTime = duty.FlightTime,
                 NightLandings = duty.NightLandings,

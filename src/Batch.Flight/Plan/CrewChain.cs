@@ -34,13 +34,15 @@ internal static class CrewChain
         var start = 0;
         for (var next = 1; next <= planned.Length; next++)
         {
-            var isLast = next == planned.Length;
-            if (!isLast && planned[next].Times.OffBlocks - report - (planned[next - 1].Times.OnBlocks + release) < Rest) continue;
+            // Legs that overlap, a fault that a check names, are one duty until the last of them is over.
             var legs = planned[start..next];
+            var over = legs.Max(plan => plan.Times.OnBlocks) + release;
+            var isLast = next == planned.Length;
+            if (!isLast && planned[next].Times.OffBlocks - report - over < Rest) continue;
             var duty = new DutyDay
             {
                 Report = legs[0].Times.OffBlocks - report,
-                Release = legs[^1].Times.OnBlocks + release,
+                Release = over,
                 Legs = [.. legs.Select(plan => plan.Key)],
                 FlightTime = FlightTime(legs),
                 NightLandings = legs.Count(plan => plan.Daylight.IsNightLanding),

@@ -172,6 +172,16 @@ public sealed class WeekPlannerTests
     }
 
     [Fact]
+    public void A_duty_of_legs_that_overlap_ends_after_the_one_that_lands_last()
+    {
+        var week = Some.Planned(Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, aboardLb: 1500), Some.Leg(2, "XAND", "XCOR", Some.Noon + Duration.FromMinutes(5), aboardLb: 1500)]));
+        var legs = week.Legs.Select(Assert.IsType<LegPlan.Planned>).ToArray();
+        Assert.True(legs[0].Times.OnBlocks > legs[1].Times.OnBlocks);
+        var duty = Assert.Single(Assert.Single(week.Crew).Duties);
+        Assert.Equal(legs[0].Times.OnBlocks + (week.Input.Operator.Release ?? Duration.Zero), duty.Release);
+    }
+
+    [Fact]
     public void The_working_ends_at_the_figures_of_the_plan()
     {
         var plan = Only(Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XDUN")]));
