@@ -58,7 +58,8 @@ internal sealed class AlternateFlights
         for (var i = 0; i < _routes.Length; i++)
         {
             var alternate = _setup.Alternates[i];
-            var missedApproach = _setup.Type.ApproachFuel ?? Pounds.Zero;
+            // The burn bias holds for all fuel.
+            var missedApproach = (_setup.Type.ApproachFuel ?? Pounds.Zero) * (1 + _setup.Aircraft.BurnBias);
             var request = new ProfileRequest
             {
                 Route = _routes[i],

@@ -51,11 +51,14 @@ internal static class FuelWorking
     /// <summary>The farthest filed alternate, each part of each.</summary>
     private static IEnumerable<WorkingStep> Alternates(LegPlan.Planned plan)
     {
+        var approach = plan.Type.ApproachFuel ?? Pounds.Zero;
+        var biasFactor = 1 + plan.Aircraft.BurnBias;
         foreach (var alternate in plan.Alternates)
         {
-            yield return Step($"fuel to {alternate.Airport}", "missed approach (the approach allowance once more) + climb + cruise + descent + approach", alternate.Fuel, "",
-                new WorkingInput("missed approach", (plan.Type.ApproachFuel ?? Pounds.Zero).Value, "lb", plan.Type.Origin.Cell(nameof(AircraftType.ApproachFuel))),
-                new WorkingInput("flight", (alternate.Fuel - (plan.Type.ApproachFuel ?? Pounds.Zero)).Value, "lb"),
+            yield return Step($"fuel to {alternate.Airport}", "missed approach (the approach allowance once more) × burn bias + climb + cruise + descent + approach", alternate.Fuel, "",
+                new WorkingInput("missed approach", approach.Value, "lb", plan.Type.Origin.Cell(nameof(AircraftType.ApproachFuel))),
+                new WorkingInput("burn bias", biasFactor, "", plan.Aircraft.Origin.Cell(nameof(Aircraft.BurnBias))),
+                new WorkingInput("flight", (alternate.Fuel - approach * biasFactor).Value, "lb"),
                 new WorkingInput("level", alternate.Level.Value, "ft"),
                 new WorkingInput("distance", alternate.Distance.Value, "NM"),
                 new WorkingInput("magnetic course", alternate.MagneticCourse.Value, "deg"),
