@@ -45,6 +45,25 @@ internal static class FuelWorking
             new WorkingInput("uplift", fuel.Uplift.Value, "lb", plan.Leg.Origin.Cell(nameof(plan.Leg.FuelPlan))));
         yield return Step("fuel at takeoff", "aboard − taxi", fuel.Takeoff, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("taxi", fuel.Taxi.Value, "lb"));
         yield return Step("fuel on landing", "takeoff − trip", fuel.Landing, "", new WorkingInput("takeoff", fuel.Takeoff.Value, "lb"), new WorkingInput("trip", fuel.Trip.Value, "lb"));
+        var left = fuel.Landing;
+        foreach (var (name, amount) in new[] { ("contingency", fuel.Contingency), ("alternate", fuel.Alternate), ("final reserve", fuel.FinalReserve), ("additional", fuel.Additional) })
+        {
+            yield return Step($"fuel left after {name}", "left before − " + name, left - amount, "", new WorkingInput("left before", left.Value, "lb"), new WorkingInput(name, amount.Value, "lb"));
+            left -= amount;
+        }
+
+        if (plan.Profile.CruiseFlow.Value > 0)
+        {
+            yield return Step("endurance", "fuel at takeoff ÷ cruise flow", Pounds.Zero, "", new WorkingInput("fuel at takeoff", fuel.Takeoff.Value, "lb"), new WorkingInput("cruise flow", plan.Profile.CruiseFlow.Value, "lb/h"))
+                with { Value = fuel.Takeoff.Value / plan.Profile.CruiseFlow.Value * 60, Unit = "min" };
+        }
+
+        if (plan.Type.FuelDensity is { } density)
+        {
+            yield return Step("uplift, volume", "uplift ÷ density", Pounds.Zero, "", new WorkingInput("uplift", fuel.Uplift.Value, "lb"), new WorkingInput("density", density, "lb/USG", plan.Type.Origin.Cell(nameof(AircraftType.FuelDensity))))
+                with { Value = fuel.Uplift.Value / density, Unit = "USG" };
+        }
+
         yield return Step("fuel margin", "aboard − required", fuel.Margin, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("required", fuel.Required.Value, "lb"));
     }
 

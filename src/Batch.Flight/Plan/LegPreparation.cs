@@ -104,6 +104,7 @@ internal static class LegPreparation
             Level = level,
             Setting = setting,
             Ceiling = Lower(type.Ceiling, aircraft.Ceiling),
+            OxygenFrom = aircraft.Oxygen > Duration.Zero ? null : planning.OxygenFrom,
             Taxi = type.TaxiFuel ?? Pounds.Zero,
             Takeoff = leg.OffBlocks + (leg.Taxi ?? week.Operator.TaxiOut ?? UsualTaxi),
             TaxiIn = week.Operator.TaxiIn ?? UsualTaxiIn,
