@@ -11,6 +11,9 @@ public sealed class WeekWeather
     /// <summary>How long a report stands for the weather at its airport; common practice, no source.</summary>
     private static readonly Duration ReportHolds = Duration.FromMinutes(90);
 
+    /// <summary>Height above the field up to which a wind of the Winds sheet stands for the wind at the ground [ft]; common practice, no source.</summary>
+    private const double SurfaceFt = 500;
+
     /// <summary>Precipitation codes of WMO-No. 306 table 4678 that wet a runway.</summary>
     private static readonly ImmutableArray<string> Precipitation = ["DZ", "RA", "SN", "SG", "PL", "GR", "GS", "UP", "IC"];
 
@@ -127,6 +130,8 @@ public sealed class WeekWeather
         var now = report?.Conditions ?? forecast?.Prevailing;
         var word = report is not null ? "report" : "forecast";
 
+        var isAloft = !air.WindAssumed && Air.LowestWindFt(airport.Position, at) > airport.Elevation.Value + SurfaceFt;
+
         // What a report leaves out, the forecast may give.
         if ((now?.Wind ?? forecast?.Prevailing.Wind) is { } wind)
         {
@@ -134,11 +139,13 @@ public sealed class WeekWeather
             if (wind.IsVariable)
             {
                 air = air with { WindFrom = new TrueDegrees(0), WindSpeed = Knots.Zero, WindAssumed = false };
+                isAloft = false;
                 sources.Add($"Wind at {airport.Ident} by {windWord}: variable, computed as calm.");
             }
             else if (Steady(wind) is { } steady)
             {
                 air = air with { WindFrom = steady.From, WindSpeed = steady.Speed, WindAssumed = false };
+                isAloft = false;
                 sources.Add($"Wind at {airport.Ident} by {windWord}.");
             }
         }
@@ -153,7 +160,7 @@ public sealed class WeekWeather
         if (isWet) sources.Add($"Precipitation at {airport.Ident} by {word}: runway taken as wet.");
         var setting = now?.AltimeterSetting ?? forecast?.Prevailing.AltimeterSetting;
         if (setting is not null) sources.Add($"Altimeter setting at {airport.Ident} by {(now?.AltimeterSetting is null ? "forecast" : word)}.");
-        return new SurfaceWeather(air, setting, isWet, sources.DrainToImmutable());
+        return new SurfaceWeather(air, isAloft, setting, isWet, sources.DrainToImmutable());
     }
 
     /// <summary>The wind to compute with: gusts are left to the pilot.</summary>

@@ -46,6 +46,17 @@ public sealed class WeekWeatherTests
         Assert.Contains("Wind at XAND by report: variable, computed as calm.", surface.Sources);
     }
 
+    [Fact]
+    public void A_wind_aloft_is_no_wind_at_the_ground()
+    {
+        var aloft = WeekWeather.Of(Week([]) with { Winds = [.. Some.Reports(270, 30).Select(report => report with { Altitude = report.Altitude + new Feet(3000) })] });
+        Assert.True(aloft.SurfaceAt(Some.Xand, Some.Noon).IsWindFromAloft);
+        Assert.False(WeekWeather.Of(Week([]) with { Winds = [.. Some.Reports(270, 30)] }).SurfaceAt(Some.Xand, Some.Noon).IsWindFromAloft);
+        Assert.False(Weather().SurfaceAt(Some.Xand, Some.Noon).IsWindFromAloft);
+        Assert.False(WeekWeather.Of(Week(["METAR XAND 141150Z 27015KT 9999 18/09 Q1013"]) with { Winds = [.. Some.Reports(270, 30).Select(report => report with { Altitude = report.Altitude + new Feet(3000) })] })
+            .SurfaceAt(Some.Xand, Some.Noon).IsWindFromAloft);
+    }
+
     private static WeekWeather Weather(params string[] bulletins) => WeekWeather.Of(Week(bulletins));
 
     private static OperatorWeek Week(string[] bulletins) => Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, aboardLb: 0)]) with
