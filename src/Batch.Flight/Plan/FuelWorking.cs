@@ -54,14 +54,16 @@ internal static class FuelWorking
 
         if (plan.Profile.CruiseFlow.Value > 0)
         {
-            yield return Step("endurance", "fuel at takeoff ÷ cruise flow", Pounds.Zero, "", new WorkingInput("fuel at takeoff", fuel.Takeoff.Value, "lb"), new WorkingInput("cruise flow", plan.Profile.CruiseFlow.Value, "lb/h"))
-                with { Value = fuel.Takeoff.Value / plan.Profile.CruiseFlow.Value * 60, Unit = "min" };
+            var flow = plan.Profile.CruiseFlow;
+            var endurance = Step("endurance", "fuel at takeoff ÷ cruise flow", fuel.Takeoff, "", new WorkingInput("fuel at takeoff", fuel.Takeoff.Value, "lb"), new WorkingInput("cruise flow", flow.Value, "lb/h"));
+            yield return endurance with { Value = fuel.Takeoff.Value / flow.Value * 60, Unit = "min" };
         }
 
         if (plan.Type.FuelDensity is { } density)
         {
-            yield return Step("uplift, volume", "uplift ÷ density", Pounds.Zero, "", new WorkingInput("uplift", fuel.Uplift.Value, "lb"), new WorkingInput("density", density, "lb/USG", plan.Type.Origin.Cell(nameof(AircraftType.FuelDensity))))
-                with { Value = fuel.Uplift.Value / density, Unit = "USG" };
+            var cell = plan.Type.Origin.Cell(nameof(AircraftType.FuelDensity));
+            var volume = Step("uplift, volume", "uplift ÷ density", fuel.Uplift, "", new WorkingInput("uplift", fuel.Uplift.Value, "lb"), new WorkingInput("density", density, "lb/USG", cell));
+            yield return volume with { Value = fuel.Uplift.Value / density, Unit = "USG" };
         }
 
         yield return Step("fuel margin", "aboard − required", fuel.Margin, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("required", fuel.Required.Value, "lb"));

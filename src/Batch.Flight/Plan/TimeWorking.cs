@@ -26,10 +26,11 @@ internal static class TimeWorking
         yield return Step("on blocks", "landing + taxi in", MinutesOfDay(times.OnBlocks),
             new WorkingInput("landing", MinutesOfDay(times.Landing), "min after 00:00 UTC"),
             new WorkingInput("taxi in", (times.OnBlocks - times.Landing).TotalMinutes, "min"));
-        yield return Step("block time", "on blocks − off blocks", times.Block.TotalMinutes,
+        var block = Step("block time", "on blocks − off blocks", times.Block.TotalMinutes,
             new WorkingInput("taxi", (times.Takeoff - times.OffBlocks).TotalMinutes, "min"),
             new WorkingInput("time in the air", times.Air.TotalMinutes, "min"),
-            new WorkingInput("taxi in", (times.OnBlocks - times.Landing).TotalMinutes, "min")) with { Unit = "min" };
+            new WorkingInput("taxi in", (times.OnBlocks - times.Landing).TotalMinutes, "min"));
+        yield return block with { Unit = "min" };
     }
 
     private static WorkingStep Step(string name, string formula, double value, params ImmutableArray<WorkingInput> inputs) =>
