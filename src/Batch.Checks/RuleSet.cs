@@ -87,7 +87,14 @@ public sealed class RuleSet
     {
         var facts = LegFacts.Of(leg, type);
         var held = Rules.Where(rule => rule.When.HoldsFor(facts) != Holds.No).ToImmutableArray();
-        return new PlanningRules { Name = Title, Fuel = FuelOf(held, facts.Rules, op) with { AsksForAdditional = AsksForAdditional }, Runway = RunwayOf(held), Weights = WeightsOf(held, op) };
+        return new PlanningRules
+        {
+            Name = Title,
+            Fuel = FuelOf(held, facts.Rules, op) with { AsksForAdditional = AsksForAdditional },
+            Runway = RunwayOf(held),
+            Weights = WeightsOf(held, op),
+            OxygenFrom = type.Pressurised == false && Demanded(held, "ENR-05", "crew from") is { } from ? new Feet(from.Value) : null,
+        };
     }
 
     /// <summary>The rules sorted for legs with some facts.</summary>

@@ -81,7 +81,7 @@ public static class WeekReading
             progress.Report(new RunProgress("planning", Interlocked.Add(ref done, chains[i].Length), total));
         });
         var planned = planner.Gather(chains.SelectMany(chain => chain));
-        planned = planned with { Input = planner.Week with { Problems = week.Problems.AddRange(planner.Weather.Problems) } };
+        planned = planned with { Input = planner.Week with { Problems = week.Problems.AddRange(planner.Problems) } };
         var forecasts = ForecastReading.Of(planner.Weather.Forecasts, planner.Weather.BulletinOf);
         var answered = WeekChecker.Check(planned, rules, forecasts, jobs);
         if (findsRemedies)

@@ -23,6 +23,9 @@ internal sealed class AirColumn
         _temperatureC = [.. levels.Select(r => r.Temperature).OfType<Celsius>().Select(t => t.Value)];
     }
 
+    /// <summary>Altitude of its lowest wind [ft].</summary>
+    public double LowestWindFt => _windAltitudeFt[0];
+
     /// <summary>Whether any report of it holds a temperature.</summary>
     public bool HasTemperature => _temperatureC.Length > 0;
 

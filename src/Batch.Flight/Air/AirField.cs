@@ -72,11 +72,14 @@ public sealed class AirField
     /// <param name="time">The moment.</param>
     public AirSample At(GeoPoint place, Feet altitude, Instant time)
     {
-        var index = SliceAt(time);
-        var slice = Volatile.Read(ref _slices[index]) ?? Prepare(index);
-        var sample = slice.At(place, altitude.Value);
+        var sample = Slice(time).At(place, altitude.Value);
         return _warmerC == 0 ? sample : sample with { Temperature = new Celsius(sample.Temperature.Value + _warmerC) };
     }
+
+    /// <summary>Altitude of the lowest wind reported at the nearest place [ft], below which the wind is held; infinite where none is known.</summary>
+    /// <param name="place">The place.</param>
+    /// <param name="time">The moment.</param>
+    public double LowestWindFt(GeoPoint place, Instant time) => Slice(time).LowestWindFt(place);
 
     /// <summary>Wind and temperature as met on a course: those at the place, with the headwind that this air adds.</summary>
     /// <param name="at">Place and course.</param>
@@ -90,6 +93,12 @@ public sealed class AirField
         var north = sample.WindSpeed.Value * Math.Cos(wind) + _headwind.Value * Math.Cos(course);
         var east = sample.WindSpeed.Value * Math.Sin(wind) + _headwind.Value * Math.Sin(course);
         return sample with { WindFrom = TrueDegrees.Of(double.RadiansToDegrees(Math.Atan2(east, north))), WindSpeed = new Knots(Math.Sqrt(north * north + east * east)) };
+    }
+
+    private AirSlice Slice(Instant time)
+    {
+        var index = SliceAt(time);
+        return Volatile.Read(ref _slices[index]) ?? Prepare(index);
     }
 
     private int SliceAt(Instant time)

@@ -30,6 +30,14 @@ internal sealed class AirSlice
         _allHaveTemperature = columns.All(c => c.HasTemperature);
     }
 
+    /// <summary>Altitude of the lowest wind of the nearest place, or of the reports without place [ft]; infinite where there is none.</summary>
+    public double LowestWindFt(GeoPoint place)
+    {
+        Span<int> nearest = stackalloc int[Nearest];
+        Span<double> weights = stackalloc double[Nearest];
+        return Find(place, mustHaveTemperature: false, nearest, weights) > 0 ? _columns[nearest[0]].LowestWindFt : _everywhere?.LowestWindFt ?? double.PositiveInfinity;
+    }
+
     /// <summary>Wind and temperature at a place and altitude.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public AirSample At(GeoPoint place, double altitudeFt)

@@ -145,7 +145,9 @@ public sealed class PerformanceTable
         if (reading.IsInside) throw new ArgumentException("The reading is inside the table.", nameof(reading));
         var (axis, unit) = TableFaults.Split(AxisNames[reading.Axis]);
         var word = reading.Asked < reading.Edge ? "begins" : "ends";
-        return string.Create(CultureInfo.InvariantCulture, $"{Name} {word} at {axis} {reading.Edge:0.##}{unit}; {reading.Asked:0.##}{unit} was asked");
+        // Two numbers that look the same would puzzle.
+        var digits = Math.Abs(reading.Asked - reading.Edge) < 0.01 ? "0.######" : "0.##";
+        return string.Create(CultureInfo.InvariantCulture, $"{Name} {word} at {axis} {reading.Edge.ToString(digits, CultureInfo.InvariantCulture)}{unit}; {reading.Asked.ToString(digits, CultureInfo.InvariantCulture)}{unit} was asked");
     }
 
     // The query with NaN where the table does not depend on the axis, and the lowest key on the axis left free.

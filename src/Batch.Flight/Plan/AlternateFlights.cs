@@ -58,7 +58,8 @@ internal sealed class AlternateFlights
         for (var i = 0; i < _routes.Length; i++)
         {
             var alternate = _setup.Alternates[i];
-            var missedApproach = _setup.Type.ApproachFuel ?? Pounds.Zero;
+            // The burn bias holds for all fuel.
+            var missedApproach = (_setup.Type.ApproachFuel ?? Pounds.Zero) * (1 + _setup.Aircraft.BurnBias);
             var request = new ProfileRequest
             {
                 Route = _routes[i],
@@ -100,13 +101,14 @@ internal sealed class AlternateFlights
 
     private ProfileResult Cheapest(ProfileRequest request, Airport alternate, out string note)
     {
-        if (_context.AlternateLevels.Of(request, _setup.To, alternate, _setup.Rules, _setup.Ceiling) is { } found)
+        var ceiling = _setup.AutomaticCeiling(request.Route, Feet.Max(_setup.To.Elevation, alternate.Elevation));
+        if (_context.AlternateLevels.Of(request, _setup.To, alternate, _setup.Rules, ceiling) is { } found)
         {
             note = found.Note;
             if (ProfileFlyer.Fly(request with { Level = found.Level }) is ProfileResult.Flown flown) return flown;
         }
 
-        return CheapestLevel.Fly(request, _setup.Rules, _setup.Ceiling, null, LevelChoice.Flown, out note);
+        return CheapestLevel.Fly(request, _setup.Rules, ceiling, null, LevelChoice.Flown, out note);
     }
 
     private static string Why(ProfileResult result) => result switch

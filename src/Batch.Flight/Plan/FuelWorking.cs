@@ -45,17 +45,41 @@ internal static class FuelWorking
             new WorkingInput("uplift", fuel.Uplift.Value, "lb", plan.Leg.Origin.Cell(nameof(plan.Leg.FuelPlan))));
         yield return Step("fuel at takeoff", "aboard − taxi", fuel.Takeoff, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("taxi", fuel.Taxi.Value, "lb"));
         yield return Step("fuel on landing", "takeoff − trip", fuel.Landing, "", new WorkingInput("takeoff", fuel.Takeoff.Value, "lb"), new WorkingInput("trip", fuel.Trip.Value, "lb"));
+        var left = fuel.Landing;
+        foreach (var (name, amount) in new[] { ("contingency", fuel.Contingency), ("alternate", fuel.Alternate), ("final reserve", fuel.FinalReserve), ("additional", fuel.Additional) })
+        {
+            yield return Step($"fuel left after {name}", "left before − " + name, left - amount, "", new WorkingInput("left before", left.Value, "lb"), new WorkingInput(name, amount.Value, "lb"));
+            left -= amount;
+        }
+
+        if (plan.Profile.CruiseFlow.Value > 0)
+        {
+            var flow = plan.Profile.CruiseFlow;
+            var endurance = Step("endurance", "fuel at takeoff ÷ cruise flow", fuel.Takeoff, "", new WorkingInput("fuel at takeoff", fuel.Takeoff.Value, "lb"), new WorkingInput("cruise flow", flow.Value, "lb/h"));
+            yield return endurance with { Value = fuel.Takeoff.Value / flow.Value * 60, Unit = "min" };
+        }
+
+        if (plan.Type.FuelDensity is { } density)
+        {
+            var cell = plan.Type.Origin.Cell(nameof(AircraftType.FuelDensity));
+            var volume = Step("uplift, volume", "uplift ÷ density", fuel.Uplift, "", new WorkingInput("uplift", fuel.Uplift.Value, "lb"), new WorkingInput("density", density, "lb/USG", cell));
+            yield return volume with { Value = fuel.Uplift.Value / density, Unit = "USG" };
+        }
+
         yield return Step("fuel margin", "aboard − required", fuel.Margin, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("required", fuel.Required.Value, "lb"));
     }
 
     /// <summary>The farthest filed alternate, each part of each.</summary>
     private static IEnumerable<WorkingStep> Alternates(LegPlan.Planned plan)
     {
+        var approach = plan.Type.ApproachFuel ?? Pounds.Zero;
+        var biasFactor = 1 + plan.Aircraft.BurnBias;
         foreach (var alternate in plan.Alternates)
         {
-            yield return Step($"fuel to {alternate.Airport}", "missed approach (the approach allowance once more) + climb + cruise + descent + approach", alternate.Fuel, "",
-                new WorkingInput("missed approach", (plan.Type.ApproachFuel ?? Pounds.Zero).Value, "lb", plan.Type.Origin.Cell(nameof(AircraftType.ApproachFuel))),
-                new WorkingInput("flight", (alternate.Fuel - (plan.Type.ApproachFuel ?? Pounds.Zero)).Value, "lb"),
+            yield return Step($"fuel to {alternate.Airport}", "missed approach (the approach allowance once more) × burn bias + climb + cruise + descent + approach", alternate.Fuel, "",
+                new WorkingInput("missed approach", approach.Value, "lb", plan.Type.Origin.Cell(nameof(AircraftType.ApproachFuel))),
+                new WorkingInput("burn bias", biasFactor, "", plan.Aircraft.Origin.Cell(nameof(Aircraft.BurnBias))),
+                new WorkingInput("flight", (alternate.Fuel - approach * biasFactor).Value, "lb"),
                 new WorkingInput("level", alternate.Level.Value, "ft"),
                 new WorkingInput("distance", alternate.Distance.Value, "NM"),
                 new WorkingInput("magnetic course", alternate.MagneticCourse.Value, "deg"),

@@ -110,6 +110,7 @@ internal static class LegPlanner
             ClosedRunways = context.Notices.ClosedRunways(airport.Ident, at),
             Weight = weight,
             Air = surface.Air,
+            IsWindFromAloft = surface.IsWindFromAloft,
             AltimeterSetting = surface.AltimeterSetting,
             IsWet = surface.IsWet,
             Rules = setup.Planning.Runway,

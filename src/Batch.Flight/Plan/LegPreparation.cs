@@ -64,6 +64,7 @@ internal static class LegPreparation
         var assumptions = ImmutableArray.CreateBuilder<string>();
         var notes = ImmutableArray.CreateBuilder<string>();
         notes.AddRange(route.Notes);
+        assumptions.AddRange(route.Assumptions);
         if (leg.Rules is null) assumptions.Add("Rules not said: planned as IFR.");
         if (leg.Purpose is null) assumptions.Add("Purpose not said: planned as charter.");
         if (type.TaxiFuel is null) assumptions.Add($"No taxi fuel in Types for {type.Name}: taken as 0 lb.");
@@ -103,6 +104,7 @@ internal static class LegPreparation
             Level = level,
             Setting = setting,
             Ceiling = Lower(type.Ceiling, aircraft.Ceiling),
+            OxygenFrom = aircraft.Oxygen > Duration.Zero ? null : planning.OxygenFrom,
             Taxi = type.TaxiFuel ?? Pounds.Zero,
             Takeoff = leg.OffBlocks + (leg.Taxi ?? week.Operator.TaxiOut ?? UsualTaxi),
             TaxiIn = week.Operator.TaxiIn ?? UsualTaxiIn,

@@ -55,6 +55,18 @@ internal sealed record LegSetup
     /// <summary>Lower of the type's and the aircraft's ceiling [ft]; null where neither is known.</summary>
     public Feet? Ceiling { get; init; }
 
+    /// <summary>Above this altitude there would have to be oxygen, and none is aboard [ft]; null where it does not matter. An automatic level stays below it where it can.</summary>
+    public Feet? OxygenFrom { get; init; }
+
+    /// <summary>The ceiling of an automatic level: that of oxygen, unless it leaves no level.</summary>
+    /// <param name="route">The route.</param>
+    /// <param name="surface">Elevation of the higher airport.</param>
+    public Feet? AutomaticCeiling(FlownRoute route, Feet surface)
+    {
+        if (OxygenFrom is not { } oxygen || Ceiling <= oxygen) return Ceiling;
+        return LevelCandidates.Of(route, Rules, Type, Setting, oxygen, surface).IsEmpty ? Ceiling : oxygen;
+    }
+
     /// <summary>Taxi fuel.</summary>
     public required Pounds Taxi { get; init; }
 

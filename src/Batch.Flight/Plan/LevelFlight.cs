@@ -11,6 +11,9 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
     private Feet? _level;
     private bool _isEstimate;
     private string _note = "";
+    private readonly Feet? _ceiling = setup.AutomaticCeiling(setup.Route, Feet.Max(setup.From.Elevation, setup.To.Elevation));
+
+    private string Oxygen => _ceiling is { } ceiling && _ceiling != setup.Ceiling ? $", those above {ProfileTrack.Altitude(ceiling.Value)} left out since no oxygen is aboard" : "";
 
     /// <summary>What was decided about the level, as sentences.</summary>
     public IEnumerable<string> Notes => _note.Length > 0 ? [_note] : [];
@@ -24,11 +27,11 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
         if (_level is { } kept && choice == LevelChoice.Kept) return ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge));
         var result = setup.Level is { } level
             ? LevelFinder.FlyHighest(Request(level, takeoffWeight, mayUseTableEdge), setup.Rules, out _note)
-            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, setup.Ceiling, _isEstimate ? null : _level, choice, out _note);
+            : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, _ceiling, _isEstimate ? null : _level, choice, out _note);
         if (result is not ProfileResult.Flown { Profile: var profile }) return result;
         _level = profile.Level;
         _isEstimate = choice == LevelChoice.Estimated;
-        if (setup.Level is null) _note = _note.Length > 0 ? $"Level auto: {_note}" : $"Level auto: {ProfileTrack.Altitude(profile.Level.Value)} burns least of the usable levels.";
+        if (setup.Level is null) _note = _note.Length > 0 ? $"Level auto: {_note}" : $"Level auto: {ProfileTrack.Altitude(profile.Level.Value)} burns least of the usable levels{Oxygen}.";
         return result;
     }
 

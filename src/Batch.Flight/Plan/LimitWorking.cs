@@ -11,6 +11,24 @@ internal static class LimitWorking
     {
         var (zeroFuel, taxi, trip) = (plan.Load.ZeroFuel.Weight, plan.Fuel.Taxi, plan.Fuel.Trip);
         var (departure, arrival) = (Weight(plan.Departure), Weight(plan.Arrival));
+        foreach (var (name, limit, weight) in new[]
+                 {
+                     ("zero-fuel weight", plan.Type.MaximumZeroFuel, zeroFuel), ("ramp weight", plan.Type.MaximumRamp, plan.Load.Ramp.Weight),
+                     ("takeoff weight", plan.Type.MaximumTakeoff, plan.Load.Takeoff.Weight), ("landing weight", plan.Type.MaximumLanding, plan.Load.Landing.Weight),
+                 })
+        {
+            if (limit is not { } most) continue;
+            yield return new WorkingStep
+            {
+                Part = "limit",
+                Name = "margin of the " + name,
+                Formula = "limit − weight",
+                Value = (most - weight).Value,
+                Unit = "lb",
+                Inputs = [new("limit", most.Value, "lb", Cell(plan, name)), new("weight", weight.Value, "lb")],
+            };
+        }
+
         yield return new WorkingStep
         {
             Part = "limit",

@@ -13,6 +13,7 @@ internal static class OptionWorking
         {
             var name = string.Create(CultureInfo.InvariantCulture, $"option {option.Level.Value:0} ft{(option.IsBackupRoute ? " on the backup route" : "")}{(option.IsPlan ? ", the plan" : "")}");
             yield return Step($"{name}, trip fuel", "climb + cruise + descent + approach, flown at this level with the planned fuel", option.Trip.Value, "lb",
+                new WorkingInput("level", option.Level.Value, "ft"),
                 new WorkingInput("takeoff weight", plan.Profile.TakeoffWeight.Value, "lb"),
                 new WorkingInput("mean headwind in cruise", option.CruiseHeadwind.Value, "kt"),
                 new WorkingInput("time", option.Time.TotalMinutes, "min"));

@@ -14,4 +14,7 @@ public sealed record PlanningRules
 
     /// <summary>Standard weights.</summary>
     public required StandardWeights Weights { get; init; }
+
+    /// <summary>Altitude above which an aircraft without pressure needs oxygen [ft]; null where the rules ask for none or the type is pressurised.</summary>
+    public Feet? OxygenFrom { get; init; }
 }

@@ -6,6 +6,8 @@ namespace Batch.Flight.Plan;
 /// <summary>One flying of a route: climb, levels, descent put together. Used once.</summary>
 internal sealed class ProfileFlight
 {
+    private const double NoticeableFt = 100;
+
     /// <summary>The lists of the last flight on this thread, empty: some twenty-five flights are flown for one leg, and each would grow its own.</summary>
     [ThreadStatic]
     private static (List<ProfileSlice> Slices, List<ProfileSlice> Downward)? _spare;
@@ -54,6 +56,8 @@ internal sealed class ProfileFlight
     private ProfileResult FlySteps()
     {
         FindSteps();
+        Below(_request.StartElevation.Value, StartFt, "departure", "climb");
+        Below(_request.EndElevation.Value, EndFt, "destination", "descent");
         while (true)
         {
             var result = FlyLevels();
@@ -62,6 +66,13 @@ internal sealed class ProfileFlight
             _steps.RemoveAt(_steps.Count - 1);
             _notes.Add($"{ProfileTrack.Altitude(levelFt)} from {_track.Segments[segment].From.Ident} was not flown; it leaves less than two minutes of cruise.");
         }
+    }
+
+    // A few feet below the sea are not worth a sentence.
+    private void Below(double elevationFt, double tableFt, string end, string what)
+    {
+        if (tableFt - elevationFt > NoticeableFt)
+            _notes.Add(FormattableString.Invariant($"The {end} lies {tableFt - elevationFt:#,##0} ft below where the {what} table begins: that part of the {what} takes no time and fuel here."));
     }
 
     private void FindSteps()

@@ -51,6 +51,20 @@ internal static class ProfileWorking
             };
         }
 
+        var profile = plan.Profile;
+        yield return Place("top of climb, distance from the departure", "sum of the slices of the first climb", profile.TopOfClimb.Distance.Value);
+        yield return Place("top of descent, distance from the destination", "route distance − distance at the top of descent", (profile.Distance - profile.TopOfDescent.Distance).Value,
+            new WorkingInput("route distance", profile.Distance.Value, "NM"), new WorkingInput("distance at the top of descent", profile.TopOfDescent.Distance.Value, "NM"));
+        yield return Place("air distance", "sum of true airspeed × time", profile.AirDistance.Value);
+        yield return new WorkingStep
+        {
+            Part = "profile",
+            Name = "cruise level",
+            Formula = plan.Leg.IsLevelAuto ? "chosen: see the notes" : "as asked, or lower where the route is too short: see the notes",
+            Value = profile.Level.Value,
+            Unit = "ft",
+            Inputs = plan.Leg.Level is { } asked ? [new("asked", asked.Value, "ft", plan.Leg.Origin.Cell(nameof(plan.Leg.Level)))] : [],
+        };
         foreach (var phase in Enum.GetValues<FlightPhase>())
         {
             var slices = plan.Profile.Slices.Where(slice => slice.Phase == phase).ToImmutableArray();
@@ -60,6 +74,9 @@ internal static class ProfileWorking
             yield return Sum(phase, "burn", slices.Sum(slice => slice.BurnLb), "lb");
         }
     }
+
+    private static WorkingStep Place(string name, string formula, double value, params ImmutableArray<WorkingInput> inputs) =>
+        new() { Part = "profile", Name = name, Formula = formula, Value = value, Unit = "NM", Inputs = inputs };
 
     private static WorkingStep Sum(FlightPhase phase, string what, double value, string unit) =>
         new() { Part = "profile", Name = $"{Phase(phase)} {what}", Formula = "sum of the slices", Value = value, Unit = unit };

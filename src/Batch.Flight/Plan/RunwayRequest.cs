@@ -24,6 +24,9 @@ public sealed record RunwayRequest
     /// <summary>Wind and temperature at the surface.</summary>
     public required AirSample Air { get; init; }
 
+    /// <summary>Whether the wind is only that of some way above the field: a headwind is then not credited, a tailwind is charged.</summary>
+    public bool IsWindFromAloft { get; init; }
+
     /// <summary>Altimeter setting (QNH); null where not known, then the elevation is taken as pressure altitude.</summary>
     public Hectopascals? AltimeterSetting { get; init; }
 

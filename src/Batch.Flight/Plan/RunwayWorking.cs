@@ -6,15 +6,18 @@ internal static class RunwayWorking
     /// <summary>The steps.</summary>
     /// <param name="plan">The leg.</param>
     public static IEnumerable<WorkingStep> Of(LegPlan.Planned plan) =>
-        Steps("takeoff", plan.From.Ident, plan.Departure, plan.Planning.Runway.TakeoffFactor, plan.Planning.Runway.TakeoffCitation)
-            .Concat(Steps("landing", plan.To.Ident, plan.Arrival, plan.Planning.Runway.LandingFactor, plan.Planning.Runway.LandingCitation));
+        Steps("takeoff", plan.From.Ident, plan.From.Elevation, plan.Departure, plan.Planning.Runway.TakeoffFactor, plan.Planning.Runway.TakeoffCitation)
+            .Concat(Steps("landing", plan.To.Ident, plan.To.Elevation, plan.Arrival, plan.Planning.Runway.LandingFactor, plan.Planning.Runway.LandingCitation));
 
-    private static IEnumerable<WorkingStep> Steps(string what, string airport, RunwayResult result, double ruleFactor, string citation)
+    private static IEnumerable<WorkingStep> Steps(string what, string airport, Feet elevation, RunwayResult result, double ruleFactor, string citation)
     {
         if (result is not RunwayResult.Computed { Use: var use }) yield break;
         var at = $"{airport} {use.Runway.Ident}";
         yield return Step($"{what} headwind, {at}", "wind × cosine of its angle to the runway", use.Headwind.Value, "kt", new WorkingInput("runway bearing", use.Runway.TrueBearing.Value, "deg true", use.Runway.Origin.Cell(nameof(use.Runway.TrueBearing))));
         yield return Step($"{what} crosswind, {at}", "wind × sine of its angle to the runway, from the right positive", use.Crosswind.Value, "kt", new WorkingInput("runway bearing", use.Runway.TrueBearing.Value, "deg true", use.Runway.Origin.Cell(nameof(use.Runway.TrueBearing))));
+        yield return Step($"pressure altitude, {at}", "elevation of the threshold with the altimeter setting, where one is known", use.PressureAltitude.Value, "ft",
+            new WorkingInput("elevation", (use.Runway.ThresholdElevation ?? elevation).Value, "ft", use.Runway.ThresholdElevation is null ? "" : use.Runway.Origin.Cell(nameof(use.Runway.ThresholdElevation))));
+        yield return Step($"{what} ground roll, {at}", "table roll × corrections", use.CorrectedRoll.Value, "ft", new WorkingInput("table roll", use.TableRoll.Value, "ft"));
         yield return new WorkingStep
         {
             Part = "runway",
@@ -52,6 +55,8 @@ internal static class RunwayWorking
                 new WorkingInput("table distance", tableStop.Value, "ft"), new WorkingInput("available", stopAvailable.Value, "ft", use.Runway.Origin.Cell(nameof(use.Runway.AccelerateStop))));
         }
 
+        yield return Step($"{what} distance to spare, {at}", "available − required", (use.Available - use.Required).Value, "ft",
+            new WorkingInput("available", use.Available.Value, "ft"), new WorkingInput("required", use.Required.Value, "ft"));
         yield return Step($"{what} room, {at}", "the least of what is available less what is required", use.Margin.Value, "ft");
         if (use.GreatestWeight is { } weight)
         {

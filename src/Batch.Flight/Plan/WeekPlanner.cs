@@ -33,6 +33,14 @@ public sealed class WeekPlanner
     /// <summary>The weather of the week, decoded.</summary>
     public WeekWeather Weather => _context.Weather;
 
+    /// <summary>What is doubtful about the input as far as planning sees it: bulletins, and days for which the magnetic model is not made.</summary>
+    public ImmutableArray<Problem> Problems =>
+    [
+        .. Weather.Problems,
+        .. _week.Legs.Where(leg => !Earth.MagneticModel.IsValidOn(leg.OffBlocks.InUtc().Date))
+            .Select(leg => new Problem { State = State.Caution, Cell = leg.Origin.Cell(nameof(Leg.OffBlocks)), Text = Route.CompassCaution.Outside(leg.OffBlocks.InUtc().Date) }),
+    ];
+
     /// <summary>The aircraft that fly in the week, in order; each one's chain can be planned by itself.</summary>
     public ImmutableArray<string> Registrations { get; }
 

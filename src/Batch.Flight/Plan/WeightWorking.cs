@@ -24,13 +24,35 @@ internal static class WeightWorking
             new WorkingInput("passengers", load.Passengers, "persons"),
             new WorkingInput("pilots", load.Pilots, "persons"),
             new WorkingInput("pilots in the empty weight", plan.Aircraft.PilotsIncluded, "persons", plan.Aircraft.Origin.Cell(nameof(Aircraft.PilotsIncluded))));
+        yield return Step("weight of the occupants", "persons beyond those in the empty weight", load.OccupantWeight.Value, "lb", [.. Items(load, item => item.Kind is LoadItemKind.Pilot or LoadItemKind.Passenger)]);
+        yield return Step("bags and cargo", "sum of their weights", load.Baggage.Value, "lb", [.. Items(load, item => item.Kind is not (LoadItemKind.Pilot or LoadItemKind.Passenger))]);
+        yield return Step("payload", "passengers + bags + cargo", load.Payload.Value, "lb", [.. Items(load, item => item.Kind != LoadItemKind.Pilot)]);
+        if (load.Occupants > 0)
+        {
+            yield return Step("average weight of an occupant", "weight of the occupants ÷ occupants, printed rounded up", load.OccupantWeight.Value / load.Occupants, "lb",
+                new WorkingInput("weight of the occupants", load.OccupantWeight.Value, "lb"), new WorkingInput("occupants", load.Occupants, "persons"));
+        }
+
+        foreach (var station in load.Stations)
+        {
+            yield return Step($"load at {station.Station.Name}", "sum of what stands there", station.Weight.Value, "lb",
+            [
+                .. Items(load, item => string.Equals(item.Station, station.Station.Name, StringComparison.OrdinalIgnoreCase)),
+                .. station.Station.Maximum is { } most ? new[] { new WorkingInput("greatest weight allowed", most.Value, "lb", station.Station.Origin.Cell(nameof(station.Station.Maximum))) } : [],
+                new WorkingInput("arm", station.Station.Arm.Value, "in", station.Station.Origin.Cell(nameof(station.Station.Arm))),
+            ]);
+        }
+
         if (!load.HasMoments) yield break;
+        yield return Step("basic empty centre of gravity", "moment ÷ weight", load.BasicEmpty.CentreOfGravity.Value, "in",
+            new WorkingInput("empty moment", load.BasicEmpty.Moment.Value, "lb·in", plan.Aircraft.Origin.Cell(nameof(Aircraft.BasicEmptyMoment))), empty);
         yield return Step("zero-fuel moment", "empty moment + sum of weight × arm", load.ZeroFuel.Moment.Value, "lb·in",
         [
             new WorkingInput("empty moment", load.BasicEmpty.Moment.Value, "lb·in", plan.Aircraft.Origin.Cell(nameof(Aircraft.BasicEmptyMoment))),
             .. load.Items.Select((item, i) => new WorkingInput($"{Label(item, i)} at {item.Arm.Value.ToString("0.##", CultureInfo.InvariantCulture)} in", item.Moment.Value, "lb·in", item.Cell)),
         ]);
         yield return Centre("centre of gravity at zero fuel", load.ZeroFuel);
+        yield return Centre("centre of gravity on the ramp", load.Ramp);
         yield return Centre("centre of gravity at takeoff", load.Takeoff);
         yield return Centre("centre of gravity on landing", load.Landing);
         if (plan.Type.Chord is { } chord)
@@ -48,6 +70,11 @@ internal static class WeightWorking
         {
             yield return Step($"margin of the centre of gravity, {test.When}", "to the nearest edge of the envelope in arm; below zero outside", test.ArmMargin.Value, "in",
                 new WorkingInput("weight", test.Point.Weight.Value, "lb"), new WorkingInput("arm", test.Point.Arm.Value, "in"), new WorkingInput("margin in weight", test.WeightMargin.Value, "lb"));
+            foreach (var (name, limit) in new[] { ("forward", test.ForwardLimit), ("aft", test.AftLimit) })
+            {
+                if (limit is { } edge)
+                    yield return Step($"{name} limit of the centre of gravity, {test.When}", "the edge of the envelope at the weight, linear between its corners", edge.Value, "in", new WorkingInput("weight", test.Point.Weight.Value, "lb"));
+            }
         }
 
         if (load.Spread is not { } spread) yield break;
@@ -56,6 +83,9 @@ internal static class WeightWorking
     }
 
     /// <summary>A label without a person's name.</summary>
+    private static IEnumerable<WorkingInput> Items(LoadSheet load, Func<LoadItem, bool> isMeant) =>
+        load.Items.Select((item, i) => (Item: item, Index: i)).Where(one => isMeant(one.Item)).Select(one => new WorkingInput(Label(one.Item, one.Index), one.Item.Weight.Value, "lb", one.Item.Cell));
+
     private static string Label(LoadItem item, int index) => string.Create(CultureInfo.InvariantCulture, $"item {index + 1}, {item.Kind.ToString().ToLowerInvariant()} in {item.Station}");
 
     private static WorkingStep Centre(string name, WeightAndBalance state) => Step(name, "moment ÷ weight", state.CentreOfGravity.Value, "in",

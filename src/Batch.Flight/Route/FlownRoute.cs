@@ -15,6 +15,9 @@ public sealed record FlownRoute
     /// <summary>What was decided in resolving (a same-ident choice), as sentences.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];
 
+    /// <summary>What the magnetic courses rest on where they are not to be trusted, as sentences.</summary>
+    public ImmutableArray<string> Assumptions { get; init; } = [];
+
     /// <summary>Length over the ground.</summary>
     public required NauticalMiles Length { get; init; }
 

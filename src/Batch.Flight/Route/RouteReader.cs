@@ -43,6 +43,7 @@ public static class RouteReader
             Elements = read.Elements.Count == 0 ? [RouteText.Direct] : [.. read.Elements],
             Segments = segments.MoveToImmutable(),
             Notes = notes.ToImmutable(),
+            Assumptions = [.. CompassCaution.Of(stops, date)],
             Length = start,
         });
     }

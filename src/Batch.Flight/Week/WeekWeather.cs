@@ -11,6 +11,9 @@ public sealed class WeekWeather
     /// <summary>How long a report stands for the weather at its airport; common practice, no source.</summary>
     private static readonly Duration ReportHolds = Duration.FromMinutes(90);
 
+    /// <summary>Height above the field up to which a wind of the Winds sheet stands for the wind at the ground [ft]; common practice, no source.</summary>
+    private const double SurfaceFt = 500;
+
     /// <summary>Precipitation codes of WMO-No. 306 table 4678 that wet a runway.</summary>
     private static readonly ImmutableArray<string> Precipitation = ["DZ", "RA", "SN", "SG", "PL", "GR", "GS", "UP", "IC"];
 
@@ -76,36 +79,46 @@ public sealed class WeekWeather
                     problems.AddRange(aloft.Unread.Select(group => Unread(cell, group)));
                     problems.AddRange(unplaced.Select(station => Note(cell, $"The winds-aloft station {station} is neither in Fixes nor in Airports; its winds are left out.", station)));
                     break;
-                case BulletinKind.Forecast:
-                    var forecast = TafReport.Parse(bulletin.Text, received);
-                    forecasts.Add(forecast);
-                    bulletins.Add(forecast, bulletin);
-                    problems.AddRange(forecast.Unread.Select(group => Unread(cell, group)));
-                    break;
-                case BulletinKind.Report:
-                    var report = MetarReport.Parse(bulletin.Text, received);
-                    reports.Add(report);
-                    problems.AddRange(report.Unread.Select(group => Unread(cell, group)));
+                case BulletinKind.Forecast or BulletinKind.Report:
+                    foreach (var text in BulletinText.Each(bulletin.Text)) ReadOne(text, bulletin, received);
                     break;
             }
         }
 
         return new WeekWeather(new AirField(winds), forecasts.DrainToImmutable(), reports.DrainToImmutable(), bulletins, problems.DrainToImmutable());
+
+        void ReadOne(string text, RawBulletin bulletin, Instant received)
+        {
+            var cell = bulletin.Origin.Cell(nameof(RawBulletin.Text));
+            if (BulletinSort.KindOf(text) == BulletinKind.Forecast)
+            {
+                var forecast = TafReport.Parse(text, received);
+                forecasts.Add(forecast);
+                bulletins.Add(forecast, bulletin);
+                problems.AddRange(forecast.Unread.Select(group => Unread(cell, group)));
+            }
+            else
+            {
+                var report = MetarReport.Parse(text, received);
+                reports.Add(report);
+                problems.AddRange(report.Unread.Select(group => Unread(cell, group)));
+            }
+        }
     }
 
-    /// <summary>The forecast that holds at an airport at an instant: of those valid then the one issued last; null where none is.</summary>
+    /// <summary>The forecast that holds at an airport at an instant: of those valid then the one issued last, of two of one time the later in the book; null where none is, or where the last one cancels it.</summary>
     /// <param name="airport">Ident.</param>
     /// <param name="at">The instant.</param>
     public TafReport? ForecastAt(string airport, Instant at) =>
-        _forecasts[airport].Where(forecast => !forecast.IsCancelled && forecast.At(at) is not null).MaxBy(forecast => forecast.Issued);
+        _forecasts[airport].Where(forecast => forecast.Covers(at)).OrderBy(forecast => forecast.Issued ?? forecast.ValidFrom).LastOrDefault() is { IsCancelled: false, Groups.IsEmpty: false } last ? last : null;
 
     /// <summary>The last report of an airport that is not older than 90 minutes at an instant; null where there is none.</summary>
     /// <param name="airport">Ident.</param>
     /// <param name="at">The instant.</param>
     public MetarReport? ReportAt(string airport, Instant at) =>
-        _reports[airport].Where(report => report.Observed <= at && at - report.Observed <= ReportHolds).MaxBy(report => report.Observed);
+        _reports[airport].Where(report => !report.IsMissing && report.Observed <= at && at - report.Observed <= ReportHolds).OrderBy(report => report.Observed).LastOrDefault();
 
-    /// <summary>The weather for a takeoff or landing: wind by report, else by forecast, else from the winds aloft at the field; temperature by report, else from aloft.</summary>
+    /// <summary>The weather for a takeoff or landing: wind by report, else by forecast (a variable one as calm: no headwind to count on), else from the winds aloft at the field; temperature by report, else from aloft.</summary>
     /// <param name="airport">The airport.</param>
     /// <param name="at">The instant.</param>
     public SurfaceWeather SurfaceAt(Airport airport, Instant at)
@@ -117,10 +130,24 @@ public sealed class WeekWeather
         var now = report?.Conditions ?? forecast?.Prevailing;
         var word = report is not null ? "report" : "forecast";
 
-        if (now?.Wind is { } wind && Steady(wind) is { } steady)
+        var isAloft = !air.WindAssumed && Air.LowestWindFt(airport.Position, at) > airport.Elevation.Value + SurfaceFt;
+
+        // What a report leaves out, the forecast may give.
+        if ((now?.Wind ?? forecast?.Prevailing.Wind) is { } wind)
         {
-            air = air with { WindFrom = steady.From, WindSpeed = steady.Speed, WindAssumed = false };
-            sources.Add($"Wind at {airport.Ident} by {word}.");
+            var windWord = now?.Wind is null ? "forecast" : word;
+            if (wind.IsVariable)
+            {
+                air = air with { WindFrom = new TrueDegrees(0), WindSpeed = Knots.Zero, WindAssumed = false };
+                isAloft = false;
+                sources.Add($"Wind at {airport.Ident} by {windWord}: variable, computed as calm.");
+            }
+            else if (Steady(wind) is { } steady)
+            {
+                air = air with { WindFrom = steady.From, WindSpeed = steady.Speed, WindAssumed = false };
+                isAloft = false;
+                sources.Add($"Wind at {airport.Ident} by {windWord}.");
+            }
         }
 
         if (report?.Temperature is { } temperature)
@@ -131,11 +158,12 @@ public sealed class WeekWeather
 
         var isWet = (now?.Weather.Any(Wets) ?? false) || (forecast?.Temporary.Any(group => group.Conditions.Weather.Any(Wets)) ?? false);
         if (isWet) sources.Add($"Precipitation at {airport.Ident} by {word}: runway taken as wet.");
-        if (now?.AltimeterSetting is not null) sources.Add($"Altimeter setting at {airport.Ident} by {word}.");
-        return new SurfaceWeather(air, now?.AltimeterSetting, isWet, sources.DrainToImmutable());
+        var setting = now?.AltimeterSetting ?? forecast?.Prevailing.AltimeterSetting;
+        if (setting is not null) sources.Add($"Altimeter setting at {airport.Ident} by {(now?.AltimeterSetting is null ? "forecast" : word)}.");
+        return new SurfaceWeather(air, isAloft, setting, isWet, sources.DrainToImmutable());
     }
 
-    /// <summary>The wind to compute with: gusts are left to the pilot, a variable wind has no direction to use.</summary>
+    /// <summary>The wind to compute with: gusts are left to the pilot.</summary>
     private static (TrueDegrees From, Knots Speed)? Steady(SurfaceWind wind) =>
         wind.IsCalm ? (new TrueDegrees(0), Knots.Zero)
         : wind.DirectionDeg is { } direction ? (TrueDegrees.Of(direction), wind.Speed)

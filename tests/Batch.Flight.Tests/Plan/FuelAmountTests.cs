@@ -62,6 +62,7 @@ public sealed class FuelAmountTests
         // The same block fuel: only the weight burned off on the way differs a little.
         Assert.Equal(plain.Fuel.Trip.Value * (1 + bias), biased.Fuel.Trip.Value, plain.Fuel.Trip.Value * 0.001);
         Assert.Equal(plain.Fuel.FinalReserveFlow.Value * (1 + bias), biased.Fuel.FinalReserveFlow.Value, plain.Fuel.FinalReserveFlow.Value * 0.001);
+        Assert.Equal(plain.Fuel.Alternate.Value * (1 + bias), biased.Fuel.Alternate.Value, plain.Fuel.Alternate.Value * 0.001);
         Assert.Equal(plain.Fuel.Taxi, biased.Fuel.Taxi);
     }
 

@@ -30,6 +30,27 @@ public sealed class LevelChoiceTests
     }
 
     [Fact]
+    public void An_automatic_level_stays_where_no_oxygen_is_needed_unless_some_is_aboard()
+    {
+        var week = Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XDUN") with { Level = null, IsLevelAuto = true }]);
+        var rules = SomePlans.Rules with { OxygenFrom = new Feet(10_000) };
+        LegPlan.Planned With(Duration? oxygen) => Assert.IsType<LegPlan.Planned>(Some.Planned(
+            week with { Fleet = week.Fleet.SetItem("ABCDE", week.Fleet["ABCDE"] with { Oxygen = oxygen }) }, rules).Legs[0]);
+        foreach (var none in new Duration?[] { null, Duration.Zero })
+        {
+            var plan = With(none);
+            Assert.InRange(plan.Profile.Level.Value, 5000, 10_000);
+            Assert.InRange(Assert.Single(plan.Alternates).Level.Value, 3000, 10_000);
+            Assert.True(Says(plan, "those above FL100 left out since no oxygen is aboard"));
+        }
+
+        Assert.True(With(Duration.FromMinutes(60)).Profile.Level.Value > 10_000);
+        var over = Some.Airport("XHIG", 41, -36, 9500);
+        var high = Assert.IsType<LegPlan.Planned>(Some.Planned(week with { Legs = [week.Legs[0] with { To = "XHIG", Alternate = "" }], Airports = week.Airports.Add("XHIG", over) }, rules).Legs[0]);
+        Assert.True(high.Profile.Level.Value > 10_000, "No level below would clear the field.");
+    }
+
+    [Fact]
     public void A_level_in_the_cell_wins_over_the_route_text()
     {
         var plan = Planned(Some.Leg(1, "XAND", "XBEL", Some.Noon) with { Level = new Feet(17_000), Route = "N0250F150 4130N03800W" });

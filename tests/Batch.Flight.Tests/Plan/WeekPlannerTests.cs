@@ -122,6 +122,18 @@ public sealed class WeekPlannerTests
     }
 
     [Fact]
+    public void Whatever_the_leg_its_options_hold_the_plan_with_its_own_figures() =>
+        Gen.Select(Gen.Int[4, 27], Gen.Double[0, 360], Gen.Double[0, 90], Gen.Int[0, 6], Gen.Bool).Sample((level, from, knots, people, isAuto) =>
+        {
+            var leg = Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XDUN") with { Level = isAuto ? null : new Feet(level * 1000), IsLevelAuto = isAuto, BackupRoute = "4200N03800W" };
+            var plan = Only(Some.Week([leg], [.. Enumerable.Range(0, people).Select(_ => Some.Passenger(PersonCategory.Adult, 180))], Some.Reports(from, knots)));
+            var own = Assert.Single(plan.Options, option => option.IsPlan);
+            Assert.Equal((plan.Profile.Level, plan.Profile.TripFuel, plan.Profile.Time, plan.Fuel.Landing), (own.Level, own.Trip, own.Time, own.Landing));
+            Assert.Equal(plan.Fuel.Landing - plan.Fuel.RequiredOnLanding, own.Margin);
+            Assert.Equal(plan.Options.Length, plan.Options.Select(option => (option.Level, option.IsBackupRoute)).Distinct().Count());
+        }, iter: 40);
+
+    [Fact]
     public void Buying_ahead_is_done_only_where_it_saves_money_and_fits()
     {
         OperatorWeek Week(FuelPlan plan, double priceThere)

@@ -63,6 +63,17 @@ public sealed class RunwayPlannerTests
     }
 
     [Fact]
+    public void A_headwind_known_only_from_aloft_shortens_nothing_and_a_tailwind_lengthens()
+    {
+        var aloft = Plain with { Air = Some.Surface(90, 10, 20), IsWindFromAloft = true };
+        var into = Use(RunwayPlanner.Takeoff(aloft));
+        Assert.Equal("09", into.Runway.Ident);
+        Assert.Equal((1450, 10), (Math.Round(into.Required.Value, 6), Math.Round(into.Headwind.Value, 6)));
+        Assert.Contains("No surface wind known at XAND: the wind aloft was taken, its headwind not credited.", into.Assumptions);
+        Assert.Equal(1450 * 1.45, Use(RunwayPlanner.Takeoff(aloft with { NamedRunway = "27" })).Required.Value, 6);
+    }
+
+    [Fact]
     public void Slope_counts_uphill_for_takeoff_and_downhill_for_landing_only()
     {
         var request = With(Some.Runway("09", 90, 2000) with { SlopePercent = 2 });

@@ -114,7 +114,7 @@ public sealed partial record MetarReport
             var group = groups[at];
             if (group == "AUTO") report = report with { IsAutomatic = true };
             else if (group == "COR" || Correction().IsMatch(group)) report = report with { IsCorrected = true };
-            else if (group == "NIL") report = report with { IsMissing = true };
+            else if (group is "NIL" or "FINO") report = report with { IsMissing = true };
             else if (group == "WS") shear.Add(Shear(groups, ref at));
             else if (common.TryTake(groups, ref at)) continue;
             else if (RunwayRange(group) is { } range) ranges.Add(range);
@@ -191,7 +191,8 @@ public sealed partial record MetarReport
     [GeneratedRegex("^RE(MI|PR|BC|DR|BL|SH|TS|FZ)*(DZ|RA|SN|SG|IC|PL|GR|GS|UP|BR|FG|FU|VA|DU|SA|HZ|PO|SQ|FC|SS|DS)*$", Options, 1000)]
     private static partial Regex Recent();
 
-    [GeneratedRegex("^[0-9]{4}(N|NE|E|SE|S|SW|W|NW)$", Options, 1000)]
+    // Without a direction behind a prevailing one: the direction of the least visibility was not to be had.
+    [GeneratedRegex("^[0-9]{4}(N|NE|E|SE|S|SW|W|NW)?$", Options, 1000)]
     private static partial Regex LeastVisibilityGroup();
 
     [GeneratedRegex("^(?<air>M?[0-9]{2}|//|XX)/(?<dew>M?[0-9]{2}|//|XX|)$", Options, 1000)]
@@ -200,7 +201,7 @@ public sealed partial record MetarReport
     [GeneratedRegex("^(ALL|RWY|RWY?[0-9]{2}[LCR]?|R[0-9]{2}[LCR]?|TKOF|LDG)$", Options, 1000)]
     private static partial Regex ShearPart();
 
-    // Runway state, sea state, colour states, and groups of slashes: known, and not needed for planning.
-    [GeneratedRegex("^(R[0-9]{2}[LCR]?/(CLRD)?[0-9/]{2,6}|R/SNOCLO|SNOCLO|W(M?[0-9]{2}|//)/(S[0-9/]|H[0-9/]+)|BLU\\+?|WHT|GRN|YLO[12]?|AMB|RED|(BLACK)?(BLU|WHT|GRN|YLO|AMB|RED)?|/+|//////(CB|TCU|///))$", Options, 1000)]
+    // Runway state, sea state, colour states, rain fallen (Australia), delayed (RTD), and groups of slashes: known, and not needed for planning.
+    [GeneratedRegex("^(R[0-9]{2}[LCR]?/((CLRD)?[0-9/]{2,6}[DNU]?|SNOCLO)|(R/)?SNOCLO|W(M?[0-9]{2}|//)/(S[0-9/]|H[0-9/]+)|(BLACK)?(BLU\\+?|WHT|GRN|YLO[12]?|AMB|RED)|BLACK|RF[0-9./]+|RE//|RTD|/+|//////(CB|TCU|///))$", Options, 1000)]
     private static partial Regex Ignored();
 }

@@ -22,6 +22,9 @@ internal sealed partial class TafBody
     /// <summary>The temperatures read.</summary>
     public List<TafTemperature> Temperatures { get; } = [];
 
+    /// <summary>Words to people inside the forecast, such as AMD NOT SKED.</summary>
+    public List<string> Remarks { get; } = [];
+
     /// <summary>Reads from a place to the end.</summary>
     public void Read(List<string> groups, int at, Instant? validFrom)
     {
@@ -42,7 +45,8 @@ internal sealed partial class TafBody
         var word = groups[at++];
         if (FromTime().Match(word) is { Success: true } match)
         {
-            var from = BulletinTime.OfDigits(match.Groups["time"].Value, _near);
+            // A time that cannot be read still ends the group before: what follows must not be taken as part of that.
+            var from = match.Groups["time"].Success ? BulletinTime.OfDigits(match.Groups["time"].Value, _near) : null;
             if (from is null) _unread.Add(new UnreadGroup(word, "no such day and time"));
             return new TafGroup { Kind = TafGroupKind.From, From = from, Conditions = new WeatherConditions() };
         }
@@ -78,7 +82,7 @@ internal sealed partial class TafBody
         var other = new List<string>();
         while (at < groups.Count && !IsHead(groups[at]))
         {
-            if (common.TryTake(groups, ref at)) continue;
+            if (TryRemark(groups, ref at) || common.TryTake(groups, ref at)) continue;
             var group = groups[at++];
             if (TafReport.Temperature().Match(group) is { Success: true } temperature)
             {
@@ -91,6 +95,10 @@ internal sealed partial class TafBody
             {
                 shear = new LowLevelWindShear(new Feet(Number(match, "height") * 100), Number(match, "direction"), new Knots(Number(match, "speed")));
             }
+            else if (common.TryTakeDirectional(group))
+            {
+                continue;
+            }
             else
             {
                 other.Add(group);
@@ -99,6 +107,20 @@ internal sealed partial class TafBody
         }
 
         Groups.Add(head with { Conditions = common.Conditions, WindShear = shear, AltimeterInches = common.SettingInches, OtherGroups = [.. other] });
+    }
+
+    // AMD NOT SKED, AMD LTD TO CLD VIS AND WIND TIL 2419, LAST NO AMDS AFT 1215 NEXT 1709 run to the next head; WND 33009KT AFT 1315 is two or four words.
+    // Their times look like visibilities.
+    private bool TryRemark(List<string> groups, ref int at)
+    {
+        var end = at;
+        if (groups[at] is "AMD" or "LAST" or "NO" or "NEXT" or "LIMITED") end = groups.FindIndex(at, g => IsHead(g) || TafReport.Temperature().IsMatch(g));
+        else if (groups[at] == "WND") end = at + (at + 2 < groups.Count && groups[at + 2] is "AFT" or "TIL" ? 4 : 2);
+        if (end < 0 || end > groups.Count) end = groups.Count;
+        Remarks.AddRange(groups[at..end]);
+        var hasTaken = end > at;
+        at = end;
+        return hasTaken;
     }
 
     private static TafGroupKind KindOf(string word) => word switch
@@ -113,7 +135,7 @@ internal sealed partial class TafBody
 
     private const RegexOptions Options = RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant;
 
-    [GeneratedRegex("^FM(?<time>[0-9]{6})Z?$", Options, 1000)]
+    [GeneratedRegex("^FM((?<time>[0-9]{6})Z?|[0-9][0-9A-Z/]*)$", Options, 1000)]
     private static partial Regex FromTime();
 
     [GeneratedRegex("^PROB(?<percent>[0-9]{2})$", Options, 1000)]
@@ -122,7 +144,7 @@ internal sealed partial class TafBody
     [GeneratedRegex("^WS(?<height>[0-9]{3})/(?<direction>[0-9]{3})(?<speed>[0-9]{2,3})KT$", Options, 1000)]
     private static partial Regex Shear();
 
-    // Icing (6) and turbulence (5) of military forecasts, and wind shear without values: known, and not needed for planning.
-    [GeneratedRegex("^([56][0-9]{5}|WSCONDS)$", Options, 1000)]
+    // Icing (6) and turbulence (5) and temperatures of military forecasts, and wind shear without values: known, and not needed for planning.
+    [GeneratedRegex("^([56][0-9]{5}|TM?[0-9]{2}/[0-9]{4}Z?|WSCONDS)$", Options, 1000)]
     private static partial Regex Ignored();
 }

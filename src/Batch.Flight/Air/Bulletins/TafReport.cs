@@ -24,7 +24,7 @@ public sealed partial record TafReport
     /// <summary>Valid to, exclusive; null where it could not be read.</summary>
     public Instant? ValidTo { get; private init; }
 
-    /// <summary>It was cancelled (CNL) or not made (NIL).</summary>
+    /// <summary>It was cancelled (CNL) or not made (NIL, FCST NOT AVBL).</summary>
     public bool IsCancelled { get; private init; }
 
     /// <summary>The groups in their order; the first is the base.</summary>
@@ -39,20 +39,25 @@ public sealed partial record TafReport
     /// <summary>Groups that could not be read.</summary>
     public ImmutableArray<UnreadGroup> Unread { get; private init; } = [];
 
+    /// <summary>Whether a moment lies in its validity, cancelled or not; no where that could not be read.</summary>
+    /// <param name="moment">The moment.</param>
+    public bool Covers(Instant moment) => moment >= ValidFrom && moment < ValidTo;
+
     /// <summary>
-    /// What it says of a moment; null outside its validity. FM replaces everything from its time on; BECMG replaces the elements it gives from the end of its
+    /// What it says of a moment; null outside its validity, and where that could not be read. FM replaces everything from its time on; BECMG replaces the elements it gives from the end of its
     /// period on (WMO-No. 306, FM 51, 51.8 and 51.9), whatever the order in which they are written.
     /// </summary>
     /// <param name="moment">The moment.</param>
     public TafConditions? At(Instant moment)
     {
-        if (IsCancelled || Groups.IsEmpty || moment < ValidFrom || moment >= ValidTo) return null;
-        var changes = Groups.Skip(1)
-            .Where(g => g.Kind == TafGroupKind.From ? g.From <= moment : g.Kind == TafGroupKind.Becoming && g.To <= moment)
-            .OrderBy(g => g.Kind == TafGroupKind.From ? g.From : g.To);
-        var prevailing = changes.Aggregate(
-            Groups[0].Conditions.Weather is ["NSW"] ? Groups[0].Conditions with { Weather = [] } : Groups[0].Conditions,
-            (conditions, change) => change.Kind == TafGroupKind.From ? new WeatherConditions().ChangedBy(change.Conditions) : conditions.ChangedBy(change.Conditions));
+        if (IsCancelled || Groups.IsEmpty || !Covers(moment)) return null;
+        var fresh = Groups.Where(g => g.Kind == TafGroupKind.From && g.From <= moment).MaxBy(g => g.From);
+        var (start, startAt) = fresh is null ? (Groups[0], 0) : (fresh, Groups.IndexOf(fresh));
+        // A change written before the FM belongs to what the FM ended, also where it would have been complete only later.
+        var prevailing = Groups
+            .Where((g, i) => g.Kind == TafGroupKind.Becoming && g.To <= moment && (fresh is null || (i > startAt ? g.To : g.From) >= fresh.From))
+            .OrderBy(g => g.To)
+            .Aggregate(new WeatherConditions().ChangedBy(start.Conditions), (conditions, change) => conditions.ChangedBy(change.Conditions));
         return new TafConditions(
             prevailing,
             [.. Groups.Where(g => g.Kind is not (TafGroupKind.Base or TafGroupKind.From) && g.From <= moment && moment < g.To)]);
@@ -113,9 +118,16 @@ public sealed partial record TafReport
         }
 
         if (at < groups.Count && groups[at] == "CNL") return report with { IsCancelled = true, Unread = [.. unread] };
+        if (groups[at..] is ["FCST", "NOT", ..]) return report with { IsCancelled = true, Unread = [.. unread] };
         var body = new TafBody(report.ValidFrom ?? received, report.ValidTo, unread);
         body.Read(groups, at, report.ValidFrom);
-        return report with { Groups = [.. body.Groups], Temperatures = [.. body.Temperatures], Unread = [.. unread] };
+        return report with
+        {
+            Groups = [.. body.Groups],
+            Temperatures = [.. body.Temperatures],
+            Remarks = string.Join(' ', body.Remarks.Append(report.Remarks)).Trim(),
+            Unread = [.. unread],
+        };
     }
 
     /// <summary>Start and end of a period such as 2806/2912; the end is the first such moment after the start.</summary>
@@ -130,7 +142,7 @@ public sealed partial record TafReport
     internal static partial Regex Period();
 
     /// <summary>Forecast temperature such as TXM01/2407Z.</summary>
-    [GeneratedRegex("^T(?<kind>[XN])(?<degrees>M?[0-9]{2})/(?<time>[0-9]{4})Z$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^T(?<kind>[XN])(?<degrees>M?[0-9]{2})/(?<time>[0-9]{4})Z?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     internal static partial Regex Temperature();
 
     /// <summary>The number of a temperature with M for minus.</summary>

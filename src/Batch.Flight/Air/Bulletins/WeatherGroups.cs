@@ -38,16 +38,24 @@ internal sealed partial class WeatherGroups
     public bool TryTake(IReadOnlyList<string> groups, ref int at)
     {
         var group = groups[at];
-        if (at + 1 < groups.Count && WholeMiles().IsMatch(group) && FractionOfMile().Match(groups[at + 1]) is { Success: true } fraction
+        if (at + 1 < groups.Count && WholeMiles().Match(group) is { Success: true } whole && FractionOfMile().Match(groups[at + 1]) is { Success: true } fraction
             && _visibility is null && fraction.Groups["limit"].Length == 0)
         {
-            if (!Miles($"{group} {groups[at + 1]}", int.Parse(group, CultureInfo.InvariantCulture), fraction)) return false;
+            if (!Miles($"{group} {groups[at + 1]}", LimitOf(whole.Groups["limit"].Value), Number(whole, "miles"), Number(fraction, "above"), Number(fraction, "below"))) return false;
             at += 2;
             return true;
         }
 
         if (!TryWind(group) && !TryVisibility(group) && !TryCloud(group) && !TrySetting(group) && !TryWeather(group)) return false;
         at++;
+        return true;
+    }
+
+    /// <summary>Takes a visibility in one direction, such as 3000E, as the visibility, where there is no other: the safe side.</summary>
+    public bool TryTakeDirectional(string group)
+    {
+        if (_visibility is not null || DirectionalVisibility().Match(group) is not { Success: true } match) return false;
+        _visibility = new Visibility { Text = group, Metres = Number(match, "metres") };
         return true;
     }
 
@@ -71,7 +79,7 @@ internal sealed partial class WeatherGroups
             DirectionDeg = directionDeg,
             IsVariable = direction == "VRB",
             ReportedSpeed = Number(match, "speed"),
-            ReportedGust = match.Groups["gust"].Success ? Number(match, "gust") : null,
+            ReportedGust = match.Groups["gust"].Value is "" or "//" ? null : Number(match, "gust"),
             SpeedAtLeast = match.Groups["above"].Length > 0,
             Unit = match.Groups["unit"].Value,
         };
@@ -100,7 +108,7 @@ internal sealed partial class WeatherGroups
             {
                 Text = group,
                 Metres = metres == 9999 ? 10000 : metres,
-                Limit = metres == 9999 ? VisibilityLimit.AtLeast : VisibilityLimit.Exact,
+                Limit = metres == 9999 ? VisibilityLimit.AtLeast : LimitOf(metric.Groups["limit"].Value),
                 NoDirectionalVariation = metric.Groups["ndv"].Success,
             };
             return true;
@@ -112,7 +120,14 @@ internal sealed partial class WeatherGroups
             return true;
         }
 
-        if (FractionOfMile().Match(group) is { Success: true } fraction) return Miles(group, 0, fraction);
+        if (FractionOfMile().Match(group) is { Success: true } fraction)
+        {
+            var (above, below) = (Number(fraction, "above"), Number(fraction, "below"));
+            // Canadian forecasts print 1 1/2SM as 11/2SM: a fraction of a mile is always a proper one.
+            var whole = above >= below ? above / 10 : 0;
+            return Miles(group, LimitOf(fraction.Groups["limit"].Value), whole, above - 10 * whole, below);
+        }
+
         if (MileVisibility().Match(group) is not { Success: true } miles) return false;
         _visibility = new Visibility
         {
@@ -124,16 +139,15 @@ internal sealed partial class WeatherGroups
         return true;
     }
 
-    private bool Miles(string text, int whole, Match fraction)
+    private bool Miles(string text, VisibilityLimit limit, int whole, int above, int below)
     {
-        var below = Number(fraction, "below");
-        if (below == 0) return false;
+        if (above >= below) return false;
         _visibility = new Visibility
         {
             Text = text,
-            Metres = (whole + (double)Number(fraction, "above") / below) * Visibility.MetresPerStatuteMile,
+            Metres = (whole + (double)above / below) * Visibility.MetresPerStatuteMile,
             IsInMiles = true,
-            Limit = LimitOf(fraction.Groups["limit"].Value),
+            Limit = limit,
         };
         return true;
     }
@@ -151,6 +165,12 @@ internal sealed partial class WeatherGroups
         if (word is { } whole)
         {
             _clouds.Add(new CloudLayer(whole, null, ""));
+            return true;
+        }
+
+        if (group is "CB" or "TCU" && _clouds is [.., { Height: not null, Kind: "" } last])
+        {
+            _clouds[^1] = last with { Kind = group }; // FEW050 CB, for FEW050CB
             return true;
         }
 
@@ -187,10 +207,16 @@ internal sealed partial class WeatherGroups
 
     private bool TryWeather(string group)
     {
-        if (group != "NSW" && !Weather().IsMatch(group)) return false;
-        _weather.Add(group);
+        // Weather at times joined by a stroke: HZ/-RA.
+        var words = group.Split('/');
+        if (group != "NSW" && !words.All(IsWeather)) return false;
+        _weather.AddRange(words);
         return true;
     }
+
+    // A description alone says nothing, but for TS and SH.
+    private static bool IsWeather(string word) =>
+        Weather().Match(word) is { Success: true } match && match.Groups["code"].Captures.Any(c => c.Value is not ("MI" or "PR" or "BC" or "DR" or "BL" or "FZ" or "VC"));
 
     private static int Number(Match match, string name) => int.Parse(match.Groups[name].Value, CultureInfo.InvariantCulture);
 
@@ -201,14 +227,17 @@ internal sealed partial class WeatherGroups
         _ => VisibilityLimit.Exact,
     };
 
-    [GeneratedRegex("^(?<direction>[0-9]{3}|VRB|///)(?<above>P|ABV)?(?<speed>[0-9]{2,3}|//)(G(P|ABV)?(?<gust>[0-9]{2,3}))?(?<unit>KT|MPS|KMH)$", Options, Limit)]
+    [GeneratedRegex("^(?<direction>[0-9]{3}|VRB|///)(?<above>P|ABV)?(?<speed>[0-9]{2,3}|//)(G(P|ABV)?(?<gust>[0-9]{2,3}|//))?(?<unit>KT|MPS|KMH)S?$", Options, Limit)]
     private static partial Regex Wind();
 
     [GeneratedRegex("^(?<from>[0-9]{3})V(?<to>[0-9]{3})$", Options, Limit)]
     private static partial Regex Variation();
 
-    [GeneratedRegex("^(?<metres>[0-9]{4})(?<ndv>NDV)?$", Options, Limit)]
+    [GeneratedRegex("^(?<limit>[PM])?(?<metres>[0-9]{4})(?<ndv>NDV)?$", Options, Limit)]
     private static partial Regex MetreVisibility();
+
+    [GeneratedRegex("^(?<metres>[0-9]{4})(N|NE|E|SE|S|SW|W|NW)$", Options, Limit)]
+    private static partial Regex DirectionalVisibility();
 
     [GeneratedRegex("^(?<km>[0-9]{1,2})KM$", Options, Limit)]
     private static partial Regex KilometreVisibility();
@@ -219,7 +248,7 @@ internal sealed partial class WeatherGroups
     [GeneratedRegex("^(?<limit>[PM])?(?<above>[0-9]{1,2})/(?<below>[0-9]{1,2})SM$", Options, Limit)]
     private static partial Regex FractionOfMile();
 
-    [GeneratedRegex("^[0-9]{1,2}$", Options, Limit)]
+    [GeneratedRegex("^(?<limit>[PM])?(?<miles>[0-9]{1,2})$", Options, Limit)]
     private static partial Regex WholeMiles();
 
     [GeneratedRegex("^(?<amount>FEW|SCT|BKN|OVC|VV|///)(?<height>[0-9]{3}|///)(?<kind>CB|TCU|///)?$", Options, Limit)]
@@ -228,6 +257,6 @@ internal sealed partial class WeatherGroups
     [GeneratedRegex("^(Q(?<hpa>[0-9]{4}|////)|A(?<inches>[0-9]{4}|////)|QNH(?<inches>[0-9]{4})INS)$", Options, Limit)]
     private static partial Regex Setting();
 
-    [GeneratedRegex("^([+-]|VC|[+-]VC)?((MI|PR|BC|DR|BL|SH|TS|FZ)+(DZ|RA|SN|SG|IC|PL|GR|GS|UP|BR|FG|FU|VA|DU|SA|HZ|PY|PO|SQ|FC|SS|DS)*|(DZ|RA|SN|SG|IC|PL|GR|GS|UP|BR|FG|FU|VA|DU|SA|HZ|PY|PO|SQ|FC|SS|DS)+)$", Options, Limit)]
+    [GeneratedRegex("^[+-]?(?<code>VC|MI|PR|BC|DR|BL|SH|TS|FZ|DZ|RA|SN|SG|IC|PL|GR|GS|UP|BR|FG|FU|VA|DU|SA|HZ|PY|PO|SQ|FC|SS|DS){1,6}$", Options, Limit)]
     private static partial Regex Weather();
 }

@@ -161,8 +161,87 @@ public sealed class TafReportTests
     {
         var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18O10KT 9999 SCT030 TEMPO 3000 BR FM1225ZZ 20010KT", Instant.FromUtc(2026, 5, 12, 11, 0));
         Assert.Equal(["18O10KT", "TEMPO", "FM1225ZZ"], report.Unread.Select(u => u.Group));
-        Assert.Equal(2, report.Groups.Length);
+        Assert.Equal(3, report.Groups.Length);
         Assert.Equal(report.ValidTo, report.Groups[1].To);
+        Assert.Null(report.Groups[1].Conditions.Wind);
+    }
+
+    // Forecasts of the kinds found in the metaf library test suite (github nnaumenko/metaf, test/testdata_real.cpp, MIT), shortened: 11/2SM is Canadian for 1 1/2SM.
+    [Theory]
+    [InlineData("TAF AMD XAND 131639Z 1316/1401 31020G30KT 6SM -SN SCT008 OVC025 TEMPO 1316/1401 11/2SM -SN BLSN OVC015", 1, "11/2SM", 2414.016)]
+    [InlineData("TAF XAND 111740Z 1118/1218 07007KT 21/4SM -DZ BR OVC005", 0, "21/4SM", 3621.024)]
+    [InlineData("TAF XAND 111740Z 1118/1218 07007KT 11/16SM FG OVC001", 0, "11/16SM", 1106.424)]
+    [InlineData("TAF XAND 111740Z 1118/1218 07007KT P1 1/2SM BR OVC005", 0, "P1 1/2SM", 2414.016)]
+    [InlineData("TAF XAND 211600Z 2118/2218 15013KT 9999 FEW020 TEMPO 2205/2208 3000E VCFG FEW002", 1, "3000E", 3000.0)]
+    [InlineData("TAF XAND 141700Z 1418/1518 11006KT CAVOK PROB40 1420/1424 TSRA FEW015CB FM150900 11005KT 0600 FG", 2, "0600", 600.0)]
+    public void A_visibility_is_read_as_it_is_meant(string text, int group, string written, double metres)
+    {
+        var visibility = TafReport.Parse(text, Instant.FromUtc(2026, 1, 15, 0, 0)).Groups[group].Conditions.Visibility;
+        Assert.Equal(written, visibility?.Text);
+        Assert.Equal(metres, visibility?.Metres ?? 0, 0.001);
+    }
+
+    // The military forecasts among those: words to people hold times that look like visibilities.
+    [Theory]
+    [InlineData("TAF XAND 1215/1315 09010KT 9999 SCT120 QNH3008INS BECMG 1216/1218 VRB25G50KT QNH2950INS T30/1218Z T24/1306Z LAST NO AMDS AFT 1215 NEXT 1709", "LAST NO AMDS AFT 1215 NEXT 1709")]
+    [InlineData("TAF AMD XAND 1215/1315 02028G48KT 2400 +RA BECMG 1216/1218 05035G60KT T24/1221Z T28/1307Z AMD 1515", "AMD 1515")]
+    [InlineData("XAND 121335Z 1215/1315 02035G50KT 3SM +SHRA BECMG 1216/1218 09045G60KT OVC007 AMD LTD TO CLD VIS AND WIND TIL 1302", "AMD LTD TO CLD VIS AND WIND TIL 1302")]
+    [InlineData("TAF XAND 121100Z 1215/1315 35010G15KT 9999 FEW200 BECMG 1216/1218 33010G15KT FEW200 WND 33009KT AFT 1317 TX47/1218Z TN29/1302Z", "WND 33009KT AFT 1317")]
+    public void Words_to_people_are_remarks_and_no_conditions(string text, string remark)
+    {
+        var report = TafReport.Parse(text, Instant.FromUtc(2026, 5, 12, 14, 0));
+        Assert.Empty(report.Unread);
+        Assert.Equal(remark, report.Remarks);
+        Assert.Equal(2, report.Groups.Length);
+        Assert.Null(report.Groups[1].Conditions.Visibility);
+    }
+
+    [Theory]
+    [InlineData("3500 HZ/-RA SCT018", "HZ;-RA")]
+    [InlineData("3000 -TSRA/RA FEW025CB", "-TSRA;RA")]
+    [InlineData("1000 DSTS SCT030", "DSTS")]
+    [InlineData("7000 TSVCSH SCT024CB", "TSVCSH")]
+    [InlineData("1000 +SNSH OVC010", "+SNSH")]
+    [InlineData("6SM -DZSN BR", "-DZSN;BR")]
+    public void Weather_is_read_in_the_forms_found(string groups, string weather)
+    {
+        var report = TafReport.Parse($"TAF XAND 121100Z 1212/1312 18010KT {groups}", Instant.FromUtc(2026, 5, 12, 11, 0));
+        Assert.Empty(report.Unread);
+        Assert.Equal(weather, string.Join(';', report.Groups[0].Conditions.Weather));
+    }
+
+    [Theory]
+    [InlineData("VCMI")]
+    [InlineData("BL")]
+    [InlineData("3/2SM")]
+    [InlineData("2/2SM")]
+    public void A_group_that_means_nothing_is_named(string group) =>
+        Assert.Equal([group], TafReport.Parse($"TAF XAND 121100Z 1212/1312 18010KT {group}", Instant.FromUtc(2026, 5, 12, 11, 0)).Unread.Select(u => u.Group));
+
+    [Fact]
+    public void A_forecast_without_a_validity_holds_at_no_time()
+    {
+        var received = Instant.FromUtc(2026, 5, 12, 11, 0);
+        Assert.Null(TafReport.Parse("TAF XAND 121100Z 121212 18010KT 9999", received).At(received + Duration.FromHours(2)));
+        Assert.True(TafReport.Parse("TAF XAND 121100Z 1212/1300 FCST NOT AVBL DUE NO OBS", received).IsCancelled);
+        Assert.Equal(received, TafReport.Parse("TAF XAND 121100 1212/1312 18010KT 9999", received).Issued);
+    }
+
+    [Fact]
+    public void A_change_ends_with_the_part_it_was_written_in()
+    {
+        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT 9999 BECMG 1218/1221 27012KT 3000 BR FM122000 20015KT 9999", Instant.FromUtc(2026, 5, 12, 11, 0));
+        Assert.Equal((200, "9999"), (report.At(Instant.FromUtc(2026, 5, 12, 22, 0))?.Prevailing.Wind?.DirectionDeg, report.At(Instant.FromUtc(2026, 5, 12, 22, 0))?.Prevailing.Visibility?.Text));
+    }
+
+    [Fact]
+    public void Several_reports_of_one_text_are_read_each_by_itself()
+    {
+        Assert.Equal(2, BulletinText.Each("METAR XAND 121153Z 27015KT 9999 FEW030 18/09 Q1013=\nMETAR XBEL 121150Z 24010KT CAVOK 17/08 Q1014=").Count);
+        Assert.Equal(2, BulletinText.Each("METAR XAND 121153Z 27015KT 9999 FEW030 18/09 Q1013\nTAF XAND 121100Z 1212/1312 18010KT\n  TEMPO 1214/1216 3000 BR").Count);
+        Assert.Single(BulletinText.Each("FTXX41 XAND 121100 AAA\nTAF AMD\nXAND 121100Z 1212/1312 18010KT CAVOK="));
+        Assert.Single(BulletinText.Each("TAF\nTAF AMD XAND 121100Z 1212/1312 18010KT CAVOK"));
+        Assert.Single(BulletinText.Each(""));
     }
 
     [Theory]
