@@ -25,7 +25,7 @@ public static class Program
         using var interrupt = new CancellationTokenSource();
         void Stop(object? sender, ConsoleCancelEventArgs e)
         {
-            e.Cancel = true;
+            e.Cancel = !interrupt.IsCancellationRequested; // pressed again it ends the program at once
             interrupt.Cancel();
         }
 
@@ -41,7 +41,7 @@ public static class Program
                 return ExitStatus.BadInput;
             }
 
-            return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
+            return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
         }
         catch (InputException error)
         {
