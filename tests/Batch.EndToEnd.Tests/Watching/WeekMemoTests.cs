@@ -9,11 +9,12 @@ using Batch.SampleMaker.Books;
 using Batch.SampleMaker.Week;
 using Batch.Sheets;
 using CsCheck;
+using Xunit.Abstractions;
 
 namespace Batch.EndToEnd.Tests.Watching;
 
 /// <summary>What <c>watch</c> takes over from the run before: much, and never anything that a run without it would find otherwise.</summary>
-public sealed class WeekMemoTests : IDisposable
+public sealed class WeekMemoTests(ITestOutputHelper said) : IDisposable
 {
     private const int Legs = 42;
     private const int EditsInARow = 8;
@@ -88,7 +89,37 @@ public sealed class WeekMemoTests : IDisposable
         Assert.Contains(failing, leg => leg.Findings == old[leg.Plan.Key].Findings);
     }
 
+    /// <summary>Measured when asked for, because it needs the machine for itself: WATCH_SPEED=1.</summary>
+    [SkippableFact]
+    public void An_edit_costs_a_part_of_a_run()
+    {
+        Skip.If(string.IsNullOrEmpty(Environment.GetEnvironmentVariable("WATCH_SPEED")), "WATCH_SPEED is not set");
+        CsvCells.Copy(Batch.Testing.RepositoryRoot.PathOf("input-samples/csv"), _folder.Path);
+        var memo = new WeekMemo();
+        Timed("first run", memo);
+        Timed("nothing changed", memo);
+        double fresh = 0, kept = 0;
+        foreach (var (cell, value) in new[] { ("week/Legs/Z3", "seen"), ("week/Legs/R8", "full"), ("week/Legs/D20", "10:05"), ("week/Manifest/E5", "201"), ("operator/Aircraft/J4", "2877.5") })
+        {
+            CsvCells.Type(_folder.Path, [(cell, value)]);
+            kept += Timed($"{cell} = {value}", memo);
+            fresh += Timed("the same without what was kept", null);
+        }
+
+        Assert.True(kept < fresh, string.Create(CultureInfo.InvariantCulture, $"{kept:0} ms against {fresh:0} ms"));
+    }
+
     public void Dispose() => _folder.Dispose();
+
+    private double Timed(string what, WeekMemo? memo)
+    {
+        var before = Environment.CpuUsage.TotalTime;
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        Read(memo);
+        var used = (Environment.CpuUsage.TotalTime - before).TotalMilliseconds;
+        said.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what}: {used:0} ms of processor time, {clock.ElapsedMilliseconds} ms by the clock"));
+        return used;
+    }
 
     private static string Difference(CheckedWeek fresh, CheckedWeek kept)
     {
