@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using System.Runtime.InteropServices;
 using Batch.Cli.Commands;
 using Batch.Cli.Pipeline;
 
@@ -30,6 +31,13 @@ public static class Program
         }
 
         Console.CancelKeyPress += Stop;
+
+        // The server of the board takes this signal for itself alone; the whole program is meant.
+        using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, context =>
+        {
+            context.Cancel = !interrupt.IsCancellationRequested;
+            interrupt.Cancel();
+        });
         try
         {
             var parsed = CommandTree.Build(new Terminal(output, errors), interrupt.Token).Parse(args);
