@@ -14,7 +14,7 @@ using Xunit.Abstractions;
 namespace Batch.EndToEnd.Tests.Watching;
 
 /// <summary>What <c>watch</c> takes over from the run before: much, and never anything that a run without it would find otherwise.</summary>
-public sealed class WeekMemoTests(ITestOutputHelper said) : IDisposable
+public sealed class WeekMemoTests(ITestOutputHelper output) : IDisposable
 {
     private const int Legs = 42;
     private const int EditsInARow = 8;
@@ -117,7 +117,7 @@ public sealed class WeekMemoTests(ITestOutputHelper said) : IDisposable
         var clock = System.Diagnostics.Stopwatch.StartNew();
         Read(memo);
         var used = (Environment.CpuUsage.TotalTime - before).TotalMilliseconds;
-        said.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what}: {used:0} ms of processor time, {clock.ElapsedMilliseconds} ms by the clock"));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what}: {used:0} ms of processor time, {clock.ElapsedMilliseconds} ms by the clock"));
         return used;
     }
 
