@@ -1,12 +1,9 @@
 using System.Xml;
 using Batch.Books.Cells;
-using Batch.Books.Editing;
-using Batch.Books.Excel;
 using Batch.Books.Files;
 using Batch.Books.Headers;
 using Batch.Books.Import;
 using Batch.Books.Links;
-using Batch.Books.Packages;
 using Batch.Books.Sheets;
 using Batch.Flight.Earth;
 using Batch.Flight.Fleet;
@@ -26,21 +23,19 @@ public static class BookImport
     {
         if (request.Only.IsEmpty && request.Within is null && request.Kind == ImportKind.Airports) throw new BookException("a list of the world's airports is not taken whole; say which with --only XAAA,XBBB or --within 500 XAAA");
         if (request.TimeZone.Length > 0 && DateTimeZoneProviders.Tzdb.GetZoneOrNull(request.TimeZone) is null) throw new BookException($"{request.TimeZone} is not an IANA time zone, such as Atlantic/Azores");
-        var path = BookPath(request);
-        var name = Path.GetFileName(path);
-        RefuseOpen(path, name);
-        var bytes = WorkbookFile.Bytes(path, name);
-        var book = WorkbookFile.Read(path, 0);
+        var file = Book(request);
+        var name = Path.GetFileName(Path.TrimEndingDirectorySeparator(file.Path));
         var notes = new ImportNotes();
-        var shelf = new Shelf([book], new Complaints());
-        OperatorSheet.Read(shelf, out _);
         try
         {
-            var workbook = new WorkbookParts(Package.Read(bytes, name));
-            var sheets = Sheets(request, shelf, workbook, book, notes);
+            ImportBook book = file.IsWorkbook ? new WorkbookImport(file.Path) : new CsvImport(file);
+            var shelf = new Shelf([book.Raw], new Complaints());
+            OperatorSheet.Read(shelf, out _);
+            var sheets = Sheets(request, shelf, book, notes);
             var report = new ImportReport { Sheets = sheets, LeftOut = notes.LeftOut, Notes = notes.Notes };
             if (request.IsPreview || sheets.All(sheet => sheet.Added.IsEmpty && sheet.Updated == 0)) return report;
-            return report with { Written = path, Backup = SafeFile.Replace(path, workbook.Package.Write()) };
+            var (written, backup) = book.Save();
+            return report with { Written = written, Backup = backup };
         }
         catch (Exception thrown) when (thrown is XmlException or InvalidDataException)
         {
@@ -48,11 +43,11 @@ public static class BookImport
         }
     }
 
-    private static ImmutableArray<ImportedSheet> Sheets(ImportRequest request, Shelf shelf, WorkbookParts workbook, RawBook book, ImportNotes notes)
+    private static ImmutableArray<ImportedSheet> Sheets(ImportRequest request, Shelf shelf, ImportBook book, ImportNotes notes)
     {
         var airports = AirportsSheet.Read(shelf);
         var places = airports.Names.Select(airports.Find).OfType<Airport>().ToDictionary(airport => airport.Ident, airport => airport.Position, StringComparer.OrdinalIgnoreCase);
-        ImportedSheet Bring(SheetPlan plan, IEnumerable<ImportRow> rows, params string[] keys) => BringInto(request, shelf, workbook, book, notes, plan, rows, [.. keys.Select(key => plan.Columns.First(column => column.Name == key))]);
+        ImportedSheet Bring(SheetPlan plan, IEnumerable<ImportRow> rows, params string[] keys) => BringInto(request, shelf, book, notes, plan, rows, [.. keys.Select(key => plan.Columns.First(column => column.Name == key))]);
         if (request.Kind == ImportKind.Fixes) return [Bring(FixesSheet.Plan, new PointList(request, FixesSheet.Plan, notes).Rows([.. FixesSheet.Plan.Columns.Take(1)], places), "Ident")];
         if (request.Kind == ImportKind.Airways) return [Bring(AirwaysSheet.Plan, new PointList(request, AirwaysSheet.Plan, notes).Rows([.. AirwaysSheet.Plan.Columns.Take(2)], places), "Airway", "Sequence")];
         var list = new AirportList(request, places, notes).Rows();
@@ -63,17 +58,17 @@ public static class BookImport
         return [brought, Bring(RunwaysSheet.Plan, new RunwayList(runways, notes).Rows(idents), "Airport", "Runway")];
     }
 
-    private static ImportedSheet BringInto(ImportRequest request, Shelf shelf, WorkbookParts workbook, RawBook book, ImportNotes notes, SheetPlan plan, IEnumerable<ImportRow> rows, ImmutableArray<Column> keys)
+    private static ImportedSheet BringInto(ImportRequest request, Shelf shelf, ImportBook book, ImportNotes notes, SheetPlan plan, IEnumerable<ImportRow> rows, ImmutableArray<Column> keys)
     {
-        var sheet = book.Sheets.FirstOrDefault(sheet => HeaderText.Plain(sheet.Name) == HeaderText.Plain(plan.Name)) ?? throw new BookException($"{book.Name} has no sheet {plan.Name}; 'tripbatch new' shows what it looks like");
+        var sheet = book.Raw.Sheets.FirstOrDefault(sheet => HeaderText.Plain(sheet.Name) == HeaderText.Plain(plan.Name)) ?? throw new BookException($"{book.Raw.Name} has no sheet {plan.Name}; 'tripbatch new' shows what it looks like");
         var complaints = new Complaints();
         var header = HeaderMatch.Find(sheet, plan, shelf.Defaults(0), complaints);
         if (header is null || keys.Any(key => !header.Placed.ContainsKey(key))) throw new BookException($"{sheet.Place} has no header row with {string.Join(", ", keys.Select(key => key.Name))}");
-        var part = workbook.Sheet(sheet.Name) ?? throw new InvalidDataException($"the part of {sheet.Name} is missing");
-        var text = workbook.Text(part);
-        var edit = new SheetEdit(new SheetText(text.Text));
-        var brought = new SheetImport(sheet, header, edit, keys, notes).Bring(rows, request.Updates);
-        workbook.Package.Put(part, text.Bytes(edit.Done()));
+        var target = book.Open(sheet, sheet.Rows.Where(row => row.Number > header.Row).Select(row => row.Number).LastOrDefault());
+        var import = new SheetImport(sheet, header, target, keys, notes);
+        var last = import.Last;
+        var brought = import.Bring(rows, request.Updates);
+        book.Close(sheet, target, (last, import.Last), notes);
         return brought;
     }
 
@@ -96,21 +91,12 @@ public static class BookImport
         return string.Create(System.Globalization.CultureInfo.InvariantCulture, $" ({airport.Ident}, {miles:0} NM away, has {airport.Zone.Id})");
     }
 
-    private static string BookPath(ImportRequest request)
+    private static BookFile Book(ImportRequest request)
     {
         var sheet = request.Kind.ToString();
         var files = BookFiles.Of([request.Book]);
-        if (files.Any(file => !file.IsWorkbook)) throw new BookException($"{request.Book} holds csv files; rows are taken into a workbook (.xlsx) only");
-        if (files.Length == 1) return files[0].Path;
+        if (files.Length == 1) return files[0];
         var found = files.FirstOrDefault(file => file.Read(0).Sheets.Any(other => HeaderText.Plain(other.Name) == HeaderText.Plain(sheet)));
-        return found?.Path ?? throw new BookException($"no workbook in {request.Book} has a sheet {sheet}");
-    }
-
-    // The other program would write over what is taken in here when it saves.
-    private static void RefuseOpen(string path, string name)
-    {
-        var folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? "";
-        string[] marks = [Path.Combine(folder, "~$" + name), Path.Combine(folder, $".~lock.{name}#")];
-        if (Array.Exists(marks, File.Exists)) throw new BookException($"{name} is open in a spreadsheet program; close it there first, or its next save would undo the import");
+        return found ?? throw new BookException($"no workbook in {request.Book} has a sheet {sheet}");
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Batch.Checks.Remedies;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
@@ -14,6 +15,9 @@ public sealed class RemedyFinder
     public const int Most = 3;
 
     private readonly RemedyGround _ground;
+    private readonly Forecasts _forecasts;
+    private readonly IReadOnlyDictionary<LegKey, RemedyMemo.Kept> _known;
+    private readonly ConcurrentDictionary<LegKey, RemedyMemo.Kept> _found = [];
 
     /// <summary>Makes a finder.</summary>
     /// <param name="planner">The planner that planned the week; what it has planned is used again.</param>
@@ -21,8 +25,16 @@ public sealed class RemedyFinder
     /// <param name="rules">The rules it was checked by.</param>
     /// <param name="forecasts">Forecasts it was checked with.</param>
     /// <param name="guard">Runs the planning of one leg; gives the plan, or an unplanned leg where planning broke down.</param>
-    public RemedyFinder(WeekPlanner planner, CheckedWeek week, RuleSet rules, Forecasts forecasts, Func<Leg, Func<LegPlan>, LegPlan> guard) =>
+    /// <param name="before">Remedies found before in a week of which much is the same; null for none.</param>
+    public RemedyFinder(WeekPlanner planner, CheckedWeek week, RuleSet rules, Forecasts forecasts, Func<Leg, Func<LegPlan>, LegPlan> guard, RemedyMemo? before = null)
+    {
         _ground = new RemedyGround(planner, week, rules, forecasts, guard);
+        _forecasts = forecasts;
+        _known = before?.HoldingIn(week.Plan, forecasts) ?? ImmutableDictionary<LegKey, RemedyMemo.Kept>.Empty;
+    }
+
+    /// <summary>What was found so far, for the next time.</summary>
+    public RemedyMemo Memo => new(_ground.Week.Plan, _forecasts, _found.ToImmutableDictionary());
 
     /// <summary>The legs for which remedies are looked for.</summary>
     public ImmutableArray<CheckedLeg> Failing => [.. _ground.Week.Legs.Where(leg => leg is { State: LegState.Fail, Plan: LegPlan.Planned })];
@@ -36,14 +48,28 @@ public sealed class RemedyFinder
             return leg;
         }
 
-        var trials = new Trials(_ground, leg);
-        return leg with { Findings = [.. leg.Findings.Select(finding => finding.Verdict == Verdict.Fail ? Find(planned, finding, trials) : finding)] };
+        if (!_known.TryGetValue(leg.Plan.Key, out var kept) || !kept.IsFor(leg.Findings))
+        {
+            kept = Search(leg, planned);
+        }
+
+        _found[leg.Plan.Key] = kept;
+        return leg with { Findings = kept.After };
     }
 
-    private Finding Find(LegPlan.Planned planned, Finding finding, Trials trials)
+    private RemedyMemo.Kept Search(CheckedLeg leg, LegPlan.Planned planned)
+    {
+        var seen = new Footprint();
+        seen.Leg(planned);
+        var ground = _ground.Noting(seen);
+        var trials = new Trials(ground, leg);
+        return new RemedyMemo.Kept(leg.Findings, [.. leg.Findings.Select(finding => finding.Verdict == Verdict.Fail ? Find(planned, finding, ground, trials) : finding)], seen);
+    }
+
+    private static Finding Find(LegPlan.Planned planned, Finding finding, RemedyGround ground, Trials trials)
     {
         trials.Restart();
-        var failure = new Failure(planned, finding, _ground);
+        var failure = new Failure(planned, finding, ground);
         var found = new List<Remedy>();
         foreach (var kind in AllKinds.List.Where(kind => kind.Suits(failure)))
         {

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Batch.Checks.Remedies;
 using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
@@ -11,6 +12,7 @@ internal sealed class WeekUnderCheck
     private readonly Dictionary<LegKey, LegPlan> _legs = [];
     private readonly Dictionary<string, AircraftWeek> _aircraft = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, CrewWeek> _crew = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Footprint? _seen;
     private readonly Dictionary<string, CheckSetting> _settings;
     private readonly FrozenDictionary<string, ImmutableArray<LoggedDuty>> _logged;
     private readonly Lazy<Instant?> _begins;
@@ -52,20 +54,41 @@ internal sealed class WeekUnderCheck
         }
     }
 
+    private WeekUnderCheck(WeekUnderCheck like, Footprint seen)
+    {
+        (Plan, Board, _settings, _logged, _legs, _aircraft, _crew, _seen) = (like.Plan, like.Board, like._settings, like._logged, like._legs, like._aircraft, like._crew, seen);
+    }
+
     /// <summary>The week.</summary>
     public PlannedWeek Plan { get; }
 
+    /// <summary>The same week, noting what is looked at in it.</summary>
+    /// <param name="seen">Takes the notes.</param>
+    public WeekUnderCheck Noting(Footprint seen) => new(this, seen);
+
     /// <summary>The plan of a leg; null where the week has none.</summary>
     /// <param name="key">Its key.</param>
-    public LegPlan? Leg(LegKey key) => _legs.GetValueOrDefault(key);
+    public LegPlan? Leg(LegKey key)
+    {
+        _seen?.Trip(key.Trip);
+        return _legs.GetValueOrDefault(key);
+    }
 
     /// <summary>What an aircraft does; null where the week does not know it.</summary>
     /// <param name="registration">Registration.</param>
-    public AircraftWeek? Aircraft(string registration) => _aircraft.GetValueOrDefault(registration);
+    public AircraftWeek? Aircraft(string registration)
+    {
+        _seen?.Aircraft(registration);
+        return _aircraft.GetValueOrDefault(registration);
+    }
 
     /// <summary>What a person does; null where the week does not know the code.</summary>
     /// <param name="code">Code.</param>
-    public CrewWeek? Crew(string code) => _crew.GetValueOrDefault(code);
+    public CrewWeek? Crew(string code)
+    {
+        _seen?.Pilot(code);
+        return _crew.GetValueOrDefault(code);
+    }
 
     /// <summary>The operator's setting of a check; null where there is none.</summary>
     /// <param name="check">Check id.</param>
@@ -98,7 +121,11 @@ internal sealed class WeekUnderCheck
 
     /// <summary>Another plan of the same books made ready.</summary>
     /// <param name="plan">The plan; only legs and loads differ.</param>
-    public WeekUnderCheck With(PlannedWeek plan) => new(plan, _settings, Board, _logged);
+    public WeekUnderCheck With(PlannedWeek plan)
+    {
+        var week = new WeekUnderCheck(plan, _settings, Board, _logged);
+        return _seen is { } seen ? week.Noting(seen) : week;
+    }
 
     // A row of a day after the week has begun says nothing of how far the log is kept: it may be a slip of the date.
     private static LocalDate? LastLogged(ImmutableArray<LoggedDuty> rows, Instant? begins) =>

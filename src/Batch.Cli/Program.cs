@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using System.Runtime.InteropServices;
 using Batch.Cli.Commands;
 using Batch.Cli.Pipeline;
 
@@ -25,11 +26,18 @@ public static class Program
         using var interrupt = new CancellationTokenSource();
         void Stop(object? sender, ConsoleCancelEventArgs e)
         {
-            e.Cancel = true;
+            e.Cancel = !interrupt.IsCancellationRequested; // pressed again it ends the program at once
             interrupt.Cancel();
         }
 
         Console.CancelKeyPress += Stop;
+
+        // The server of the board takes this signal for itself alone; the whole program is meant.
+        using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, context =>
+        {
+            context.Cancel = !interrupt.IsCancellationRequested;
+            interrupt.Cancel();
+        });
         try
         {
             var parsed = CommandTree.Build(new Terminal(output, errors), interrupt.Token).Parse(args);
@@ -41,7 +49,7 @@ public static class Program
                 return ExitStatus.BadInput;
             }
 
-            return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
+            return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
         }
         catch (InputException error)
         {

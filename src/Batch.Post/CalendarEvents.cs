@@ -46,7 +46,7 @@ public static class CalendarEvents
             Start = LocalTimes.Zoned(facts.OffBlocks, facts.FromZone),
             End = LocalTimes.Zoned(Instant.Max(facts.OffBlocks, facts.OnBlocks), facts.ToZone),
             Summary = $"{facts.Key} {facts.From}-{facts.To} {facts.Aircraft}",
-            Location = facts.From,
+            Location = leg.Place.Length > 0 ? $"{leg.Place} ({facts.From})" : facts.From,
             Description = string.Join('\n', lines.Where(line => line.Length > 0)),
         };
     }

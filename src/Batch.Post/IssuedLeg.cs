@@ -15,6 +15,9 @@ public sealed record IssuedLeg
     /// <summary>Revision of the trip that the facts belong to, 1 or more.</summary>
     public required int TripRevision { get; init; }
 
+    /// <summary>Name of the departure airport; empty where not known.</summary>
+    public string Place { get; init; } = "";
+
     /// <summary>When the person reports, where the leg is the first of a duty; null for other legs and where not known.</summary>
     public Instant? Report { get; init; }
 

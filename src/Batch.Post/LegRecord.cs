@@ -15,6 +15,9 @@ public sealed record LegRecord
     /// <summary>Code of the second pilot; empty for none.</summary>
     public string SecondPilot { get; init; } = "";
 
+    /// <summary>Name of the departure airport; empty where not known.</summary>
+    public string FromName { get; init; } = "";
+
     /// <summary>Off blocks; null where it could not be read.</summary>
     public Instant? OffBlocks { get; init; }
 

@@ -10,15 +10,27 @@ public static class TripRevisions
     /// <param name="ledger">What was issued.</param>
     public static ImmutableArray<TripRevision> Of(WeekRecord week, Ledger ledger)
     {
-        var issued = ledger.Packets.Where(packet => packet.Outcome == LedgerOutcome.Issued)
-            .SelectMany(packet => packet.Legs.Where(leg => !leg.IsHeld && leg.Facts.OnBlocks > week.MadeAt).Select(leg => (packet.At, Leg: leg)))
-            .GroupBy(entry => entry.Leg.Facts.Trip, StringComparer.OrdinalIgnoreCase)
-            .ToDictionary(trip => trip.Key, trip => trip.ToImmutableArray(), StringComparer.OrdinalIgnoreCase);
+        var (issued, unsure) = (Told(week, ledger, LedgerOutcome.Issued), Told(week, ledger, LedgerOutcome.Unknown));
         return
         [
             .. week.Legs.GroupBy(leg => leg.Trip, StringComparer.OrdinalIgnoreCase).OrderBy(trip => trip.Key, StringComparer.Ordinal)
-                .Select(trip => issued.TryGetValue(trip.Key, out var entries) ? Compared(trip.Key, [.. trip], entries, week) : new TripRevision { Trip = trip.Key, Number = 1 }),
+                .Select(trip => Numbered(issued.Contains(trip.Key) ? Compared(trip.Key, [.. trip], [.. issued[trip.Key]], week) : new TripRevision { Trip = trip.Key, Number = 1 }, [.. trip], [.. unsure[trip.Key]])),
         ];
+    }
+
+    private static ILookup<string, (Instant At, IssuedLeg Leg)> Told(WeekRecord week, Ledger ledger, LedgerOutcome outcome) => ledger.Packets.Where(packet => packet.Outcome == outcome)
+        .SelectMany(packet => packet.Legs.Where(leg => !leg.IsHeld && leg.Facts.OnBlocks > week.MadeAt).Select(leg => (packet.At, Leg: leg)))
+        .ToLookup(entry => entry.Leg.Facts.Trip, StringComparer.OrdinalIgnoreCase);
+
+    // A number that may have reached somebody with another content is not given again.
+    private static TripRevision Numbered(TripRevision trip, ImmutableArray<LegRecord> legs, ImmutableArray<(Instant At, IssuedLeg Leg)> unsure)
+    {
+        if (trip.Issued is not null && trip.Changes.IsEmpty) return trip;
+        var highest = unsure.Select(entry => entry.Leg.TripRevision).DefaultIfEmpty(0).Max();
+        if (highest < trip.Number) return trip;
+        var now = legs.Select(leg => leg.Facts).OfType<LegFacts>().GroupBy(facts => facts.Leg).ToDictionary(leg => leg.Key, leg => leg.Last());
+        var isSame = unsure.Where(entry => entry.Leg.TripRevision == highest).All(entry => now.TryGetValue(entry.Leg.Facts.Leg, out var facts) && facts == entry.Leg.Facts);
+        return trip with { Number = isSame ? highest : highest + 1 };
     }
 
     private static TripRevision Compared(string trip, ImmutableArray<LegRecord> legs, ImmutableArray<(Instant At, IssuedLeg Leg)> entries, WeekRecord week)

@@ -38,6 +38,12 @@ public sealed record CrewLetter
     /// <summary>Number of this issue to this person, 1 for the first.</summary>
     public int Revision { get; init; } = 1;
 
+    /// <summary>The last issue that the person surely has; null where there is none. The number of this one where it is sent once more.</summary>
+    public int? Since { get; init; }
+
+    /// <summary>Later issues that may have reached the person, because the server's answer was never heard.</summary>
+    public ImmutableArray<int> Unsure { get; init; } = [];
+
     /// <summary>What changed since the issue before, one sentence each, such as <c>T101/1: passengers 3 to 4.</c>; empty for the first issue.</summary>
     public ImmutableArray<string> Changes { get; init; } = [];
 

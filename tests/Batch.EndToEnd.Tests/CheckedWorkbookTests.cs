@@ -18,6 +18,8 @@ public sealed class CheckedWorkbookTests(SampleRun sample) : IClassFixture<Sampl
         var findings = book.Worksheet("Findings");
         var first = findings.Row(5);
         Assert.Equal(("fail", "Legs G71", "'Legs'!G71"), (first.Cell(1).GetString(), first.Cell(5).GetString(), first.Cell(5).Hyperlink.InternalAddress));
+        Assert.Equal("T131/2", first.Cell(2).GetString());
+        Assert.Single(findings.RowsUsed(), row => row.Cell(2).GetString() == "T131/2" || row.Cell(6).GetString().Contains("XADN", StringComparison.Ordinal));
         var fuel = book.Worksheet("Legs").Cell("R39");
         Assert.Equal(Red, fuel.Style.Fill.BackgroundColor);
         Assert.Contains("Would help: ", fuel.Comment.Text, StringComparison.Ordinal);

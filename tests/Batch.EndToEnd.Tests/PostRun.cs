@@ -47,10 +47,15 @@ public sealed class PostRun : IDisposable
     public (int Status, string Output, string Errors) Send(params string[] options) => SampleRun.Run(["send", Out, .. options]);
 
     /// <summary>The real program in a process of its own.</summary>
-    public Process StartSending(LoopbackServer server)
+    /// <param name="server">Where it sends to.</param>
+    /// <param name="password">Set in the environment; null for none.</param>
+    /// <param name="options">Further options.</param>
+    public Process StartSending(LoopbackServer server, string? password = null, params string[] options)
     {
         var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "tripbatch.exe" : "tripbatch")) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
-        foreach (var word in new[] { "send", Out, "--smtp", "127.0.0.1:" + server.Port.ToString(System.Globalization.CultureInfo.InvariantCulture) }) start.ArgumentList.Add(word);
+        string[] words = ["send", Out, "--smtp", "127.0.0.1:" + server.Port.ToString(System.Globalization.CultureInfo.InvariantCulture), .. options];
+        foreach (var word in words) start.ArgumentList.Add(word);
+        if (password is not null) start.Environment["TRIPBATCH_SMTP_PASSWORD"] = password;
         return Process.Start(start) ?? throw new InvalidOperationException("The program does not start.");
     }
 

@@ -189,6 +189,68 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         Assert.Equal(run.People.Length, server.Taken.Select(mail => mail.MessageId).Distinct(StringComparer.Ordinal).Count());
     }
 
+    [SkippableFact]
+    public void Interrupted_it_finishes_the_letter_at_hand_and_the_next_run_sends_the_rest_each_once()
+    {
+        Skip.IfNot(Watching.WatchedProgram.CanBeInterrupted, "interrupts do not reach a program that is started here");
+        using var run = new PostRun(first);
+        using var reached = new SemaphoreSlim(0);
+        using var server = new LoopbackServer((to, tries) =>
+        {
+            if (to.StartsWith("rim", StringComparison.Ordinal) && tries == 1)
+            {
+                reached.Release();
+                Thread.Sleep(2000);
+            }
+
+            return null;
+        });
+        using (var process = run.StartSending(server))
+        {
+            Assert.True(reached.Wait(TimeSpan.FromSeconds(60)));
+            using var kill = System.Diagnostics.Process.Start("kill", ["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+            kill.WaitForExit();
+            var said = process.StandardError.ReadToEnd();
+            process.WaitForExit();
+            Assert.Equal(1, process.ExitCode);
+            Assert.Contains("Stopping when the letter at hand is done", said, StringComparison.Ordinal);
+            Assert.InRange(server.Taken.Length, 1, run.People.Length - 1);
+        }
+
+        using var last = run.StartSending(server);
+        var output = last.StandardOutput.ReadToEnd();
+        last.WaitForExit();
+        Assert.Equal(0, last.ExitCode);
+        Assert.DoesNotContain("twice", output, StringComparison.Ordinal);
+        Assert.Equal(run.People, server.Taken.Select(mail => mail.To[..3].ToUpperInvariant()).Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void The_password_comes_from_the_environment_or_a_file_and_is_never_shown(bool isFromFile)
+    {
+        const string Password = "sand-and-7-gulls";
+        using var run = new PostRun(first);
+        using var server = new LoopbackServer(login: ("dispatch", Password));
+        var file = Path.Combine(run.Out, "secret.txt");
+        File.WriteAllText(file, (isFromFile ? Password : "wrong") + "\nsecond line\n");
+        using (var wrong = run.StartSending(server, isFromFile ? null : "wrong", isFromFile ? ["--user", "somebody", "--password-file", file] : ["--user", "dispatch"]))
+        {
+            var said = wrong.StandardOutput.ReadToEnd() + wrong.StandardError.ReadToEnd();
+            wrong.WaitForExit();
+            Assert.Equal(1, wrong.ExitCode);
+            Assert.Contains("did not take user and password", said, StringComparison.Ordinal);
+            Assert.DoesNotContain(Password, said, StringComparison.Ordinal);
+            Assert.Empty(server.Taken);
+        }
+
+        using var right = run.StartSending(server, isFromFile ? null : Password, isFromFile ? ["--user", "dispatch", "--password-file", file] : ["--user", "dispatch"]);
+        Assert.DoesNotContain(Password, right.StandardOutput.ReadToEnd(), StringComparison.Ordinal);
+        right.WaitForExit();
+        Assert.Equal((0, run.People.Length), (right.ExitCode, server.Taken.Length));
+    }
+
     [Fact]
     public void Two_at_once_do_not_send_twice()
     {

@@ -218,6 +218,93 @@ public sealed class CrewIssuesTests
     }
 
     [Fact]
+    public void What_a_packet_replaces_is_what_the_person_surely_has_and_what_may_have_arrived()
+    {
+        using var folder = new TemporaryFolder();
+        var second = SomePost.Week(First with { Passengers = 4 });
+        var ledger = Unheard(folder, SomePost.Week(First), second);
+        var third = SomePost.Issue(SomePost.Week(First with { Passengers = 5 }), ledger);
+        Assert.Equal((3, 1), (third.Revision, third.Since?.Revision));
+        Assert.Equal([2], third.Unsure.AsEnumerable());
+        Assert.Equal(["T101/1: passengers 3 to 5."], third.Changes.AsEnumerable());
+        var again = SomePost.Issue(second, ledger);
+        Assert.Equal((2, 0), (again.Revision, again.Unsure.Length));
+        Assert.Equal(ledger.Packets[^1].Fingerprint, again.Fingerprint);
+    }
+
+    [Fact]
+    public void A_change_taken_back_is_told_to_whom_it_may_have_reached()
+    {
+        using var folder = new TemporaryFolder();
+        var ledger = Unheard(folder, SomePost.Week(First), SomePost.Week(First with { Passengers = 4 }, Second));
+        var back = SomePost.Issue(SomePost.Week(First, SomePost.Facts("T102", 2) with { Captain = "SOR" }), ledger);
+        Assert.True(back.IsDue);
+        Assert.Equal((3, "T101/2"), (back.Revision, Assert.Single(back.Dropped).Facts.Key));
+        Assert.Equal(["T101/2: cancelled, was Mon 7 Dec 18:30 XAND to XBEL, in case revision 2 reached you."], back.Changes.AsEnumerable());
+        var same = Unheard(folder, SomePost.Week(First), SomePost.Week(First with { Passengers = 4 }));
+        var fewer = SomePost.Issue(SomePost.Week(First), same);
+        Assert.Equal(["Revision 2 may have reached you; it does not hold."], fewer.Changes.AsEnumerable());
+        Assert.Equal(3, fewer.Revision);
+    }
+
+    [Fact]
+    public void A_first_packet_that_may_have_arrived_is_taken_back_where_nothing_is_left()
+    {
+        using var folder = new TemporaryFolder();
+        var issue = SomePost.Issue(SomePost.Week(First with { Captain = "SOR" }), Unheard(folder, null, SomePost.Week(First)));
+        Assert.True(issue.IsDue);
+        Assert.Equal((2, 1), (issue.Revision, issue.Dropped.Length));
+        Assert.Contains("in case revision 1 reached you", Assert.Single(issue.Changes), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_number_of_a_trip_that_may_have_reached_somebody_is_not_given_to_another_content()
+    {
+        using var folder = new TemporaryFolder();
+        var second = First with { Passengers = 4 };
+        var ledger = Unheard(folder, SomePost.Week(First), SomePost.Week(second));
+        Assert.Equal((2, 1), Numbers(TripRevisions.Of(SomePost.Week(second), ledger)));
+        Assert.Equal((3, 1), Numbers(TripRevisions.Of(SomePost.Week(second with { Passengers = 5 }), ledger)));
+        Assert.Equal((1, 1), Numbers(TripRevisions.Of(SomePost.Week(First), ledger)));
+
+        static (int, int?) Numbers(ImmutableArray<TripRevision> trips) => (Assert.Single(trips).Number, trips[0].Issued);
+    }
+
+    [Fact]
+    public void A_calendar_event_names_its_place()
+    {
+        var week = SomePost.Week(First);
+        var named = week with { Legs = [.. week.Legs.Select(leg => leg with { FromName = "Andrel City" })] };
+        Assert.Equal("Andrel City (XAND)", CalendarEvents.Of(Assert.Single(SomePost.Issue(named, Ledger.Empty).Legs), "RIM").Location);
+        Assert.Equal("XAND", CalendarEvents.Of(Assert.Single(SomePost.Issue(week, Ledger.Empty).Legs), "RIM").Location);
+    }
+
+    // A ledger in which RIM surely has a first packet and may have a second.
+    private static Ledger Unheard(TemporaryFolder folder, WeekRecord? first, WeekRecord second)
+    {
+        var path = folder.File(Guid.NewGuid() + ".jsonl");
+        using (var pen = LedgerPen.Open(path, SystemClock.Instance))
+        {
+            if (first is not null)
+            {
+                var sure = SomePost.Packet(SomePost.Issue(first, Ledger.Empty), SomePost.MadeAt);
+                pen.Begin(sure);
+                pen.HandOver(sure.MessageId);
+                pen.Issue(sure.MessageId, "taken");
+            }
+        }
+
+        using (var pen = LedgerPen.Open(path, SystemClock.Instance))
+        {
+            var open = SomePost.Packet(SomePost.Issue(second, pen.Ledger), SomePost.MadeAt);
+            pen.Begin(open);
+            pen.HandOver(open.MessageId);
+        }
+
+        return Ledger.Read(path);
+    }
+
+    [Fact]
     public void Trips_carry_their_revision_and_changes_for_the_sheet()
     {
         var ledger = SomePost.Issued(SomePost.Week(First, Second));

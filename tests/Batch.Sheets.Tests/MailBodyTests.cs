@@ -11,6 +11,7 @@ public class MailBodyTests
     private static readonly CrewLetter Second = Ana with
     {
         Revision = 2,
+        Since = 1,
         Changes = ["T101/1: off blocks 14:00Z to 14:30Z.", "T102/1: block fuel 1,240 to 1,320 lb."],
         Legs = [.. Ana.Legs.Select(leg => leg.State == LegState.Fail ? leg with { OverrideReason = "Chief pilot <released> it by phone" } : leg)],
     };
@@ -48,6 +49,18 @@ public class MailBodyTests
         Assert.DoesNotContain("revision", first.Subject, StringComparison.Ordinal);
         Assert.All([second.Html, second.Text], body => Assert.All(Second.Changes, change => Assert.Contains(change, body, StringComparison.Ordinal)));
         Assert.All([first.Html, first.Text], body => Assert.DoesNotContain("since revision", body, StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Theory]
+    [InlineData(2, 1, "", "It replaces revision 1.", "since revision 1")]
+    [InlineData(3, 1, "2", "It replaces revision 1, and revision 2 should you have it.", "since revision 1")]
+    [InlineData(2, null, "1", "It replaces revision 1 should you have it.", "changes")]
+    [InlineData(2, 2, "", "this is your packet once more, revision 2.", "since revision 2")]
+    public void What_it_replaces_is_what_the_person_has_or_may_have(int revision, int? since, string unsure, string said, string heading)
+    {
+        var mail = Mail(Second with { Revision = revision, Since = since, Unsure = [.. unsure.Where(char.IsDigit).Select(digit => digit - '0')] });
+        Assert.All([mail.Html, mail.Text], body => Assert.Contains(said, body, StringComparison.Ordinal));
+        Assert.All([mail.Html, mail.Text], body => Assert.Contains(heading, body, StringComparison.OrdinalIgnoreCase));
     }
 
     [Fact]

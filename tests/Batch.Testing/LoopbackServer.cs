@@ -5,6 +5,7 @@ using System.Security.Cryptography;
 using System.Security.Cryptography.X509Certificates;
 using System.Text.RegularExpressions;
 using SmtpServer;
+using SmtpServer.Authentication;
 using SmtpServer.ComponentModel;
 using SmtpServer.Mail;
 using SmtpServer.Protocol;
@@ -22,16 +23,21 @@ public sealed partial class LoopbackServer : IDisposable
     /// <param name="answer">Answer to the whole message for an address and the number of this try for it, from 1; null to take it.</param>
     /// <param name="hasCertificate">Whether it offers STARTTLS with a certificate nobody vouches for.</param>
     /// <param name="refuses">Addresses refused before the message.</param>
-    public LoopbackServer(Func<string, int, SmtpResponse?>? answer = null, bool hasCertificate = false, Func<string, bool>? refuses = null)
+    /// <param name="login">User and password that it asks for, over an encrypted connection only; null where it asks for none.</param>
+    /// <param name="isEncryptedFromStart">Whether connections are encrypted from their first byte.</param>
+    public LoopbackServer(Func<string, int, SmtpResponse?>? answer = null, bool hasCertificate = false, Func<string, bool>? refuses = null, (string User, string Password)? login = null, bool isEncryptedFromStart = false)
     {
         Port = FreePort();
         var services = new ServiceProvider();
         services.Add(new Store(this, answer ?? ((_, _) => null)));
         services.Add(new Filter(refuses ?? (_ => false)));
+        if (login is { } asked) services.Add(new Doorkeeper(asked.User, asked.Password));
         var options = new SmtpServerOptionsBuilder().ServerName("localhost").Endpoint(endpoint =>
         {
             endpoint.Endpoint(new IPEndPoint(IPAddress.Any, Port));
-            if (hasCertificate) endpoint.Certificate(Certificate());
+            if (hasCertificate || login is not null || isEncryptedFromStart) endpoint.Certificate(Certificate());
+            if (login is not null) endpoint.AuthenticationRequired().AllowUnsecureAuthentication(false);
+            if (isEncryptedFromStart) endpoint.IsSecure(true);
         }).Build();
         _running = new SmtpServer.SmtpServer(options, services).StartAsync(_stop.Token);
     }
@@ -98,6 +104,11 @@ public sealed partial class LoopbackServer : IDisposable
             lock (server._taken) server._taken.Add((to, MessageId().Match(System.Text.Encoding.Latin1.GetString(bytes)).Groups["id"].Value, bytes));
             return Task.FromResult(SmtpResponse.Ok);
         }
+    }
+
+    private sealed class Doorkeeper(string user, string password) : UserAuthenticator
+    {
+        public override Task<bool> AuthenticateAsync(ISessionContext context, string given, string secret, CancellationToken cancellationToken) => Task.FromResult(given == user && secret == password);
     }
 
     private sealed class Filter(Func<string, bool> refuses) : MailboxFilter

@@ -25,6 +25,49 @@ internal static class CsvText
         }
     }
 
+    /// <summary>A text in the encoding and with the byte order mark of a file; in UTF-8 with a mark where that encoding has no such letters.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="like">The file.</param>
+    public static byte[] Encode(string text, byte[] like)
+    {
+        if (like is [0xEF, 0xBB, 0xBF, ..]) return [0xEF, 0xBB, 0xBF, .. Strict.GetBytes(text)];
+        if (like is [0xFF, 0xFE, ..]) return [0xFF, 0xFE, .. Encoding.Unicode.GetBytes(text)];
+        if (like is [0xFE, 0xFF, ..]) return [0xFE, 0xFF, .. Encoding.BigEndianUnicode.GetBytes(text)];
+        try
+        {
+            Strict.GetString(like);
+            return Strict.GetBytes(text);
+        }
+        catch (DecoderFallbackException)
+        {
+            var bytes = Windows1252.GetBytes(text);
+            return Windows1252.GetString(bytes) == text ? bytes : [0xEF, 0xBB, 0xBF, .. Strict.GetBytes(text)];
+        }
+    }
+
+    /// <summary>
+    /// The line on which each record begins, as an editor counts lines: a quoted field may hold line ends. A quotation mark opens a field only at its beginning (RFC 4180, 2.5 and 2.6).
+    /// </summary>
+    /// <param name="text">The text.</param>
+    /// <param name="delimiter">Its delimiter.</param>
+    public static ImmutableArray<int> LinesOfRecords(string text, char delimiter)
+    {
+        var lines = ImmutableArray.CreateBuilder<int>();
+        var (line, isQuoted, isFieldStart) = (1, false, true);
+        if (text.Length > 0) lines.Add(1);
+        for (var i = 0; i < text.Length; i++)
+        {
+            var letter = text[i];
+            var ends = letter == '\n' || (letter == '\r' && (i + 1 == text.Length || text[i + 1] != '\n'));
+            if (ends) line++;
+            if (letter == '"' && (isQuoted || isFieldStart)) isQuoted = !isQuoted;
+            isFieldStart = !isQuoted && (letter == delimiter || ends || (letter == '"' && i + 1 < text.Length && text[i + 1] == '"'));
+            if (ends && !isQuoted && i + 1 < text.Length) lines.Add(line);
+        }
+
+        return lines.ToImmutable();
+    }
+
     /// <summary>The delimiter: the one of comma, semicolon and tab that stands most often outside quotes in the line of the first fifty that holds most of it.</summary>
     public static char Delimiter(string text)
     {

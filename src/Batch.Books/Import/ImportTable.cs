@@ -8,6 +8,7 @@ namespace Batch.Books.Import;
 internal sealed class ImportTable
 {
     private readonly string _name;
+    private readonly ImmutableArray<int> _lines;
     private readonly Dictionary<string, int> _columns = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Reads the file.</summary>
@@ -17,7 +18,10 @@ internal sealed class ImportTable
     public ImportTable(string path, params ReadOnlySpan<string> needed)
     {
         _name = Path.GetFileName(path);
-        Sheet = CsvFolder.Sheet(Path.GetFileNameWithoutExtension(path), CsvFolder.Bytes(path), new CellRef(0, 0, _name));
+        var bytes = CsvFolder.Bytes(path);
+        Sheet = CsvFolder.Sheet(Path.GetFileNameWithoutExtension(path), bytes, new CellRef(0, 0, _name));
+        var text = CsvText.Decode(bytes);
+        _lines = CsvText.LinesOfRecords(text, CsvText.Delimiter(text));
         if (Sheet.Rows.Count == 0) throw new BookException($"{_name} is empty");
         for (var i = 1; i <= Sheet.Rows[0].Cells.Length; i++) _columns.TryAdd(Sheet.Rows[0][i].Text, i);
         foreach (var header in needed)
@@ -43,6 +47,6 @@ internal sealed class ImportTable
     /// <summary>The number of a row under a header; null where there is none or it is none.</summary>
     public double? Number(RawRow row, string header) => NumberText.Read(Text(row, header), decimalComma: false) is { IsGood: true } number ? number.Value : null;
 
-    /// <summary>Where a row stands, such as <c>airports.csv line 17</c>.</summary>
-    public string Line(RawRow row) => $"{_name} line {row.Number.ToString(CultureInfo.InvariantCulture)}";
+    /// <summary>Where a row stands, such as <c>airports.csv line 17</c>: the line on which it begins, as an editor counts, where a field of an earlier row may hold line ends.</summary>
+    public string Line(RawRow row) => $"{_name} line {(row.Number <= _lines.Length ? _lines[row.Number - 1] : row.Number).ToString(CultureInfo.InvariantCulture)}";
 }

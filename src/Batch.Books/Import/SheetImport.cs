@@ -15,27 +15,28 @@ internal sealed class SheetImport
 
     private readonly RawSheet _sheet;
     private readonly HeaderMatch _header;
-    private readonly SheetEdit _edit;
+    private readonly RowTarget _target;
     private readonly ImmutableArray<Column> _keys;
     private readonly ILookup<string, RawRow> _rows;
     private readonly ImportNotes _notes;
-    private readonly int _pattern;
     private int _last;
 
     /// <summary>Prepares a sheet.</summary>
     /// <param name="sheet">The sheet as read.</param>
     /// <param name="header">Its headers.</param>
-    /// <param name="edit">The changes to it.</param>
+    /// <param name="target">Takes the changes.</param>
     /// <param name="keys">The columns that name a row.</param>
     /// <param name="notes">What there is to say.</param>
-    public SheetImport(RawSheet sheet, HeaderMatch header, SheetEdit edit, ImmutableArray<Column> keys, ImportNotes notes)
+    public SheetImport(RawSheet sheet, HeaderMatch header, RowTarget target, ImmutableArray<Column> keys, ImportNotes notes)
     {
-        (_sheet, _header, _edit, _keys, _notes) = (sheet, header, edit, keys, notes);
+        (_sheet, _header, _target, _keys, _notes) = (sheet, header, target, keys, notes);
         var rows = sheet.Rows.Where(row => row.Number > header.Row).ToArray();
         _rows = rows.ToLookup(row => string.Join('|', keys.Select(key => Said(Value(row, key)))), StringComparer.OrdinalIgnoreCase);
         _last = rows.Length > 0 ? rows[^1].Number : header.Row;
-        _pattern = rows.Length > 0 ? rows[^1].Number : 0;
     }
+
+    /// <summary>The last filled row, the added ones included.</summary>
+    public int Last => _last;
 
     /// <summary>Brings rows in.</summary>
     /// <param name="rows">The rows.</param>
@@ -78,7 +79,7 @@ internal sealed class SheetImport
         if (++_last > SheetText.LastRow) throw new BookException($"{_sheet.Place} has no room for more rows");
         foreach (var value in row.Values)
         {
-            if (Place(value.Column) is { } placed) _edit.Put(_last, placed.Column, Style(_last, placed.Column), Written(value, placed));
+            if (Place(value.Column) is { } placed) _target.Put(_last, placed.Column, Written(value, placed));
         }
     }
 
@@ -86,12 +87,11 @@ internal sealed class SheetImport
     {
         if (Place(value.Column) is not { } placed || IsSame(value, there, placed)) return false;
         var at = _sheet.Place.At(there.Number, placed.Column);
-        var cell = _edit.Sheet.Rows.TryGetValue(there.Number, out var place) ? place.Cell(placed.Column) : null;
-        var isFormula = cell is { } known && _edit.Sheet.Text.AsSpan(known.Tag.Start, known.End - known.Tag.Start).Contains($"<{_edit.Sheet.Prefix}f", StringComparison.Ordinal);
+        var isFormula = _target.HasFormula(there.Number, placed.Column);
         var has = there[placed.Column].IsBlank ? "nothing" : there[placed.Column].Text;
         differences.Add($"{at}  {row.Label} {value.Column.Name}: the book has {has}, the list {Shown(value, placed)}{(isFormula && updates ? "; it is a formula and was left alone" : "")}");
         if (!updates || isFormula) return false;
-        _edit.Put(there.Number, placed.Column, cell?.Style ?? _edit.Sheet.StyleAt(there.Number, placed.Column), Written(value, placed));
+        _target.Put(there.Number, placed.Column, Written(value, placed));
         return true;
     }
 
@@ -111,9 +111,6 @@ internal sealed class SheetImport
         _notes.Say($"{_sheet.Place} has no column {column.Name} that can be used; what the list says of it was not taken");
         return null;
     }
-
-    // A new row looks like the last one that is filled; the columns of an empty sheet give their own look.
-    private int Style(int row, int column) => _pattern > 0 ? _edit.Sheet.StyleAt(_pattern, column) : _edit.Sheet.StyleAt(row, column);
 
     private static CellValue Written(ImportValue value, PlacedColumn placed) => value.Number is null ? CellValue.Of(value.Text) : CellValue.Of(InUnit(value, placed));
 

@@ -24,6 +24,10 @@ internal sealed class Relationships
     /// <param name="lastWord">Such as <c>comments</c>.</param>
     public string? Find(string lastWord) => All.Where(relation => Type(relation).EndsWith("/" + lastWord, StringComparison.Ordinal)).Select(Target).OfType<string>().FirstOrDefault();
 
+    /// <summary>The parts that the relationships of a type lead to. Types are known by their last word.</summary>
+    /// <param name="lastWord">Such as <c>table</c>.</param>
+    public IEnumerable<string> FindAll(string lastWord) => All.Where(relation => Type(relation).EndsWith("/" + lastWord, StringComparison.Ordinal)).Select(Target).OfType<string>();
+
     /// <summary>The part that an id leads to; null where there is none.</summary>
     public string? ById(string id) => All.Where(relation => (string?)relation.Attribute("Id") == id).Select(Target).FirstOrDefault();
 

@@ -56,6 +56,16 @@ internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableAr
             aircraft.UnionWith(ground.Input.Legs.Where(leg => trips.Contains(leg.Key.Trip)).Select(leg => leg.Aircraft));
         }
 
+        foreach (var trip in trips)
+        {
+            ground.Seen.Trip(trip);
+        }
+
+        foreach (var registration in aircraft)
+        {
+            ground.Seen.Aircraft(registration);
+        }
+
         return aircraft;
     }
 
@@ -65,6 +75,11 @@ internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableAr
         var both = changed.Concat(changed.Select(leg => ground.Leg(leg.Key)?.Plan).OfType<LegPlan>()).ToImmutableArray();
         var aircraft = both.Select(Who.Aircraft).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var pilots = both.SelectMany(Who.Pilots).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var leg in both)
+        {
+            ground.Seen.Leg(leg);
+        }
+
         return plan.Legs.Where(leg => aircraft.Contains(Who.Aircraft(leg)) || Who.Pilots(leg).Any(pilots.Contains));
     }
 

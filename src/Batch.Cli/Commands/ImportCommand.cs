@@ -86,7 +86,7 @@ internal static class ImportCommand
     private static (Argument<string> File, Argument<string> Book, Option<string?> Only, Option<string[]?> Within, Option<bool> Updates, Option<bool> Preview) Shared(string only) =>
     (
         new Argument<string>("FILE") { Description = "The list, a csv file." },
-        new Argument<string>("BOOK") { Description = "The operator book (.xlsx), or the folder it stands in." },
+        new Argument<string>("BOOK") { Description = "The operator book: a workbook (.xlsx), the folder it stands in, or a folder of csv files." },
         new Option<string?>("--only") { Description = only, HelpName = "NAME,..." },
         new Option<string[]?>("--within") { Description = "Takes what lies within so many nautical miles of an airport.", HelpName = "NM IDENT", Arity = new ArgumentArity(2, 2), AllowMultipleArgumentsPerToken = true },
         new Option<bool>("--update") { Description = "Sets cells that differ to what the list says." },

@@ -14,7 +14,7 @@ internal sealed class PostText(Terminal terminal)
     public void Changes(WeekPost post)
     {
         var held = post.Record.HeldTrips.Order(StringComparer.Ordinal).ToArray();
-        if (held.Length > 0) terminal.Output.WriteLine($"Held back from the crews, because a leg fails or could not be planned: {string.Join(", ", held)}. A reason in the column Override of the Legs sheet releases a trip.");
+        if (held.Length > 0) terminal.WriteSentence($"Held back from the crews, because a leg fails or could not be planned: {string.Join(", ", held)}. A reason in the column Override of the Legs sheet releases a trip.");
         if (post.Ledger.Packets.IsEmpty) return;
         var due = post.Issues.Where(issue => issue.IsDue).ToArray();
         var changed = due.Count(issue => issue.Since is not null);

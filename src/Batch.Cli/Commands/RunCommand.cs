@@ -101,7 +101,7 @@ internal static class RunCommand
         text.Counts(report.Week.Week);
         new PostText(terminal).Changes(report.Post);
         var board = report.Files.ContainsKey("index.html") ? Path.Combine(options.Out, "index.html") : "no board, for what is wrong in its template";
-        terminal.Output.WriteLine($"Written: {board}, {Counted(report, "sheets", "trip sheet")}, {Counted(report, "packets", "crew packet")}, {Counted(report, "loads", "load sheet")}.");
+        terminal.WriteSentence($"Written: {board}, {Counted(report, "sheets", "trip sheet")}, {Counted(report, "packets", "crew packet")}, {Counted(report, "loads", "load sheet")}.");
         var status = ExitStatus.Of(report.Week.Week, report.Week.Faults);
         return status == ExitStatus.AllPass && !report.TemplateProblems.IsEmpty ? ExitStatus.BadInput : status;
     }

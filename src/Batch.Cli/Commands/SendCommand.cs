@@ -61,6 +61,7 @@ internal static class SendCommand
                 Templates = parsed.GetValue(templates),
             };
             var text = new SendText(terminal);
+            using var said = interrupt.Register(() => terminal.Errors.WriteLine("Stopping when the letter at hand is done; Ctrl-C again stops at once, and the next run carries on."));
             return text.Report(options, SendRun.Run(options, text, SystemClock.Instance, interrupt), interrupt.IsCancellationRequested);
         });
         return command;

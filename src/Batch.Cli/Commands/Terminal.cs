@@ -23,5 +23,18 @@ public sealed class Terminal(TextWriter output, TextWriter errors)
     /// <summary>Columns of that window; null where answers go elsewhere.</summary>
     public int? Columns { get; } = IsWindow(output) && Console.WindowWidth is > 0 and var columns ? columns : null;
 
+    /// <summary>Writes a sentence that may be longer than the window is wide, broken between words.</summary>
+    /// <param name="text">The sentence.</param>
+    public void WriteSentence(string text)
+    {
+        for (var rest = text; ;)
+        {
+            var end = Columns is { } columns && rest.Length >= columns ? rest.LastIndexOf(' ', columns - 1) : -1;
+            Output.WriteLine(end > 0 ? rest[..end] : rest);
+            if (end <= 0) return;
+            rest = rest[(end + 1)..];
+        }
+    }
+
     private static bool IsWindow(TextWriter output) => ReferenceEquals(output, Console.Out) && !Console.IsOutputRedirected;
 }

@@ -65,7 +65,7 @@ internal static class WatchCommand
 
         terminal.Output.WriteLine($"Board: {server.Address}  (this machine only; Ctrl-C ends)");
         terminal.Output.Flush();
-        var watch = Task.Run(() => new BookWatch(options, madeAt, SystemClock.Instance, server.Show, Say).Watch(interrupt), CancellationToken.None);
+        var watch = Task.Run(() => new BookWatch(options, madeAt, SystemClock.Instance, server.Show, Say, work => ProgressLines.During(terminal, work)).Watch(interrupt), CancellationToken.None);
         Task.WaitAny([watch, Task.Delay(Timeout.Infinite, interrupt)], CancellationToken.None);
         if (!interrupt.IsCancellationRequested) watch.GetAwaiter().GetResult();
         Task.WaitAny([watch, Task.Delay(Grace, CancellationToken.None)], CancellationToken.None);

@@ -100,7 +100,7 @@ internal sealed class WeekText(Terminal terminal)
 
     /// <summary>Writes one line of counts.</summary>
     /// <param name="week">The week.</param>
-    public void Counts(CheckedWeek week) => Line(CountsOf(week));
+    public void Counts(CheckedWeek week) => terminal.WriteSentence(CountsOf(week));
 
     /// <summary>The line of counts.</summary>
     /// <param name="week">The week.</param>

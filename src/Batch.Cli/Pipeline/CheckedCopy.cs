@@ -10,6 +10,9 @@ namespace Batch.Cli.Pipeline;
 /// <summary>What a checked week has to say in the user's own workbook.</summary>
 public static class CheckedCopy
 {
+    /// <summary>The check that repeats in the register why a leg was not planned.</summary>
+    private const string DataCheck = "ADM-05";
+
     private static readonly InstantPattern Minute = InstantPattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm'Z'");
 
     /// <summary>The content of checked workbooks: complaints about cells, then findings, fails first.</summary>
@@ -18,9 +21,12 @@ public static class CheckedCopy
     /// <param name="hasResultColumns">Whether results are written beside each leg.</param>
     public static CheckedBookContent Of(CheckedWeek week, Instant madeAt, bool hasResultColumns)
     {
-        var complaints = week.Plan.Input.Problems.Where(problem => problem.State != State.Note).Select(Complaint);
+        var problems = week.Plan.Input.Problems.Where(problem => problem.State != State.Note).ToImmutableArray();
         var cells = week.Legs.ToDictionary(leg => leg.Plan.Key, leg => OriginOf(leg.Plan).Cell(nameof(Flight.Week.LegKey.Number)));
-        var findings = FindingsTable.Rows(week).Where(row => row.Finding.Verdict is Verdict.Fail or Verdict.Caution or Verdict.NotChecked).Select(row => Finding(row, cells));
+        var rows = week.Legs.Where(leg => leg.Plan is LegPlan.Unplanned).ToLookup(leg => OriginOf(leg.Plan).Cell(""), StringComparer.Ordinal);
+        var complaints = problems.Select(problem => Complaint(problem, rows[RowOf(problem.Cell)].FirstOrDefault()));
+        var unplanned = rows.SelectMany(row => row).ToDictionary(leg => leg.Plan.Key, leg => IsSaid(leg.Plan, problems));
+        var findings = FindingsTable.Rows(week).Where(row => row.Finding.Verdict is Verdict.Fail or Verdict.Caution or Verdict.NotChecked && !Repeats(row, unplanned)).Select(row => Finding(row, cells));
         var legs = week.Legs.Select(Result).Where(leg => leg.Row.Length > 0).ToImmutableArray();
         return new CheckedBookContent
         {
@@ -39,9 +45,26 @@ public static class CheckedCopy
             $"{week.Legs.Length} legs: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned.  Rules: {week.RuleSet}.  Made {Minute.Format(madeAt)}.  A planning aid: the approved flight manual, local rules and the pilot in command decide.");
     }
 
-    private static CheckedLine Complaint(Problem problem) => new()
+    // Why a leg was not planned is said once: by the complaint about the cell where there is one, else by the leg's own line; never again as doubtful data.
+    private static bool Repeats(RegisterRow row, Dictionary<Flight.Week.LegKey, bool> unplanned) =>
+        unplanned.TryGetValue(new Flight.Week.LegKey(row.Trip, row.Leg), out var isSaid) && (isSaid || row.Finding.Check == DataCheck);
+
+    private static bool IsSaid(LegPlan plan, ImmutableArray<Problem> problems) => plan is LegPlan.Unplanned { Why: var why } &&
+        problems.Any(problem => problem.State == State.Fail && RowOf(problem.Cell) == OriginOf(plan).Cell("") && (why.Contains(problem.Text, StringComparison.Ordinal) || problem.Text.Contains(why.TrimEnd('.'), StringComparison.Ordinal)));
+
+    /// <summary>The row of a cell: <c>week.xlsx/Legs/7</c> of <c>week.xlsx/Legs/F7</c>.</summary>
+    private static string RowOf(string cell)
+    {
+        var at = cell.LastIndexOf('/') + 1;
+        return cell[..at] + string.Concat(cell.Skip(at).SkipWhile(char.IsAsciiLetterUpper));
+    }
+
+    private static CheckedLine Complaint(Problem problem, CheckedLeg? unplanned) => new()
     {
         State = problem.State,
+        Leg = unplanned?.Plan.Key.ToString() ?? "",
+        Day = unplanned?.Plan switch { LegPlan.Unplanned { Leg: { } leg } => leg.OffBlocksLocal.Date, LegPlan.Unplanned { Broken: { } broken } => broken.Date, _ => null },
+        Aircraft = unplanned?.Plan switch { LegPlan.Unplanned { Leg: { } leg } => leg.Aircraft, LegPlan.Unplanned { Broken: { } broken } => broken.Aircraft, _ => "" },
         Text = problem.Read.Length > 0 ? $"{problem.Text} (read: {problem.Read})" : problem.Text,
         Remedies = problem.Expected.Length > 0 ? ["write " + problem.Expected] : [],
         Actor = "dispatcher",

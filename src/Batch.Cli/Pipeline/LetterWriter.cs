@@ -47,6 +47,8 @@ internal sealed class LetterWriter(string folder, WeekPost post, JsonElement run
         return letter with
         {
             Revision = issue.Revision,
+            Since = issue.Since?.Revision,
+            Unsure = issue.Unsure,
             Changes = issue.Changes,
             Held = issue.Held,
             Legs = [.. letter.Legs.Where(leg => !_held.Contains(leg.Trip)).Select(leg => leg with { OverrideReason = reasons.GetValueOrDefault(leg.Key, "") })],

@@ -44,6 +44,9 @@ public sealed record RunOptions
     /// <summary>The sheets of the run before; null to make every sheet anew.</summary>
     public SheetMemo? Memo { get; init; }
 
+    /// <summary>The week of the run before; null to plan everything anew.</summary>
+    public WeekMemo? WeekMemo { get; init; }
+
     /// <summary>The instant printed as "made at".</summary>
     public required Instant MadeAt { get; init; }
 }

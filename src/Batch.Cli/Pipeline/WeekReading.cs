@@ -17,10 +17,11 @@ public static class WeekReading
     /// <param name="progress">Told how far it has come.</param>
     /// <param name="cancel">Stops between legs.</param>
     /// <param name="overrides">Why legs are flown although they fail, by leg, such as <c>T101/2</c>; null for what the books say.</param>
+    /// <param name="memo">The run before, of which what did not change is taken over; null for none.</param>
     /// <exception cref="InputException">The books cannot be used.</exception>
-    public static WeekResult Read(IReadOnlyList<string> books, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel, IReadOnlyDictionary<string, string>? overrides = null)
+    public static WeekResult Read(IReadOnlyList<string> books, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel, IReadOnlyDictionary<string, string>? overrides = null, WeekMemo? memo = null)
     {
-        return Of(Books(books, progress, overrides), jobs, findsRemedies, progress, cancel);
+        return Of(Books(books, progress, overrides), jobs, findsRemedies, progress, cancel, memo);
     }
 
     /// <summary>Plans and checks a week that was read.</summary>
@@ -29,9 +30,10 @@ public static class WeekReading
     /// <param name="findsRemedies">Whether changes that make failed checks pass are looked for.</param>
     /// <param name="progress">Told how far it has come.</param>
     /// <param name="cancel">Stops between legs.</param>
+    /// <param name="memo">The run before, of which what did not change is taken over; null for none.</param>
     /// <exception cref="InputException">The rule set is not known.</exception>
-    public static WeekResult Of(OperatorWeek week, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel) =>
-        Plan(week, Scenario.AsPlanned, jobs, findsRemedies, progress, cancel);
+    public static WeekResult Of(OperatorWeek week, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel, WeekMemo? memo = null) =>
+        Plan(memo?.Known(week) ?? week, Scenario.AsPlanned, jobs, findsRemedies, progress, cancel, memo);
 
     /// <summary>Reads, plans and checks, then again under scenarios, without remedies.</summary>
     /// <param name="books">Workbooks and folders.</param>
@@ -62,11 +64,11 @@ public static class WeekReading
         }
     }
 
-    private static WeekResult Plan(OperatorWeek week, Scenario scenario, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel)
+    private static WeekResult Plan(OperatorWeek week, Scenario scenario, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel, WeekMemo? memo = null)
     {
         var rules = Rules(week);
         var guard = new LegGuard();
-        var planner = new WeekPlanner(week, (leg, type) => rules.For(leg, type, week.Operator), scenario);
+        var planner = memo?.Planner(week) ?? new WeekPlanner(week, (leg, type) => rules.For(leg, type, week.Operator), scenario);
         var chains = new ImmutableArray<LegPlan>[planner.Registrations.Length];
         var total = week.Legs.Length;
         var done = 0;
@@ -84,12 +86,15 @@ public static class WeekReading
         planned = planned with { Input = planner.Week with { Problems = week.Problems.AddRange(planner.Problems) } };
         var forecasts = ForecastReading.Of(planner.Weather.Forecasts, planner.Weather.BulletinOf);
         var answered = WeekChecker.Check(planned, rules, forecasts, jobs);
+        RemedyFinder? finder = null;
         if (findsRemedies)
         {
-            var finder = new RemedyFinder(planner, answered, rules, forecasts, (leg, plan) => guard.Run(leg.Key.ToString(), plan, error => Broken(leg, error)));
+            finder = new RemedyFinder(planner, answered, rules, forecasts, (leg, plan) => guard.Run(leg.Key.ToString(), plan, error => Broken(leg, error)), memo?.Remedies);
             answered = WithRemedies(answered, finder, jobs, progress, cancel);
         }
 
+        if (guard.Faults.IsEmpty) memo?.Keep(week, planner, forecasts, finder?.Memo);
+        else memo?.Forget();
         return new WeekResult(answered, guard.Faults);
     }
 

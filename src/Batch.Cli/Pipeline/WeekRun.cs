@@ -18,7 +18,7 @@ public static class WeekRun
     {
         var templates = TemplateReading.Of(options.Templates, "--templates");
         using var folder = new OutputFolder(options.Out);
-        var read = WeekReading.Read(options.Books, options.Jobs, findsRemedies: true, progress, cancel, options.Overrides);
+        var read = WeekReading.Read(options.Books, options.Jobs, findsRemedies: true, progress, cancel, options.Overrides, options.WeekMemo);
         var week = Chosen(read.Week, options);
         var facts = ProgramFacts.At(options.MadeAt);
         var record = RunRecord.Json(week, facts);

@@ -12,7 +12,8 @@ namespace Batch.Cli.Watching;
 /// <param name="clock">The clock.</param>
 /// <param name="show">Receives every run that is to be served.</param>
 /// <param name="say">Receives one line a run.</param>
-internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock clock, Action<ServedRun> show, Action<string> say)
+/// <param name="showing">Does some work and shows its progress; for the first run, which takes longest.</param>
+internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock clock, Action<ServedRun> show, Action<string> say, Func<Func<IProgress<RunProgress>, RunReport>, RunReport> showing)
 {
     private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(200);
     private static readonly TimeSpan Settled = TimeSpan.FromMilliseconds(400);
@@ -20,6 +21,7 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
     private static readonly IProgress<RunProgress> Silent = new NoProgress();
 
     private readonly SheetMemo _sheets = new();
+    private readonly WeekMemo _weeks = new();
     private CheckedWeek? _week;
     private ServedRun _served = ServedRun.None;
 
@@ -59,8 +61,8 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
             var run = Stopwatch.StartNew();
             try
             {
-                var report = WeekRun.Run(options with { Memo = _sheets, MadeAt = madeAt ?? Instant.FromUnixTimeSeconds(clock.GetCurrentInstant().ToUnixTimeSeconds()) }, Silent, cancel);
-                Good(report, run.Elapsed);
+                var now = options with { Memo = _sheets, WeekMemo = _weeks, MadeAt = madeAt ?? Instant.FromUnixTimeSeconds(clock.GetCurrentInstant().ToUnixTimeSeconds()) };
+                Good(_week is null ? showing(progress => WeekRun.Run(now, progress, cancel)) : WeekRun.Run(now, Silent, cancel), run.Elapsed);
                 return;
             }
             catch (Exception error) when (error is InputException or IOException or UnauthorizedAccessException)

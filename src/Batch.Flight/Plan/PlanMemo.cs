@@ -4,20 +4,41 @@ using Batch.Flight.Week;
 namespace Batch.Flight.Plan;
 
 /// <summary>What was planned once, kept by the row of the leg (the very object) and the fuel it starts from, so that a week with one cell changed plans only what that cell reaches. Safe for several threads.</summary>
-/// <param name="beneath">Where to look before planning anew; null for nowhere.</param>
-/// <param name="fresh">Trips whose load differs from what is beneath.</param>
-internal sealed class PlanMemo(PlanMemo? beneath, ImmutableHashSet<string> fresh)
+internal sealed class PlanMemo
 {
-    private readonly ConcurrentDictionary<Leg, SetupResult> _setups = new(ReferenceEqualityComparer.Instance);
-    private readonly ConcurrentDictionary<Start, LegPlan> _plans = [];
-    private readonly ConcurrentDictionary<Start, LegTrial?> _trials = [];
-    private readonly ConcurrentDictionary<Start, Pounds?> _wants = [];
+    private readonly ConcurrentDictionary<Leg, SetupResult> _setups;
+    private readonly ConcurrentDictionary<Start, LegPlan> _plans;
+    private readonly ConcurrentDictionary<Start, LegTrial?> _trials;
+    private readonly ConcurrentDictionary<Start, Pounds?> _wants;
+    private readonly PlanMemo? _beneath;
+    private readonly Func<Leg, bool> _isFresh;
+    private readonly bool _takesUp;
 
     /// <summary>A memo with nothing in it.</summary>
     public PlanMemo()
-        : this(null, [])
+        : this(null, static _ => false, takesUp: false)
     {
     }
+
+    private PlanMemo(PlanMemo? beneath, Func<Leg, bool> isFresh, bool takesUp)
+    {
+        (_beneath, _isFresh, _takesUp) = (beneath, isFresh, takesUp);
+        (_setups, _plans, _trials, _wants) = (new(ReferenceEqualityComparer.Instance), [], [], []);
+    }
+
+    // The same without what is beneath.
+    private PlanMemo(PlanMemo like)
+    {
+        (_setups, _plans, _trials, _wants, _isFresh) = (like._setups, like._plans, like._trials, like._wants, static _ => false);
+    }
+
+    /// <summary>A memo over this one, for a week that is tried.</summary>
+    /// <param name="isFresh">Whether a leg is planned with something that this memo has not seen.</param>
+    public PlanMemo Over(Func<Leg, bool> isFresh) => new(this, isFresh, takesUp: false);
+
+    /// <summary>A memo for the same week read again: it takes from this one what it needs, and the rest is forgotten with this one.</summary>
+    /// <param name="isFresh">Whether a leg is planned with something that this memo has not seen.</param>
+    public PlanMemo After(Func<Leg, bool> isFresh) => new(new PlanMemo(this), isFresh, takesUp: true);
 
     /// <summary>The leg made ready.</summary>
     /// <param name="leg">The leg.</param>
@@ -25,7 +46,7 @@ internal sealed class PlanMemo(PlanMemo? beneath, ImmutableHashSet<string> fresh
     public SetupResult Setup(Leg leg, Func<SetupResult> make)
     {
         for (var memo = this; memo is not null; memo = memo.Beneath(leg))
-            if (memo._setups.TryGetValue(leg, out var kept)) return kept;
+            if (memo._setups.TryGetValue(leg, out var kept)) return _takesUp ? _setups[leg] = kept : kept;
         return _setups[leg] = make();
     }
 
@@ -47,11 +68,11 @@ internal sealed class PlanMemo(PlanMemo? beneath, ImmutableHashSet<string> fresh
     private T Kept<T>(Func<PlanMemo, ConcurrentDictionary<Start, T>> shelf, Start start, Func<T> make)
     {
         for (var memo = this; memo is not null; memo = memo.Beneath(start.Leg))
-            if (shelf(memo).TryGetValue(start, out var kept)) return kept;
+            if (shelf(memo).TryGetValue(start, out var kept)) return _takesUp ? shelf(this)[start] = kept : kept;
         return shelf(this)[start] = make();
     }
 
-    private PlanMemo? Beneath(Leg leg) => fresh.Contains(leg.Key.Trip) ? null : beneath;
+    private PlanMemo? Beneath(Leg leg) => _isFresh(leg) ? null : _beneath;
 
     /// <summary>A leg with what it starts from; the leg is the same only where it is the very object.</summary>
     /// <param name="Leg">The leg.</param>

@@ -25,7 +25,7 @@ internal sealed class PlanningContext
         AlternateLevels = new AlternateLevels();
     }
 
-    private PlanningContext(PlanningContext like, OperatorWeek week)
+    private PlanningContext(PlanningContext like, OperatorWeek week, bool isReadAgain)
     {
         Week = week;
         Rules = like.Rules;
@@ -37,7 +37,8 @@ internal sealed class PlanningContext
         var cargo = Trips(Differing(like.Week.Cargo, week.Cargo).Select(line => line.Trip));
         Manifest = like.Manifest.With(week.Manifest, manifest);
         Cargo = like.Cargo.With(week.Cargo, cargo);
-        Memo = new PlanMemo(like.Memo, manifest.Union(cargo));
+        var trips = manifest.Union(cargo);
+        Memo = isReadAgain ? like.Memo.After(leg => trips.Contains(leg.Key.Trip) || HasOtherPeopleOrAircraft(leg, like.Week, week)) : like.Memo.Over(leg => trips.Contains(leg.Key.Trip));
     }
 
     /// <summary>The books.</summary>
@@ -72,7 +73,23 @@ internal sealed class PlanningContext
 
     /// <summary>The same reference data with other legs and loads; what was planned already is taken over where nothing changed.</summary>
     /// <param name="week">The week, its reference data the same objects.</param>
-    public PlanningContext With(OperatorWeek week) => new(this, week);
+    public PlanningContext With(OperatorWeek week) => new(this, week, isReadAgain: false);
+
+    /// <summary>The same week read again, with what was planned already taken over where nothing changed; null where too much changed for that.</summary>
+    /// <param name="week">The week; what says the same as before is the same object.</param>
+    public PlanningContext? After(OperatorWeek week) =>
+        week.HasGroundOf(Week) && SameKeys(week.Fleet, Week.Fleet) && SameKeys(week.Types, Week.Types) && SameKeys(week.Crew, Week.Crew) && WeekWeather.HasDaysOf(Week, week) ? new(this, week, isReadAgain: true) : null;
+
+    private static bool SameKeys<T>(ImmutableSortedDictionary<string, T> one, ImmutableSortedDictionary<string, T> other) => ReferenceEquals(one, other) || one.Keys.SequenceEqual(other.Keys, StringComparer.Ordinal);
+
+    private static bool HasOtherPeopleOrAircraft(Leg leg, OperatorWeek before, OperatorWeek week)
+    {
+        var aircraft = week.Fleet.GetValueOrDefault(leg.Aircraft);
+        return IsOther(before.Fleet, week.Fleet, leg.Aircraft) || IsOther(before.Types, week.Types, aircraft?.Type ?? "") || IsOther(before.Crew, week.Crew, leg.Captain) || IsOther(before.Crew, week.Crew, leg.SecondPilot);
+    }
+
+    private static bool IsOther<T>(ImmutableSortedDictionary<string, T> before, ImmutableSortedDictionary<string, T> now, string key)
+        where T : class => !ReferenceEquals(before.GetValueOrDefault(key), now.GetValueOrDefault(key));
 
     private static ImmutableHashSet<string> Trips(IEnumerable<string> trips) => trips.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
 

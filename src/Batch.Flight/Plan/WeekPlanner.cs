@@ -60,6 +60,11 @@ public sealed class WeekPlanner
     /// <param name="edited">The week; apart from legs, manifest and cargo it holds the same objects.</param>
     public WeekPlanner With(OperatorWeek edited) => new(_context.With(edited));
 
+    /// <summary>A planner of the same week read again: what this one has planned is taken over for every leg whose row, load, aircraft, type and pilots are still the same objects.</summary>
+    /// <param name="read">The week; what says the same as before is the same object. The scenario is this planner's, its changes already in the week.</param>
+    /// <returns>The planner; null where what every leg is planned with has changed, so that nothing can be taken over.</returns>
+    public WeekPlanner? After(OperatorWeek read) => _context.After(read) is { } context ? new(context) : null;
+
     /// <summary>Plans one leg by itself, starting from the fuel that another plan of it started from: quicker than its chain, and good for a first look.</summary>
     /// <param name="leg">The leg.</param>
     /// <param name="start">The fuel of the other plan.</param>

@@ -66,4 +66,14 @@ public sealed record OperatorWeek
 
     /// <summary>All complaints about the input, in book, sheet, row and column order.</summary>
     public ImmutableArray<Problem> Problems { get; init; } = [];
+
+    /// <summary>Whether all but legs, loads and complaints are the very objects of another week.</summary>
+    /// <param name="other">The other week.</param>
+    public bool HasReferencesOf(OperatorWeek other) => HasGroundOf(other)
+        && ReferenceEquals(Types, other.Types) && ReferenceEquals(Fleet, other.Fleet) && ReferenceEquals(Crew, other.Crew) && Logged == other.Logged && CheckSettings == other.CheckSettings;
+
+    /// <summary>Whether what every leg is planned with is the very objects of another week: operator, airports, ways, land, weather, notices.</summary>
+    /// <param name="other">The other week.</param>
+    internal bool HasGroundOf(OperatorWeek other) => ReferenceEquals(Operator, other.Operator) && ReferenceEquals(Airports, other.Airports) && ReferenceEquals(Airways, other.Airways)
+        && Fixes == other.Fixes && Land == other.Land && AltitudeGrid == other.AltitudeGrid && Winds == other.Winds && Bulletins == other.Bulletins && Notices == other.Notices;
 }

@@ -55,6 +55,13 @@ public sealed class WeekWeather
     /// <param name="forecast">The forecast.</param>
     public RawBulletin? BulletinOf(TafReport forecast) => _bulletins.GetValueOrDefault(forecast);
 
+    /// <summary>Whether the bulletins of two weeks that have the same ones would be read as of the same days.</summary>
+    /// <param name="one">A week.</param>
+    /// <param name="other">Another.</param>
+    internal static bool HasDaysOf(OperatorWeek one, OperatorWeek other) => FirstLeg(one) == FirstLeg(other) || one.Bulletins.All(bulletin => bulletin.Received is not null);
+
+    private static Instant? FirstLeg(OperatorWeek week) => week.Legs.IsEmpty ? null : week.Legs.Min(leg => leg.OffBlocks);
+
     /// <summary>Decodes the bulletins of a week.</summary>
     /// <param name="week">The books.</param>
     public static WeekWeather Of(OperatorWeek week)
@@ -64,7 +71,7 @@ public sealed class WeekWeather
         var reports = ImmutableArray.CreateBuilder<MetarReport>();
         var bulletins = new Dictionary<TafReport, RawBulletin>(ReferenceEqualityComparer.Instance);
         var problems = ImmutableArray.CreateBuilder<Problem>();
-        var firstLeg = week.Legs.IsEmpty ? (Instant?)null : week.Legs.Min(leg => leg.OffBlocks);
+        var firstLeg = FirstLeg(week);
         foreach (var bulletin in week.Bulletins)
         {
             var cell = bulletin.Origin.Cell(nameof(RawBulletin.Text));

@@ -88,7 +88,7 @@ internal sealed class MarginBoxes(PageSetup setup, Cascade cascade, ComputedStyl
 
     private static string Unescaped(string text) => System.Text.RegularExpressions.Regex.Replace(text, @"\\(?<code>[0-9a-fA-F]{1,6})\s?|\\(?<plain>.)",
         m => m.Groups["code"].Success ? char.ConvertFromUtf32(Math.Min(0xFFFD, int.Parse(m.Groups["code"].Value, NumberStyles.HexNumber, CultureInfo.InvariantCulture))) : m.Groups["plain"].Value,
-        System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1));
+        System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(20));
 
     private static string Horizontal(string name) => name switch
     {

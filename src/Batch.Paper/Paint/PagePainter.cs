@@ -100,7 +100,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         if (_repeating || fragment.Box.Anonymous || fragment.Box.Element is not { } element) return;
         if (element.Id is { Length: > 0 } id) _items.Add(new DisplayItem.Anchor(id, y + shift));
         if (element.LocalName is not ("h1" or "h2" or "h3") && fragment.Box.Style.RunningTitle is null) return;
-        var title = System.Text.RegularExpressions.Regex.Replace(element.TextContent, @"\s+", " ", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)).Trim();
+        var title = System.Text.RegularExpressions.Regex.Replace(element.TextContent, @"\s+", " ", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(20)).Trim();
         if (element.LocalName is "h1" or "h2" or "h3" && title.Length > 0) _items.Add(new DisplayItem.Bookmark(element.LocalName[1] - '0', title, y + shift));
         if (fragment.Box.Style.RunningTitle is { } name) Titles[name] = title;
     }

@@ -87,6 +87,6 @@ internal sealed partial class Cascade(StyleSheet sheet, Report report)
         return failed ? null : Substituted(result, custom, depth + 1);
     }
 
-    [GeneratedRegex(@"var\((?<inside>(?:[^()]|\((?:[^()]|\([^()]*\))*\))*)\)", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"var\((?<inside>(?:[^()]|\((?:[^()]|\([^()]*\))*\))*)\)", RegexOptions.None, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Variable();
 }

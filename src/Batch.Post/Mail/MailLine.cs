@@ -37,6 +37,11 @@ internal sealed class MailLine(MailTarget target, LedgerPen pen) : IDisposable
             else Close();
             return (!isForGood ? MailTry.Later : isBegun && error.StatusCode != SmtpStatusCode.AuthenticationRequired ? MailTry.Refused : MailTry.Hopeless, answer);
         }
+        catch (ServiceNotAuthenticatedException error)
+        {
+            if (isBegun) pen.Refuse(packet.MessageId, OneLine(error.Message));
+            return (MailTry.Hopeless, $"{target} asks for user and password; none was given");
+        }
         catch (SslHandshakeException)
         {
             return (MailTry.Hopeless, $"the certificate of {target.Host} is not one that this machine trusts for that name, or the connection could not be encrypted; nothing was sent");

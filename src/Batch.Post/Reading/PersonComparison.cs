@@ -11,6 +11,7 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
     private readonly List<IssuedLeg> _dropped = [];
     private readonly List<string> _changes = [];
     private readonly List<string> _doubts = [];
+    private readonly LedgerPacket? _open = Open(ledger, person.Code);
 
     /// <summary>The comparison.</summary>
     public CrewIssue Issue()
@@ -18,13 +19,16 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
         var before = (_since?.Legs ?? []).Where(leg => leg.Facts.OnBlocks > week.MadeAt).ToDictionary(leg => leg.Facts.Key, StringComparer.OrdinalIgnoreCase);
         foreach (var leg in week.Legs.Where(leg => leg.IsFlownBy(person.Code) && !_held.Contains(leg.Trip)))
         {
-            if (leg.Facts is { } facts) Tell(facts, before.GetValueOrDefault(facts.Key));
+            if (leg.Facts is { } facts) Tell(facts, leg.FromName, before.GetValueOrDefault(facts.Key));
         }
 
         var told = _legs.Select(leg => leg.Facts.Key).ToHashSet(StringComparer.OrdinalIgnoreCase);
         foreach (var leg in before.Values.Where(leg => !told.Contains(leg.Facts.Key))) Miss(leg);
+        var known = _changes.Count;
+        if (_open is { } open) TakeBack(open, before.Keys.Concat(told).ToHashSet(StringComparer.OrdinalIgnoreCase));
         _legs.Sort((a, b) => a.Facts.OffBlocks != b.Facts.OffBlocks ? a.Facts.OffBlocks.CompareTo(b.Facts.OffBlocks) : string.CompareOrdinal(a.Facts.Key, b.Facts.Key));
         if (_since is not null) Order(before);
+        if (_since is not null && _changes.Count == 0 && _open is { } other && !Tells(other)) _changes.Add($"Revision {Text(other.Revision)} may have reached you; it does not hold.");
         return Numbered(new CrewIssue
         {
             Person = person,
@@ -32,11 +36,31 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
             Revision = 1,
             Legs = [.. _legs],
             Dropped = [.. _dropped],
-            Changes = _since is null ? [] : [.. _changes],
+            Changes = [.. _changes.Skip(_since is null ? known : 0)],
+            Unsure = [.. Unsure()],
             Held = [.. week.Legs.Where(leg => leg.IsFlownBy(person.Code) && _held.Contains(leg.Trip)).Select(leg => leg.Trip).Distinct(StringComparer.OrdinalIgnoreCase).Select(Held)],
             Doubts = [.. _doubts],
         });
     }
+
+    // The last packet that may have reached the person after the last one that surely did.
+    private static LedgerPacket? Open(Ledger ledger, string person) =>
+        ledger.Of(person).LastOrDefault(packet => packet.Outcome == LedgerOutcome.Unknown && packet.Revision > (ledger.LastIssued(person)?.Revision ?? 0));
+
+    private IEnumerable<int> Unsure() => _open is null ? [] : ledger.Of(person.Code)
+        .Where(packet => packet.Outcome == LedgerOutcome.Unknown && packet.Revision > (_since?.Revision ?? 0)).Select(packet => packet.Revision).Distinct().Order();
+
+    // Legs of a packet that may have arrived and that nothing speaks of now.
+    private void TakeBack(LedgerPacket open, HashSet<string> spoken)
+    {
+        if (!week.IsWhole || week.Legs.Any(leg => leg.IsNameless)) return;
+        foreach (var leg in open.Legs.Where(leg => !leg.IsHeld && leg.Facts.OnBlocks > week.MadeAt && !spoken.Contains(leg.Facts.Key) && !_held.Contains(leg.Facts.Trip) && IsInDays(leg)))
+            Drop(leg, $"{LegWords.Cancelled(leg.Facts)}, in case revision {Text(open.Revision)} reached you");
+    }
+
+    private bool Tells(LedgerPacket packet) => packet.Legs.Select(leg => (leg.Facts, leg.IsHeld)).SequenceEqual(_legs.Select(leg => (leg.Facts, leg.IsHeld)));
+
+    private static string Text(int number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     // A number that may have reached the person is not given to another content; one that surely did not is free.
     private CrewIssue Numbered(CrewIssue issue)
@@ -46,7 +70,7 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
         var open = ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Unknown && packet.Revision >= next.Revision).MaxBy(packet => packet.Revision);
         if (open is null) return next;
         var same = next with { Revision = open.Revision };
-        return same.Fingerprint == open.Fingerprint ? same : next with { Revision = open.Revision + 1, Legs = After(open, next.Legs), Dropped = After(open, next.Dropped) };
+        return same.Fingerprint == open.Fingerprint ? same with { Unsure = [.. same.Unsure.Where(revision => revision < open.Revision)] } : next with { Revision = open.Revision + 1, Legs = After(open, next.Legs), Dropped = After(open, next.Dropped) };
     }
 
     // Legs whose events outrank those of a packet that may have arrived.
@@ -56,7 +80,7 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
         return [.. legs.Select(leg => told.TryGetValue(leg.Uid, out var sequence) && sequence >= leg.Sequence ? leg with { Sequence = sequence + 1 } : leg)];
     }
 
-    private void Tell(LegFacts now, IssuedLeg? was)
+    private void Tell(LegFacts now, string place, IssuedLeg? was)
     {
         Instant? report = person.Reports.TryGetValue(now.Key, out var known) ? known : null;
         var revision = trips[now.Trip].Number;
@@ -64,7 +88,7 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
         {
             var uid = CalendarEvents.Uid(person.Code, now, week.OperatorMail);
             var used = ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Issued).SelectMany(packet => packet.Legs.Concat(packet.Dropped)).Where(leg => leg.Uid == uid).Select(leg => leg.Sequence + 1).DefaultIfEmpty(0).Max();
-            _legs.Add(new IssuedLeg { Facts = now, Uid = uid, Sequence = used, TripRevision = revision, Report = report });
+            _legs.Add(new IssuedLeg { Facts = now, Uid = uid, Sequence = used, TripRevision = revision, Place = place, Report = report });
             _changes.Add($"{now.Key}: {LegWords.Added(now)}.");
             return;
         }
@@ -73,7 +97,7 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
         if (was.IsHeld) said.Insert(0, "no longer held back");
         if (was.Report is { } reported && report is { } reports && reported != reports)
             said.Add($"report {LocalTimes.DayAndClock(LocalTimes.At(reported, was.Facts.FromZone))} to {LocalTimes.DayAndClock(LocalTimes.At(reports, now.FromZone))}");
-        var leg = new IssuedLeg { Facts = now, Uid = was.Uid, Sequence = was.Sequence, TripRevision = revision, Report = report };
+        var leg = new IssuedLeg { Facts = now, Uid = was.Uid, Sequence = was.Sequence, TripRevision = revision, Place = place, Report = report };
         if (CalendarEvents.Of(leg, person.Code) != CalendarEvents.Of(was with { IsHeld = false }, person.Code)) leg = leg with { Sequence = was.Sequence + 1 };
         _legs.Add(leg);
         if (said.Count > 0) _changes.Add($"{now.Key}: {string.Join(", ", said)}.");

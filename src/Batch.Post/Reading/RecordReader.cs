@@ -39,6 +39,7 @@ internal static class RecordReader
             Number = leg.GetProperty("leg").GetInt32(),
             Captain = leg.Text("captain"),
             SecondPilot = leg.Text("secondPilot"),
+            FromName = leg.Text("fromName"),
             OffBlocks = Minute(leg, "offBlocksUtc"),
             Facts = isPlanned ? FactsReader.Read(leg) : null,
             Trouble = isPlanned ? string.Join(" ", FactsReader.Failures(leg).Select(finding => finding.Text("text"))) : leg.Text("why"),

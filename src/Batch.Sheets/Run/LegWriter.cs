@@ -35,6 +35,8 @@ internal static class LegWriter
         json.TextOrNull("override", leg.Override);
         json.TextOrNull("remarks", plan.Leg.Remarks);
         json.WriteString("loadSha256", LoadPrint.Of(week.Plan.Input, plan.Key));
+        json.TextOrNull("fromName", plan.From.Name);
+        json.TextOrNull("toName", plan.To.Name);
         json.WriteString("fromZone", plan.From.Zone.Id);
         json.WriteString("toZone", plan.To.Zone.Id);
         json.At("offBlocksUtc", plan.Times.OffBlocks);

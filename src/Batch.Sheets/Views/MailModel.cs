@@ -18,6 +18,12 @@ internal sealed record MailModel : SheetModel
     [Value("Number of this issue to the person, 1 for the first")]
     public required int Revision { get; init; }
 
+    [Value("The last issue that the person surely has, the number of this one where it is sent once more; nothing where there is none")]
+    public required int? Since { get; init; }
+
+    [Value("Later issues that may have reached the person; nothing where there are none")]
+    public required ImmutableArray<int> Unsure { get; init; }
+
     [Value("What changed since the issue before, one sentence each; nothing for the first issue")]
     public required ImmutableArray<string> Changes { get; init; }
 
@@ -54,6 +60,8 @@ internal sealed record MailModel : SheetModel
             },
             Person = new PersonView { Code = letter.Code, Name = letter.Name },
             Revision = letter.Revision,
+            Since = letter.Since,
+            Unsure = letter.Unsure,
             Changes = letter.Changes,
             Held = letter.Held,
             Attachments = letter.Attachments,

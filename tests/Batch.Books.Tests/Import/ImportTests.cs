@@ -123,6 +123,66 @@ public sealed class ImportTests
     }
 
     [Fact]
+    public void A_row_is_named_by_the_line_an_editor_shows()
+    {
+        using var folder = new TempFolder();
+        Starter(folder);
+        File.WriteAllText(folder.File("airports.csv"), AirportHeaders + "1,\"XAAA\",\"small_airport\",\"Ash\n\"\"upper\"\"\nField\",40.75,-38.9,95,\"\",\"\"\n\n4,\"XBAD\",\"small_airport\",\"Bad\",abc,-38.9,10,\"\",\"\"\n");
+        var report = Run(folder, request => request with { Only = ["XAAA", "XBAD"], Runways = null });
+        Assert.Equal(["XAAA"], report.Sheets[0].Added.ToArray());
+        Assert.StartsWith("airports.csv line 6: XBAD", Assert.Single(report.LeftOut), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_table_and_a_filter_that_end_at_the_last_row_take_the_new_rows_in()
+    {
+        using var folder = new TempFolder();
+        var path = Starter(folder);
+        using (var book = new ClosedXML.Excel.XLWorkbook(path))
+        {
+            book.Worksheet("Airports").Range("A2:U5").CreateTable("Places");
+            book.Worksheet("Runways").Range("A2:K8").SetAutoFilter();
+            book.Save();
+        }
+
+        var last = new Parts(File.ReadAllBytes(path));
+        Assert.Contains("ref=\"A2:U5\"", last.Text("xl/tables/table1.xml"), StringComparison.Ordinal);
+        Run(folder, request => request with { Only = ["XAAA"], TimeZone = "Atlantic/Azores" });
+        var parts = new Parts(File.ReadAllBytes(path));
+        Assert.Equal(2, parts.Text("xl/tables/table1.xml").Split("ref=\"A2:U6\"").Length - 1);
+        Assert.DoesNotContain("U5", parts.Text("xl/tables/table1.xml"), StringComparison.Ordinal);
+        Assert.Contains(parts.Names, name => name.StartsWith("xl/worksheets/", StringComparison.Ordinal) && parts.Text(name).Contains("autoFilter ref=\"A2:K12\"", StringComparison.Ordinal));
+        Assert.DoesNotContain("$K$8", parts.Text("xl/workbook.xml"), StringComparison.Ordinal);
+        using var again = new ClosedXML.Excel.XLWorkbook(path);
+        Assert.Equal("A2:U6", again.Worksheet("Airports").Table("Places").RangeAddress.ToString());
+    }
+
+    [Theory]
+    [InlineData(',', false, "\r\n")]
+    [InlineData(';', true, "\n")]
+    public void Csv_books_take_rows_in_their_own_way_of_writing(char delimiter, bool decimalComma, string newLine)
+    {
+        using var folder = new TempFolder();
+        GoodBooks.Operator().SaveCsv(folder.File("operator"), delimiter, System.Text.Encoding.Latin1, decimalComma, newLine);
+        File.WriteAllText(folder.File("airports.csv"), Airports);
+        File.WriteAllText(folder.File("runways.csv"), Runways);
+        var file = Path.Combine(folder.File("operator"), "Airports.csv");
+        var before = File.ReadAllText(file, System.Text.Encoding.Latin1);
+        var report = Run(folder, request => request with { Book = folder.File("operator"), Only = ["XAAA", "XBBB"], TimeZone = "Atlantic/Azores" });
+        Assert.Equal(["XAAA", "XBBB"], report.Sheets[0].Added.ToArray());
+        Assert.Equal(before, File.ReadAllText(file + ".bak", System.Text.Encoding.Latin1));
+        var after = File.ReadAllText(file, System.Text.Encoding.Latin1);
+        Assert.StartsWith(before.TrimEnd(), after, StringComparison.Ordinal);
+        Assert.Contains(decimalComma ? "40,75" : "40.75", after[before.TrimEnd().Length..], StringComparison.Ordinal);
+        Assert.Contains("\"Birch, \"\"north\"\" =1+1\"", after, StringComparison.Ordinal);
+        var week = BookReader.Read([folder.File("operator"), GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"))]);
+        Assert.Equal(("Ash Field (invented)", 95.0, 4), (week.Airports["XAAA"].Name, week.Airports["XAAA"].Elevation.Value, week.Airports["XAAA"].Runways.Length));
+        File.WriteAllText(folder.File("airports.csv"), Airports.Replace(",95,", ",123,", StringComparison.Ordinal));
+        Run(folder, request => request with { Book = folder.File("operator"), Only = ["XAAA"], Runways = null, Updates = true });
+        Assert.Equal(123, BookReader.Read([folder.File("operator"), folder.File("week.xlsx")]).Airports["XAAA"].Elevation.Value);
+    }
+
+    [Fact]
     public void The_units_of_the_book_hold()
     {
         using var folder = new TempFolder();

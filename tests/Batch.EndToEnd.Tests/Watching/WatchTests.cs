@@ -137,14 +137,16 @@ public sealed class WatchTests : IDisposable
         Assert.Equal("data: 2", await notices.ReadLineAsync());
     }
 
-    [SkippableFact]
-    public void Interrupted_it_ends_at_once_with_status_0_and_the_last_output_stands()
+    [SkippableTheory]
+    [InlineData("INT")]
+    [InlineData("TERM")]
+    public void Interrupted_it_ends_at_once_with_status_0_and_the_last_output_stands(string signal)
     {
         Skip.IfNot(WatchedProgram.CanBeInterrupted, "interrupts do not reach a program that is started here");
         using var program = Start();
         program.Line("legs:");
         SaveBeside(Edited(("Fuel plan", "full")));
-        var (status, took) = program.Interrupt();
+        var (status, took) = program.Interrupt(signal);
         Assert.Equal(0, status);
         Assert.True(took < TimeSpan.FromSeconds(30), took.ToString()); // a shared machine; two seconds is what a user sees
         Assert.True(File.Exists(Path.Combine(_out, "index.html")));

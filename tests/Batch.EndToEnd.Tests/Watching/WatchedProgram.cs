@@ -47,12 +47,13 @@ internal sealed class WatchedProgram : IDisposable
     /// <summary>Whether it has said nothing more.</summary>
     public bool IsQuiet(TimeSpan time) => !_lines.TryTake(out _, time);
 
-    /// <summary>Presses Ctrl-C.</summary>
+    /// <summary>Presses Ctrl-C, or asks it to end in another way.</summary>
+    /// <param name="signal">Name of the signal, <c>INT</c> for Ctrl-C.</param>
     /// <returns>Exit status and how long it took to end.</returns>
-    public (int Status, TimeSpan Took) Interrupt()
+    public (int Status, TimeSpan Took) Interrupt(string signal)
     {
         var clock = Stopwatch.StartNew();
-        using var kill = Process.Start("kill", ["-INT", _process.Id.ToString(CultureInfo.InvariantCulture)]);
+        using var kill = Process.Start("kill", ["-" + signal, _process.Id.ToString(CultureInfo.InvariantCulture)]);
         kill.WaitForExit();
         if (!_process.WaitForExit(Patience)) throw new TimeoutException("The program did not end.");
         return (_process.ExitCode, clock.Elapsed);

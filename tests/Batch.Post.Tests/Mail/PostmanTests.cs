@@ -9,6 +9,8 @@ namespace Batch.Post.Tests.Mail;
 /// <summary>Sending through a real server on this machine.</summary>
 public sealed class PostmanTests
 {
+    private const string Password = "sand-and-7-gulls";
+
     private static readonly SmtpResponse Busy = new(SmtpReplyCode.InsufficientStorage, "come back later");
     private static readonly SmtpResponse Never = new(SmtpReplyCode.TransactionFailed, "not wanted");
     private static readonly ImmutableArray<TimeSpan> Quick = [TimeSpan.FromMilliseconds(20), TimeSpan.FromMilliseconds(20)];
@@ -106,6 +108,35 @@ public sealed class PostmanTests
         Assert.Equal(DeliveryKind.Sent, Assert.Single(Send(server, folder, SomeLetter.Post("rim"))).Kind);
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_server_that_asks_for_a_password_takes_the_right_one_over_an_encrypted_connection(bool isEncryptedFromStart)
+    {
+        using var server = new LoopbackServer(login: ("dispatch", Password), isEncryptedFromStart: isEncryptedFromStart);
+        using var folder = new TemporaryFolder();
+        var deliveries = Send(LoggedIn(server, Password) with { IsEncryptedFromStart = isEncryptedFromStart }, folder, SomeLetter.Post("rim", "sor"));
+        Assert.All(deliveries, delivery => Assert.Equal((DeliveryKind.Sent, false), (delivery.Kind, delivery.MayComeTwice)));
+        Assert.Equal(["rim@harrow-sound.example", "sor@harrow-sound.example"], server.Taken.Select(mail => mail.MessageId));
+    }
+
+    [Theory]
+    [InlineData("wrong")]
+    [InlineData("")]
+    public void With_a_wrong_password_or_none_nothing_is_sent_and_nothing_is_noted_as_sent(string password)
+    {
+        using var server = new LoopbackServer(login: ("dispatch", Password));
+        using var folder = new TemporaryFolder();
+        var deliveries = Send(password.Length > 0 ? LoggedIn(server, password) : Target(server), folder, SomeLetter.Post("rim", "sor"));
+        Assert.All(deliveries, delivery => Assert.Equal(DeliveryKind.NotSent, delivery.Kind));
+        Assert.All(deliveries, delivery => Assert.DoesNotContain(Password, delivery.Text, StringComparison.Ordinal));
+        Assert.Contains(password.Length > 0 ? "did not take user and password" : "asks for user and password; none was given", deliveries[0].Text, StringComparison.Ordinal);
+        Assert.Empty(server.Taken);
+        Assert.Null(Ledger(folder).LastIssued("rim"));
+        Assert.All(Ledger(folder).Packets, packet => Assert.NotEqual(LedgerOutcome.Unknown, packet.Outcome));
+        Assert.All(Send(LoggedIn(server, Password), folder, SomeLetter.Post("rim", "sor")), delivery => Assert.Equal((DeliveryKind.Sent, false), (delivery.Kind, delivery.MayComeTwice)));
+    }
+
     [Fact]
     public void Stopping_finishes_the_letter_at_hand_and_leaves_the_rest_for_the_next_run()
     {
@@ -160,6 +191,8 @@ public sealed class PostmanTests
             writer.WriteLine(isMessage ? "354 go on" : "250 yes");
         }
     }
+
+    private static MailTarget LoggedIn(LoopbackServer server, string password) => Target(server) with { User = "dispatch", Password = password };
 
     private static MailTarget Target(LoopbackServer server) => new() { Host = "127.0.0.1", Port = server.Port, IsLoopback = true };
 
