@@ -30,9 +30,6 @@ public sealed class PdfPrinter
         return new PrintedDocument(pdf, pages.Count, reader.Report.Found) { Places = PdfDocumentWriter.Places(pages).ToImmutableDictionary(place => place.Key, place => place.Value.Page + 1) };
     }
 
-    /// <summary>The display list of a document as text: what tests compare.</summary>
-    internal string DisplayList(string html, PrintOptions options) => DisplayListText.Of(Painted(html, options).Pages);
-
     internal (DocumentReader Reader, PageSetup Setup, List<List<DisplayItem>> Pages) Painted(string html, PrintOptions options)
     {
         var reader = new DocumentReader(html, options.PageSize);

@@ -9,7 +9,7 @@ namespace Batch.Paper.Paint;
 /// <summary>Fonts, pictures and opacities of one document, named in the order of first use, shared by all its pages.</summary>
 internal sealed class PdfResources(PdfDocument document)
 {
-    private readonly Dictionary<TrueTypeFont, (string Name, PdfDictionary Object, SortedDictionary<ushort, string> Glyphs)> _fonts = [];
+    private readonly Dictionary<TrueTypeFont, (string Name, PdfDictionary Object, Dictionary<ushort, string> Glyphs)> _fonts = [];
     private readonly Dictionary<byte[], (string Name, PdfImage Object)> _images = [];
     private readonly Dictionary<(double, double), (string Name, PdfDictionary Object)> _alphas = [];
 
@@ -57,7 +57,7 @@ internal sealed class PdfResources(PdfDocument document)
         Add("/Font", _fonts.Values.Select(f => (f.Name, (PdfObject)f.Object)));
         Add("/XObject", _images.Values.Select(i => (i.Name, (PdfObject)i.Object)));
         Add("/ExtGState", _alphas.Values.Select(a => (a.Name, (PdfObject)a.Object)));
-        foreach (var (font, (_, target, glyphs)) in _fonts) PdfFontWriter.Write(document, target, font, glyphs);
+        foreach (var (font, (_, target, glyphs)) in _fonts) PdfFontWriter.Write(document, target, font, new SortedDictionary<ushort, string>(glyphs));
         return resources;
 
         void Add(string key, IEnumerable<(string Name, PdfObject Object)> entries)

@@ -9,7 +9,7 @@ internal static class PdfStreams
     public static void Fill(PdfDictionary target, byte[] content)
     {
         using var packed = new MemoryStream();
-        using (var zlib = new ZLibStream(packed, CompressionLevel.SmallestSize, leaveOpen: true)) zlib.Write(content);
+        using (var zlib = new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true)) zlib.Write(content);
         target.CreateStream(packed.ToArray());
         target.Elements["/Filter"] = new PdfName("/FlateDecode");
     }
