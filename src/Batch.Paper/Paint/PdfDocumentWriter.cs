@@ -47,7 +47,7 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
         page.Height = XUnit.FromPoint(Math.Round(setup.Height * 0.75, 3));
         var content = new PdfCanvas(resources).Draw(items, setup.Height);
         digest.AppendData(content);
-        PdfStreams.Fill(page.Contents.AppendContent(), content);
+        PdfParts.Fill(page.Contents.AppendContent(), content);
         return page;
     }
 
@@ -85,13 +85,10 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
         var annotations = new PdfArray(document);
         foreach (var link in Joined(items.OfType<DisplayItem.Link>()))
         {
-            var annotation = new PdfDictionary(document);
-            annotation.Elements["/Type"] = new PdfName("/Annot");
-            annotation.Elements["/Subtype"] = new PdfName("/Link");
             var (left, top) = (link.X * 0.75, (setup.Height - link.Y) * 0.75);
-            annotation.Elements["/Rect"] = new PdfRectangle(new XPoint(Math.Round(left, 3), Math.Round(top - link.Height * 0.75, 3)), new XPoint(Math.Round(left + link.Width * 0.75, 3), Math.Round(top, 3)));
-            annotation.Elements["/Border"] = new PdfArray(document, new PdfInteger(0), new PdfInteger(0), new PdfInteger(0));
-            annotation.Elements["/F"] = new PdfInteger(4);
+            var area = new PdfRectangle(new XPoint(Math.Round(left, 3), Math.Round(top - link.Height * 0.75, 3)), new XPoint(Math.Round(left + link.Width * 0.75, 3), Math.Round(top, 3)));
+            var annotation = new PdfDictionary(document);
+            PdfParts.Set(annotation, ("/Type", new PdfName("/Annot")), ("/Subtype", new PdfName("/Link")), ("/Rect", area), ("/Border", new PdfArray(document, new PdfInteger(0), new PdfInteger(0), new PdfInteger(0))), ("/F", new PdfInteger(4)));
             if (link.Target.StartsWith('#'))
             {
                 if (!places.TryGetValue(Uri.UnescapeDataString(link.Target[1..]), out var place))
@@ -105,8 +102,7 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
             else
             {
                 var action = new PdfDictionary(document);
-                action.Elements["/S"] = new PdfName("/URI");
-                action.Elements["/URI"] = new PdfString(Uri.TryCreate(link.Target, UriKind.Absolute, out var uri) ? uri.AbsoluteUri : link.Target);
+                PdfParts.Set(action, ("/S", new PdfName("/URI")), ("/URI", new PdfString(Uri.TryCreate(link.Target, UriKind.Absolute, out var uri) ? uri.AbsoluteUri : link.Target)));
                 annotation.Elements["/A"] = action;
             }
 

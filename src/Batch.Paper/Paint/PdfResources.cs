@@ -16,11 +16,7 @@ internal sealed class PdfResources(PdfDocument document)
     public string Font(TrueTypeFont font, ImmutableArray<ushort> glyphs, ImmutableArray<string> texts)
     {
         if (!_fonts.TryGetValue(font, out var known))
-        {
-            known = ("/F" + (_fonts.Count + 1).ToString(CultureInfo.InvariantCulture), new PdfDictionary(document), []);
-            document.Internals.AddObject(known.Object);
-            _fonts[font] = known;
-        }
+            _fonts[font] = known = ("/F" + (_fonts.Count + 1).ToString(CultureInfo.InvariantCulture), PdfParts.Indirect(document), []);
 
         for (var i = 0; i < glyphs.Length; i++) known.Glyphs.TryAdd(glyphs[i], glyphs[i] == 0 ? "\uFFFD" : texts[i]);
         return known.Name;
@@ -40,20 +36,14 @@ internal sealed class PdfResources(PdfDocument document)
     public string Alpha(double fill, double stroke)
     {
         if (_alphas.TryGetValue((fill, stroke), out var known)) return known.Name;
-        var state = new PdfDictionary(document);
-        state.Elements["/ca"] = new PdfReal(fill);
-        state.Elements["/CA"] = new PdfReal(stroke);
-        document.Internals.AddObject(state);
-        known = ("/G" + (_alphas.Count + 1).ToString(CultureInfo.InvariantCulture), state);
-        _alphas[(fill, stroke)] = known;
+        _alphas[(fill, stroke)] = known = ("/G" + (_alphas.Count + 1).ToString(CultureInfo.InvariantCulture), PdfParts.Indirect(document, ("/ca", new PdfReal(fill)), ("/CA", new PdfReal(stroke))));
         return known.Name;
     }
 
     /// <summary>Writes the subset faces and one resource dictionary for all pages.</summary>
     public PdfDictionary Finish()
     {
-        var resources = new PdfDictionary(document);
-        document.Internals.AddObject(resources);
+        var resources = PdfParts.Indirect(document);
         Add("/Font", _fonts.Values.Select(f => (f.Name, (PdfObject)f.Object)));
         Add("/XObject", _images.Values.Select(i => (i.Name, (PdfObject)i.Object)));
         Add("/ExtGState", _alphas.Values.Select(a => (a.Name, (PdfObject)a.Object)));

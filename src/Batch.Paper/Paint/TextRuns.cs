@@ -5,6 +5,8 @@ namespace Batch.Paper.Paint;
 /// <summary>A shaped text parted by face, with the place of each part, px.</summary>
 internal sealed record TextRuns(TrueTypeFont Font, double X, ImmutableArray<ushort> Glyphs, ImmutableArray<double> Advances, ImmutableArray<string> Texts)
 {
+    public DisplayItem.Text Painted(Matrix place, double size, Style.Colour colour) => new(place, Font, size, colour, Glyphs, Advances, Texts);
+
     public static List<TextRuns> Of(IEnumerable<ShapedGlyph> shaped, double size, double spacing = 0)
     {
         var visible = shaped.Where(g => !g.Invisible).ToList();
