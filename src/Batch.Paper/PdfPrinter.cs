@@ -25,15 +25,12 @@ public sealed class PdfPrinter
     {
         ArgumentNullException.ThrowIfNull(html);
         ArgumentNullException.ThrowIfNull(options);
-        var (reader, setup, pages) = Painted(html, options);
+        var (reader, setup, _, pages) = Painted(html, options);
         var pdf = new PdfDocumentWriter(setup, options, reader.Document, reader.Report).Write(pages);
         return new PrintedDocument(pdf, pages.Count, reader.Report.Found) { Places = PdfDocumentWriter.Places(pages).ToImmutableDictionary(place => place.Key, place => place.Value.Page + 1) };
     }
 
-    /// <summary>The display list of a document as text: what tests compare.</summary>
-    internal string DisplayList(string html, PrintOptions options) => DisplayListText.Of(Painted(html, options).Pages);
-
-    internal (DocumentReader Reader, PageSetup Setup, List<List<DisplayItem>> Pages) Painted(string html, PrintOptions options)
+    internal (DocumentReader Reader, PageSetup Setup, Fragment Column, List<List<DisplayItem>> Pages) Painted(string html, PrintOptions options)
     {
         var reader = new DocumentReader(html, options.PageSize);
         var report = reader.Report;
@@ -58,6 +55,6 @@ public sealed class PdfPrinter
             painted.Add(items);
         }
 
-        return (reader, setup, painted);
+        return (reader, setup, column, painted);
     }
 }

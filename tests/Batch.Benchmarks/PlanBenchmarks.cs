@@ -24,7 +24,7 @@ public class PlanBenchmarks
         _calm = Planner(hasOptions: true);
         _auto = Planner(hasOptions: true, winds: true, isAuto: true);
         var plan = (LegPlan.Planned)Planner(hasOptions: true, winds: true).PlanChain("ABCDE", static (_, plan) => plan())[0];
-        if (plan.Options.Count(option => !option.IsPlan) != 5) throw new InvalidOperationException($"The leg has {plan.Options.Length} options, not the plan and five more");
+        if (plan.Options.Count(option => !option.IsPlan) != 6) throw new InvalidOperationException($"The leg has {plan.Options.Length} options, not the plan and six more");
     }
 
     /// <summary>The level is written, the air known at twenty places.</summary>

@@ -140,7 +140,7 @@ public sealed class PdfPrinterTests
     public void Deep_nesting_is_printed(string open, string close, int depth)
     {
         var html = string.Concat(Enumerable.Repeat(open, depth)) + "deep" + string.Concat(Enumerable.Repeat(close, depth));
-        Assert.Contains("deep", Printed.Printer.DisplayList(html, new PrintOptions()), StringComparison.Ordinal);
+        Assert.Contains("deep", Printed.DisplayList(html, new PrintOptions()), StringComparison.Ordinal);
     }
 
     [Fact]

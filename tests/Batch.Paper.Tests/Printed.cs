@@ -10,6 +10,9 @@ internal static class Printed
 
     public static PrintedDocument Print(string html, PrintOptions? options = null) => Printer.Print(html, options ?? new PrintOptions());
 
+    /// <summary>What is painted for a document, as text.</summary>
+    public static string DisplayList(string html, PrintOptions? options = null) => DisplayListText.Of(Printer.Painted(html, options ?? new PrintOptions()).Pages);
+
     public static string Page(string style, string body) => "<!DOCTYPE html>\n<html lang=\"en\"><head><title>Test</title><style>" + style + "</style></head><body>" + body + "</body></html>";
 
     public static PdfDocument Read(PrintedDocument printed) => PdfDocument.Open(printed.Pdf);

@@ -41,7 +41,7 @@ public class LoadSheetTests
         var pounds = Math.Ceiling(plan.Fuel.Uplift.Value - 1e-6);
         var gallons = Math.Ceiling((plan.Fuel.Uplift.Value / 6.7) - 1e-6);
         var litres = Math.Ceiling((plan.Fuel.Uplift.Value / 6.7 * 3.785411784) - 1e-6);
-        Assert.Contains(FormattableString.Invariant($"<td class=\"n big\">{pounds:#,0}</td><td class=\"n big\">{gallons:#,0}</td><td class=\"n big\">{litres:#,0}</td>"), html, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"<td class=\"n big\" data-label=\"Load lb\">{pounds:#,0}</td><td class=\"n big\" data-label=\"Load USG\">{gallons:#,0}</td><td class=\"n big\" data-label=\"Load L\">{litres:#,0}</td>"), html, StringComparison.Ordinal);
         Assert.Contains("6.70 lb/USG", html, StringComparison.Ordinal);
     }
 

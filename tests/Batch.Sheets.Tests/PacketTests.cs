@@ -98,8 +98,8 @@ public class PacketTests
     public void The_duty_table_says_what_is_used_and_left_and_what_is_not_known()
     {
         var html = Rendered(Ana);
-        Assert.Contains("<td class=\"n\">2.4 h</td><td class=\"n\">8.0 h</td><td class=\"n strong\">5.6 h</td>", html, StringComparison.Ordinal);
-        Assert.Contains("<td class=\"n\">9.5 h</td><td class=\"n\">at least 10.0 h</td><td class=\"n strong\"><span class=\"fail-text\">−0.5 h</span></td>", html, StringComparison.Ordinal);
+        Assert.Contains("<td class=\"n\" data-label=\"Used\">2.4 h</td><td class=\"n\" data-label=\"Limit\">8.0 h</td><td class=\"n strong\" data-label=\"Left\">5.6 h</td>", html, StringComparison.Ordinal);
+        Assert.Contains("<td class=\"n\" data-label=\"Used\">9.5 h</td><td class=\"n\" data-label=\"Limit\">at least 10.0 h</td><td class=\"n strong\" data-label=\"Left\"><span class=\"fail-text\">−0.5 h</span></td>", html, StringComparison.Ordinal);
         Assert.Contains("Nothing is logged before this week.", html, StringComparison.Ordinal);
         Assert.Contains("basis to be confirmed", html, StringComparison.Ordinal);
         Assert.Equal(2, Count(html, "class=\"dutybar\""));
@@ -118,7 +118,7 @@ public class PacketTests
     public void Who_flies_along_is_named_with_mail_address()
     {
         var html = Rendered(Model("BEN"));
-        Assert.Contains("<td>ANA</td><td class=\"strong\">Ana Quist</td><td>ana@skerry.example</td><td>T101/1, T101/2, T102/1, T103/1</td>", html, StringComparison.Ordinal);
+        Assert.Contains("<span class=\"strong\">Ana Quist</span> (ANA) · ana@skerry.example <span class=\"soft\">· T101/1, T101/2, T102/1, T103/1</span>", html, StringComparison.Ordinal);
         Assert.Contains("second pilot", html, StringComparison.Ordinal);
     }
 

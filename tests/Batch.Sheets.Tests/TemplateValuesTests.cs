@@ -60,6 +60,7 @@ public class TemplateValuesTests
     {
         var page = new SheetRenderer(TemplateFolder.Shipped).Render(SheetModels.ValuesPage, SheetModels.Values(SampleWeek.Made, SampleWeek.Facts, PaperSize.A4));
         Assert.Empty(page.Problems);
+        Golden.Matches("values.html", page.Html);
         Assert.All(Values, value => Assert.Contains(value.Path, page.Html, StringComparison.Ordinal));
         Assert.All(TemplateValues.Functions, function => Assert.Contains(">" + function.Name, page.Html, StringComparison.Ordinal));
     }

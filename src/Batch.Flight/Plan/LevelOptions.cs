@@ -3,7 +3,7 @@ using Batch.Flight.Route;
 
 namespace Batch.Flight.Plan;
 
-/// <summary>The same leg with the same fuel aboard at the neighbouring usable levels and on the backup route: what the crew reads off when cleared otherwise than planned.</summary>
+/// <summary>The same leg with the same fuel aboard at the neighbouring usable levels, at one far below, and on the backup route: what the crew reads off when cleared otherwise than planned.</summary>
 internal static class LevelOptions
 {
     private const int LevelsEachWay = 2;
@@ -17,7 +17,7 @@ internal static class LevelOptions
     {
         var candidates = LevelCandidates.Of(setup.Route, setup.Rules, setup.Type, plan.Setting, setup.Ceiling, Feet.Max(setup.From.Elevation, setup.To.Elevation));
         var levels = candidates.Where(level => level > plan.Level).Order().Take(LevelsEachWay)
-            .Concat(candidates.Where(level => level < plan.Level).OrderDescending().Take(LevelsEachWay))
+            .Concat(Below([.. candidates.Where(level => level < plan.Level).OrderDescending()]))
             .OrderDescending();
         var options = ImmutableArray.CreateBuilder<LevelOption>();
         options.Add(Option(setup, plan, setup.Route, ladder, isPlan: true));
@@ -29,6 +29,10 @@ internal static class LevelOptions
         if (setup.Backup is { } backup && Fly(context, setup, backup, plan, plan.Level) is { } other) options.Add(Option(setup, other, backup, ladder, isPlan: false));
         return [.. options.OrderBy(option => option.IsBackupRoute).ThenByDescending(option => option.Level)];
     }
+
+    /// <summary>The levels next below, and the one halfway from there to the lowest usable, for a clearance far below the plan.</summary>
+    private static IEnumerable<Feet> Below(ImmutableArray<Feet> lower) =>
+        lower.Where((_, index) => index < LevelsEachWay || index == LevelsEachWay + (lower.Length - LevelsEachWay) / 2);
 
     private static FlightProfile? Fly(PlanningContext context, LegSetup setup, FlownRoute route, FlightProfile plan, Feet level) =>
         ProfileFlyer.Fly(new ProfileRequest

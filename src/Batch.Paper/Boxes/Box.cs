@@ -34,6 +34,9 @@ internal sealed class Box(BoxKind kind, ComputedStyle style, IElement? element)
     /// <summary>Cached intrinsic widths of the border box.</summary>
     public (double Min, double Max)? Intrinsic { get; set; }
 
+    /// <summary>Items collected when the widths were asked for, if they do not depend on any width: the lines need no others.</summary>
+    public List<Lines.InlineItem>? Items { get; set; }
+
     /// <summary>Layout width of a cell's borders in a table with collapsed borders: half of each winning border, px.</summary>
     public Sides<double>? CellBorder { get; set; }
 
@@ -42,6 +45,10 @@ internal sealed class Box(BoxKind kind, ComputedStyle style, IElement? element)
 
     /// <summary>Set for items of flex and grid containers, which are blocks whatever their display says.</summary>
     public bool Blockified { get; init; }
+
+    /// <summary>White space, or an inline box that shows nothing.</summary>
+    public bool IsBlank => Kind == BoxKind.Text ? Text.All(c => c is ' ' or '\t' or '\n' or '\f')
+        : Kind == BoxKind.Inline && Children.TrueForAll(c => c.IsBlank) && Style.Border == default && Style.Padding == default && Element?.Id is null;
 
     public bool IsReplaced => Kind is BoxKind.Image or BoxKind.Svg;
 

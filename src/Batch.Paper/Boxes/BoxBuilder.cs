@@ -77,32 +77,10 @@ internal sealed class BoxBuilder(Cascade cascade, Report report, ImageSource ima
     internal static List<Box> Wrapped(List<Box> children, ComputedStyle style, IElement? element, bool always)
     {
         if (!always && children.TrueForAll(c => c.IsInlineLevel))
-            return !style.KeepsSpaces && children.TrueForAll(IsBlank) && children.TrueForAll(c => c.Kind == BoxKind.Text) ? [] : children;
-        var wrapped = new List<Box>();
-        var run = new List<Box>();
-        foreach (var child in children)
-        {
-            if (child.IsInlineLevel) run.Add(child);
-            else
-            {
-                Flush();
-                wrapped.Add(child);
-            }
-        }
-
-        Flush();
-        return wrapped;
-
-        void Flush()
-        {
-            if (run.Exists(c => !IsBlank(c)))
-                wrapped.Add(new Box(BoxKind.Block, Cascade.Anonymous(style, Display.Block), element) { Children = [.. run], Anonymous = true, Link = run[0].Link });
-            run.Clear();
-        }
+            return !style.KeepsSpaces && children.TrueForAll(c => c.IsBlank && c.Kind == BoxKind.Text) ? [] : children;
+        return TableFixer.Group(children, c => !c.IsInlineLevel,
+            run => new Box(BoxKind.Block, Cascade.Anonymous(style, Display.Block), element) { Children = run, Anonymous = true, Link = run[0].Link });
     }
-
-    private static bool IsBlank(Box box) => box.Kind == BoxKind.Text ? box.Text.All(c => c is ' ' or '\t' or '\n' or '\f')
-        : box.Kind == BoxKind.Inline && !box.Children.Exists(c => !IsBlank(c)) && box.Style.Border == default && box.Style.Padding == default && box.Element?.Id is null;
 
     private Box Picture(IElement element, ComputedStyle style, string? link, bool blockify)
     {

@@ -133,14 +133,10 @@ internal sealed partial class LayoutEngine
             else child.Height = space;
         }
 
-        child.Y = margin.Top + align switch
-        {
-            Align.Center => (space - child.Height) / 2,
-            Align.End => space - child.Height,
-            Align.Baseline => baseline - margin.Top - (Baseline(child, first: true) ?? child.Height),
-            _ => 0,
-        };
+        child.Y = margin.Top + (align == Align.Baseline ? baseline - margin.Top - (Baseline(child, first: true) ?? child.Height) : Shifted(align, space - child.Height));
     }
+
+    private static double Shifted(Align align, double free) => align switch { Align.Center => free / 2, Align.End => free, _ => 0 };
 
     private static Align CrossAlign(Box box, Box item) => item.Style.AlignSelf == Align.Auto ? box.Style.AlignItems : item.Style.AlignSelf;
 
@@ -169,7 +165,7 @@ internal sealed partial class LayoutEngine
             var room = inner - margins.Left - margins.Right;
             var width = align is Align.Normal or Align.Stretch && item.Style.Width.IsAuto && !item.IsReplaced ? BorderWidth(item, inner, Edges(item, inner)) : item.IsReplaced ? (double?)null : ShrinkToFit(item, inner);
             var placed = Block(item, inner, width).Fragment;
-            placed.X = edges.Left + margins.Left + align switch { Align.Center => (room - placed.Width) / 2, Align.End => room - placed.Width, _ => 0 };
+            placed.X = edges.Left + margins.Left + Shifted(align, room - placed.Width);
             placed.Y = edges.Top + y + margins.Top;
             y += placed.Height + margins.Top + margins.Bottom;
             fragment.Children.Add(placed);

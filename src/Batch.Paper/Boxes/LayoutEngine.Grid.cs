@@ -42,7 +42,7 @@ internal sealed partial class LayoutEngine
         var space = line.Height - margins.Top - margins.Bottom;
         var align = CrossAlign(box, child.Box);
         if (align is Align.Normal or Align.Stretch && child.Box.Style.Height.IsAuto && !child.Box.IsReplaced) child.Height = Math.Max(child.Height, space);
-        child.Y = margins.Top + align switch { Align.Center => (space - child.Height) / 2, Align.End => space - child.Height, _ => 0 };
+        child.Y = margins.Top + Shifted(align, space - child.Height);
     }
 
     private static int ColumnCount(Box box) => Math.Max(1, box.Style.Columns.Length);

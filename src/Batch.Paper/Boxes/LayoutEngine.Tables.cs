@@ -5,11 +5,11 @@ namespace Batch.Paper.Boxes;
 /// <summary>Tables: columns, rows, spans, separate and collapsed borders, captions (CSS 2.2, section 17).</summary>
 internal sealed partial class LayoutEngine
 {
-    private readonly Dictionary<Box, (TableGrid Grid, ColumnWidths Widths, Dictionary<TableCell, Sides<CollapsedEdge>> Edges)> _tables = [];
+    private readonly Dictionary<Box, (TableGrid Grid, ColumnWidths Widths)> _tables = [];
 
     private Fragment Table(Box box, double containing, double? borderWidth)
     {
-        var (grid, widths, collapsed) = Prepared(box);
+        var (grid, widths) = Prepared(box);
         var style = box.Style;
         var edges = TableEdges(box, containing);
         var (spacingX, spacingY) = style.Collapse ? (0, 0) : (style.SpacingX, style.SpacingY);
@@ -23,7 +23,7 @@ internal sealed partial class LayoutEngine
         var lefts = new double[columns.Length + 1];
         for (var i = 0; i < columns.Length; i++) lefts[i + 1] = lefts[i] + columns[i] + spacingX;
         var fragment = new Fragment(box, FragmentRole.Flow) { Width = columns.Length > 0 && grid.ColumnCount > 0 ? Math.Max(width, columns.Sum() + extra) : width };
-        var heights = new TableRows(this, grid, collapsed, columns, spacingX, spacingY);
+        var heights = new TableRows(this, grid, columns, spacingX, spacingY);
         heights.Layout();
         var y = edges.Top + (grid.Rows.Count > 0 ? spacingY : 0);
         Fragment? group = null;
@@ -50,28 +50,27 @@ internal sealed partial class LayoutEngine
 
     private (double Min, double Max) TableIntrinsic(Box box)
     {
-        var (grid, widths, _) = Prepared(box);
+        var (grid, widths) = Prepared(box);
         var edges = TableEdges(box, 0);
         var own = Edges(box, 0);
         var extra = (box.Style.Collapse ? 0 : box.Style.SpacingX * (grid.ColumnCount + 1)) + edges.Left + edges.Right - own.Left - own.Right;
         return (widths.Least + extra, widths.Most + extra);
     }
 
-    private (TableGrid Grid, ColumnWidths Widths, Dictionary<TableCell, Sides<CollapsedEdge>> Edges) Prepared(Box box)
+    private (TableGrid Grid, ColumnWidths Widths) Prepared(Box box)
     {
         if (_tables.TryGetValue(box, out var known)) return known;
         var grid = new TableGrid(box);
-        var collapsed = box.Style.Collapse ? CollapsedBorders.Resolve(grid, box) : [];
-        foreach (var (cell, sides) in collapsed) cell.Box.CellBorder = sides.Select(e => e.Width / 2);
-        return _tables[box] = (grid, new ColumnWidths(grid, box, Intrinsic), collapsed);
+        if (box.Style.Collapse) CollapsedBorders.Resolve(grid, box);
+        return _tables[box] = (grid, new ColumnWidths(grid, box, Intrinsic));
     }
 
     /// <summary>Border and padding of a table; with collapsed borders the outer halves of the cells' borders.</summary>
     private Sides<double> TableEdges(Box box, double containing)
     {
         if (!box.Style.Collapse) return Edges(box, containing);
-        var (grid, _, collapsed) = Prepared(box);
-        double Widest(int side, Func<TableCell, bool> at) => collapsed.Where(c => at(c.Key)).Select(c => c.Value[side].Width / 2).DefaultIfEmpty().Max();
+        var grid = Prepared(box).Grid;
+        double Widest(int side, Func<TableCell, bool> at) => grid.Cells.Where(at).Select(c => c.Box.CellBorder?[side] ?? 0).DefaultIfEmpty().Max();
         return new Sides<double>(Widest(0, c => c.Row == 0), Widest(1, c => c.Column + c.ColumnSpan == grid.ColumnCount),
             Widest(2, c => c.Row + c.RowSpan == grid.Rows.Count), Widest(3, c => c.Column == 0));
     }

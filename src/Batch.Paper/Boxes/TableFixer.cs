@@ -20,7 +20,8 @@ internal static class TableFixer
     private static Box Make(BoxKind kind, Display display, List<Box> children, ComputedStyle style, IElement element) =>
         new(kind, Cascade.Anonymous(style, display), element) { Children = children, Anonymous = true };
 
-    private static List<Box> Group(List<Box> children, Func<Box, bool> proper, Func<List<Box>, Box> wrap)
+    /// <summary>Runs of children that are not <paramref name="proper"/> are wrapped; runs of white space go.</summary>
+    public static List<Box> Group(List<Box> children, Func<Box, bool> proper, Func<List<Box>, Box> wrap)
     {
         var grouped = new List<Box>();
         var run = new List<Box>();
@@ -28,7 +29,7 @@ internal static class TableFixer
         {
             if (!proper(child))
             {
-                if (run.Count > 0 || child.Kind != BoxKind.Text || !string.IsNullOrWhiteSpace(child.Text)) run.Add(child);
+                run.Add(child);
                 continue;
             }
 
@@ -41,8 +42,7 @@ internal static class TableFixer
 
         void Flush()
         {
-            while (run.Count > 0 && run[^1].Kind == BoxKind.Text && string.IsNullOrWhiteSpace(run[^1].Text)) run.RemoveAt(run.Count - 1);
-            if (run.Count > 0) grouped.Add(wrap([.. run]));
+            if (run.Exists(c => !c.IsBlank)) grouped.Add(wrap([.. run]));
             run.Clear();
         }
     }

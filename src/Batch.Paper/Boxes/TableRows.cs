@@ -3,9 +3,9 @@ using Batch.Paper.Style;
 namespace Batch.Paper.Boxes;
 
 /// <summary>Lays out the cells of a table in given columns and finds the row heights.</summary>
-internal sealed class TableRows(LayoutEngine engine, TableGrid grid, Dictionary<TableCell, Sides<CollapsedEdge>> collapsed, double[] columns, double spacingX, double spacingY)
+internal sealed class TableRows(LayoutEngine engine, TableGrid grid, double[] columns, double spacingX, double spacingY)
 {
-    private readonly Dictionary<TableCell, Fragment> _cells = [];
+    private readonly List<(TableCell Cell, Fragment Fragment)> _cells = [];
     private readonly double[] _heights = new double[grid.Rows.Count];
     private readonly double[] _baselines = new double[grid.Rows.Count];
 
@@ -15,8 +15,8 @@ internal sealed class TableRows(LayoutEngine engine, TableGrid grid, Dictionary<
         {
             var width = columns.Skip(cell.Column).Take(cell.ColumnSpan).Sum() + spacingX * (cell.ColumnSpan - 1);
             var fragment = engine.Block(cell.Box, width, width).Fragment;
-            if (collapsed.TryGetValue(cell, out var edges)) fragment.CollapsedEdges = edges;
-            _cells[cell] = fragment;
+            fragment.CollapsedEdges = cell.Edges;
+            _cells.Add((cell, fragment));
             if (Alignment(cell) == VerticalAlign.Baseline && LayoutEngine.Baseline(fragment, first: true) is { } baseline) _baselines[cell.Row] = Math.Max(_baselines[cell.Row], baseline);
         }
 
@@ -25,8 +25,8 @@ internal sealed class TableRows(LayoutEngine engine, TableGrid grid, Dictionary<
             if (grid.Rows[r].Row.Style.Height is { IsAuto: false, Percent: 0 } given) _heights[r] = given.Px;
         }
 
-        foreach (var (cell, fragment) in _cells.Where(c => c.Key.RowSpan == 1)) _heights[cell.Row] = Math.Max(_heights[cell.Row], Wanted(cell, fragment));
-        foreach (var (cell, fragment) in _cells.Where(c => c.Key.RowSpan > 1))
+        foreach (var (cell, fragment) in _cells.Where(c => c.Cell.RowSpan == 1)) _heights[cell.Row] = Math.Max(_heights[cell.Row], Wanted(cell, fragment));
+        foreach (var (cell, fragment) in _cells.Where(c => c.Cell.RowSpan > 1))
         {
             var missing = Wanted(cell, fragment) - Spanned(cell);
             if (missing > 0) _heights[cell.Row + cell.RowSpan - 1] += missing;
@@ -37,9 +37,8 @@ internal sealed class TableRows(LayoutEngine engine, TableGrid grid, Dictionary<
     public Fragment Row(int index, double[] lefts, double width)
     {
         var row = new Fragment(grid.Rows[index].Row, FragmentRole.Parallel) { Width = width, Height = _heights[index] };
-        foreach (var cell in grid.Cells.Where(c => c.Row == index))
+        foreach (var (cell, fragment) in _cells.Where(c => c.Cell.Row == index))
         {
-            var fragment = _cells[cell];
             fragment.X = lefts[cell.Column];
             var height = Spanned(cell);
             var shift = Alignment(cell) switch

@@ -58,7 +58,9 @@ internal sealed class DocumentReader
             else if (char.IsAsciiLetter(text[i + 1]))
             {
                 var close = text.IndexOf('>', i);
-                var name = new string([.. text.AsSpan(i + 1, Math.Min(12, text.Length - i - 1)).ToArray().TakeWhile(char.IsAsciiLetterOrDigit)]);
+                var end = i + 2;
+                while (end < text.Length && char.IsAsciiLetterOrDigit(text[end])) end++;
+                var name = text[(i + 1)..end];
                 if (close > 0 && text[close - 1] != '/' && !IsLeftOpen(name)) depth++;
             }
 

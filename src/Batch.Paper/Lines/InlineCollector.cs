@@ -54,7 +54,7 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
         var margin = LayoutEngine.Margins(box.Style, containing);
         var fragment = layAtoms ? engine.Atom(box, containing) : null;
         var width = fragment?.Width ?? engine.Intrinsic(box).Max;
-        _items.Add(new InlineItem(InlineKind.Atom, box) { Atom = fragment, Margin = margin, Width = width + margin.Left + margin.Right });
+        _items.Add(new InlineItem(InlineKind.Atom, box) { Atom = new Atom(fragment, margin), Width = width + margin.Left + margin.Right });
         _afterSpace = false;
     }
 
@@ -92,11 +92,14 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
         var style = box.Style;
         var text = Cased(collected.ToString(), style.TextTransform);
         collected.Clear();
-        foreach (var glyph in engine.Shaped(text, style.FontWeight, style.Italic))
+        var shaped = engine.Shaped(text, style.FontWeight, style.Italic);
+        _items.EnsureCapacity(_items.Count + shaped.Count);
+        for (var i = 0; i < shaped.Count; i++)
         {
+            var glyph = shaped[i];
             if (glyph.Missing) report.Add(box.Element, "", "no glyph for U+" + char.ConvertToUtf32(glyph.Text, 0).ToString("X4", System.Globalization.CultureInfo.InvariantCulture) + ", printed as a box");
             var width = glyph.AdvanceEm * style.FontSize + (glyph.Invisible ? 0 : style.LetterSpacing);
-            _items.Add(new InlineItem(InlineKind.Glyph, box) { Glyph = glyph, Width = width, Space = glyph.Text == " ", HyphenWidth = glyph.Text == "\u00AD" ? fonts.Shape("-", style.FontWeight, style.Italic)[0].AdvanceEm * style.FontSize : 0 });
+            _items.Add(new InlineItem(InlineKind.Glyph, box) { Shaped = (shaped, i), Width = width, Space = glyph.Text == " ", HyphenWidth = glyph.Text == "\u00AD" ? fonts.Shape("-", style.FontWeight, style.Italic)[0].AdvanceEm * style.FontSize : 0 });
         }
     }
 

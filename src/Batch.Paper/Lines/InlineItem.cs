@@ -11,7 +11,10 @@ internal sealed class InlineItem(InlineKind kind, Box box)
     /// <summary>For a glyph the text box it comes from, else the inline box or atom itself.</summary>
     public Box Box { get; } = box;
 
-    public ShapedGlyph Glyph { get; init; }
+    /// <summary>Where the glyph stands: every glyph of a text has an item, so the item only points at it.</summary>
+    public (List<ShapedGlyph> Text, int Index)? Shaped { get; init; }
+
+    public ShapedGlyph Glyph => Shaped is { } at ? at.Text[at.Index] : default;
 
     public double Width { get; set; }
 
@@ -24,8 +27,6 @@ internal sealed class InlineItem(InlineKind kind, Box box)
     /// <summary>A line may end after this item.</summary>
     public bool BreakAfter { get; set; }
 
-    public Fragment? Atom { get; init; }
-
-    /// <summary>Margins around an atom, px.</summary>
-    public Style.Sides<double> Margin { get; init; }
+    /// <summary>An inline-block or picture; null for the rest, which are many.</summary>
+    public Atom? Atom { get; init; }
 }

@@ -25,9 +25,14 @@ internal sealed class LineBuilder(Box block, FontLibrary fonts, double width)
         }
 
         var hyphen = visibleEnd > start && items[visibleEnd - 1].Glyph.Text == "\u00AD" ? fonts.Shape("-", items[visibleEnd - 1].Box.Style.FontWeight, items[visibleEnd - 1].Box.Style.Italic)[0] : default;
-        var total = items.GetRange(start, end - start).Sum(i => i.Width) - trailing + hyphen.AdvanceEm * (visibleEnd > start ? items[visibleEnd - 1].Box.Style.FontSize : 0);
+        var (total, spaces) = (hyphen.AdvanceEm * (visibleEnd > start ? items[visibleEnd - 1].Box.Style.FontSize : 0) - trailing, 0);
+        for (var i = start; i < end; i++)
+        {
+            total += items[i].Width;
+            if (items[i].Space && i < visibleEnd) spaces++;
+        }
+
         var free = Math.Max(0, width - indent - total);
-        var spaces = items.GetRange(start, visibleEnd - start).Count(i => i.Space);
         var stretch = block.Style.TextAlign == TextAlign.Justify && !last && spaces > 0 ? free / spaces : 0;
         var x = indent + block.Style.TextAlign switch { TextAlign.Right or TextAlign.End => free, TextAlign.Center => free / 2, _ => 0 };
         var metrics = new LineMetrics(block, fonts);

@@ -9,7 +9,8 @@ internal sealed class LineLayout(LayoutEngine engine, FontLibrary fonts, Report 
 {
     public List<Fragment> Lines(Box block, double width)
     {
-        var items = new InlineCollector(engine, fonts, report, width).Collect(block, layAtoms: true);
+        var items = block.Items ?? new InlineCollector(engine, fonts, report, width).Collect(block, layAtoms: true);
+        block.Items = null;
         var lines = new List<Fragment>();
         var builder = new LineBuilder(block, fonts, width);
         for (var start = 0; start < items.Count;)
@@ -18,7 +19,7 @@ internal sealed class LineLayout(LayoutEngine engine, FontLibrary fonts, Report 
             var end = End(items, ref start, width - indent);
             if (start >= items.Count || (end >= items.Count && IsEmpty(items, start, end) && lines.Count > 0 && !HasOpen(items, start, end))) break;
             var last = end >= items.Count || items[end - 1].Kind == InlineKind.LineBreak;
-            if (IsEmpty(items, start, end) && !items.GetRange(start, end - start).Exists(i => i.Kind == InlineKind.LineBreak)) builder.Skip(items, start, end);
+            if (IsEmpty(items, start, end)) builder.Skip(items, start, end);
             else lines.Add(builder.Line(items, start, end, indent, last));
             start = end;
         }
@@ -30,6 +31,7 @@ internal sealed class LineLayout(LayoutEngine engine, FontLibrary fonts, Report 
     public (double Min, double Max) Intrinsic(Box block)
     {
         var items = new InlineCollector(engine, fonts, report, 0).Collect(block, layAtoms: false);
+        if (items.TrueForAll(i => i.Atom is null && (i.Kind == InlineKind.Glyph || (i.Box.Style.Margin == default && i.Box.Style.Padding == default)))) block.Items = items;
         double least = 0, most = 0, word = 0, line = block.Style.TextIndent.Px, trailing = 0;
         foreach (var item in items)
         {
@@ -41,7 +43,7 @@ internal sealed class LineLayout(LayoutEngine engine, FontLibrary fonts, Report 
 
             line += item.Width;
             trailing = item.Space && item.Box.Style.Wraps ? trailing + item.Width : item.Width > 0 ? 0 : trailing;
-            if (item.Kind == InlineKind.Atom) least = Math.Max(least, engine.Intrinsic(item.Box).Min + item.Margin.Left + item.Margin.Right);
+            if (item.Atom is { Margin: var margin }) least = Math.Max(least, engine.Intrinsic(item.Box).Min + margin.Left + margin.Right);
             if (item.Kind == InlineKind.Atom && item.Box.Style.Wraps) word = 0;
             else if (!item.Space || !item.Box.Style.Wraps) word += item.Width;
             least = Math.Max(least, item.Box.Style.BreakWords && item.Kind == InlineKind.Glyph ? item.Width : word);

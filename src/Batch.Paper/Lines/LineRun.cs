@@ -1,5 +1,6 @@
 using Batch.Paper.Boxes;
 using Batch.Paper.Fonts;
+using Batch.Paper.Style;
 
 namespace Batch.Paper.Lines;
 
@@ -11,7 +12,7 @@ internal sealed class LineRun
     private readonly Dictionary<Box, (double X, bool Begins)> _begun = [];
     private readonly List<(Box Box, double From, double To, bool Begins, bool Ends)> _spans = [];
     private readonly List<(TextPiece Piece, double Shift)> _pieces = [];
-    private readonly List<(InlineItem Item, double X, double? Top)> _atoms = [];
+    private readonly List<(Fragment Atom, Sides<double> Margin, double X, double? Top)> _atoms = [];
     private readonly List<(ushort Glyph, double Advance, string Text)> _pending = [];
     private Box? _pendingBox;
     private TrueTypeFont? _pendingFont;
@@ -44,11 +45,11 @@ internal sealed class LineRun
                 if (_begun.Remove(item.Box, out var begun)) _spans.Add((item.Box, begun.X, _x - LayoutEngine.Margins(item.Box.Style, 0).Right, begun.Begins, true));
                 _open.Remove(item.Box);
                 break;
-            case InlineKind.Atom when item.Atom is { } atom:
+            case InlineKind.Atom when item.Atom is { Fragment: { } atom, Margin: var margin }:
                 Flush();
-                var height = atom.Height + item.Margin.Top + item.Margin.Bottom;
-                var baseline = LayoutEngine.Baseline(atom) is { } inside && !item.Box.IsReplaced ? item.Margin.Top + inside : height;
-                _atoms.Add((item, _x, _metrics.Atom(item.Box, height, baseline, Shift())));
+                var height = atom.Height + margin.Top + margin.Bottom;
+                var baseline = LayoutEngine.Baseline(atom) is { } inside && !item.Box.IsReplaced ? margin.Top + inside : height;
+                _atoms.Add((atom, margin, _x, _metrics.Atom(item.Box, height, baseline, Shift())));
                 _x += item.Width;
                 break;
             case InlineKind.Atom or InlineKind.LineBreak:
@@ -79,12 +80,10 @@ internal sealed class LineRun
             Paints = false,
             Line = new LineContent([.. _spans.Select(Span)], pieces, _metrics.Baseline),
         };
-        foreach (var (item, x, top) in _atoms)
+        foreach (var (atom, margin, x, top) in _atoms)
         {
-            var atom = item.Atom ?? throw new InvalidOperationException("An atom without a fragment.");
-            var marginHeight = atom.Height + item.Margin.Top + item.Margin.Bottom;
-            atom.X = x + item.Margin.Left;
-            atom.Y = item.Margin.Top + (top is { } at ? _metrics.Baseline + at : item.Box.Style.VerticalAlign == Style.VerticalAlign.Top ? 0 : _metrics.Height - marginHeight);
+            var lowest = _metrics.Height - atom.Height - margin.Bottom;
+            (atom.X, atom.Y) = (x + margin.Left, top is { } at ? margin.Top + _metrics.Baseline + at : atom.Box.Style.VerticalAlign == VerticalAlign.Top ? margin.Top : lowest);
             line.Children.Add(atom);
         }
 

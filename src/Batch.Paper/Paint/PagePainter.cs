@@ -12,10 +12,9 @@ namespace Batch.Paper.Paint;
 internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter svg, Report report)
 {
     private const double Epsilon = LayoutEngine.Epsilon;
+    private static readonly (double From, double To, double Next) Everything = (double.NegativeInfinity, double.PositiveInfinity, double.PositiveInfinity);
     private List<DisplayItem> _items = [];
-    private double _from;
-    private double _to;
-    private double _next;
+    private (double From, double To, double Next) _stretch;
     private bool _repeating;
     private double _headHeight;
 
@@ -27,16 +26,15 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         _items = [];
         var origin = setup.Origin(page.Index);
         if (Canvas(root) is { IsVisible: true } canvas) _items.Add(new DisplayItem.Shape(PathStep.Rectangle(0, 0, setup.Width, setup.Height), canvas, EvenOdd: false, null));
-        (_from, _to, _next, _repeating) = (double.NegativeInfinity, double.PositiveInfinity, double.PositiveInfinity, true);
+        (_stretch, _repeating, _headHeight) = (Everything, true, 0);
         var y = origin.Y;
-        _headHeight = 0;
         foreach (var head in page.Heads)
         {
             Fragment(head, origin.X + Left(root, head), y - head.Y, 0 - head.Y, 1);
             y += head.Height;
         }
 
-        (_from, _to, _next, _repeating, _headHeight) = (page.Index == 0 ? double.NegativeInfinity : page.Start, page.End, page.Next, false, page.HeadHeight);
+        (_stretch, _repeating, _headHeight) = ((page.Index == 0 ? double.NegativeInfinity : page.Start, page.End, page.Next), false, page.HeadHeight);
         Fragment(root, origin.X, y - page.Start, 0, 1);
         return _items;
     }
@@ -44,8 +42,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
     /// <summary>Fragments placed on the page itself, such as margin boxes.</summary>
     public void Add(List<DisplayItem> items, IEnumerable<Fragment> placed)
     {
-        _items = items;
-        (_from, _to, _next, _repeating, _headHeight) = (double.NegativeInfinity, double.PositiveInfinity, double.PositiveInfinity, true, 0);
+        (_items, _stretch, _repeating, _headHeight) = (items, Everything, true, 0);
         foreach (var fragment in placed) Fragment(fragment, 0, 0, 0, 1);
     }
 
@@ -60,23 +57,23 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         var (style, bottom) = (fragment.Box.Style, y + fragment.Height);
         if (fragment.Role is FragmentRole.Line or FragmentRole.Whole)
         {
-            if (y < _from - Epsilon || y >= _next - Epsilon) return;
+            if (y < _stretch.From - Epsilon || y >= _stretch.Next - Epsilon) return;
         }
-        else if (y + fragment.Reach.Bottom < _from - Epsilon || y + fragment.Reach.Top >= _next - Epsilon) return;
+        else if (y + fragment.Reach.Bottom < _stretch.From - Epsilon || y + fragment.Reach.Top >= _stretch.Next - Epsilon) return;
 
         if (fragment.Paints) opacity *= style.Opacity;
-        var here = bottom >= _from - Epsilon && y < _to - Epsilon;
+        var here = bottom >= _stretch.From - Epsilon && y < _stretch.To - Epsilon;
         if (fragment.Paints && style.Visible && here) Decorations(fragment, x, y, shift, opacity);
         if (fragment.Paints && fragment.Box.Marker is { } marker) Marker(fragment, marker, x, y, shift);
-        if (fragment.Paints && y >= _from - Epsilon && y < _next - Epsilon) Marks(fragment, y, shift);
+        if (fragment.Paints && y >= _stretch.From - Epsilon && y < _stretch.Next - Epsilon) Marks(fragment, y, shift);
         if (fragment.Line is { } line && opacity > 0) Line(line, fragment, x, y + shift, opacity);
         else if (fragment.Role == FragmentRole.Whole && style.Visible) Picture(fragment, x, y + shift, opacity);
         var clips = fragment.Paints && style.Hides && fragment.Role == FragmentRole.Flow && !style.Height.IsAuto && here;
         if (clips) _items.Add(new DisplayItem.Clip(x, y + shift, fragment.Width, fragment.Height));
-        var range = (_from, _to, _next);
-        if (fragment.Role == FragmentRole.Line) (_from, _to, _next) = (double.NegativeInfinity, double.PositiveInfinity, double.PositiveInfinity);
+        var stretch = _stretch;
+        if (fragment.Role == FragmentRole.Line) _stretch = Everything;
         foreach (var child in fragment.Children) Fragment(child, x, shift, y, opacity);
-        (_from, _to, _next) = range;
+        _stretch = stretch;
         if (clips) _items.Add(new DisplayItem.EndClip());
     }
 
@@ -84,15 +81,15 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
     {
         if (fragment.Box.Element?.LocalName is "html" or "body" && !fragment.Box.Anonymous && fragment.Box.Style.Border == default) return;
         var bottom = y + fragment.Height;
-        var (openTop, openBottom) = (y < _from - Epsilon, bottom > _to + Epsilon);
-        var from = openTop ? _from - (fragment.RepeatedHead is not null ? _headHeight : 0) : y;
-        var box = new Rect(x, from + shift, fragment.Width, Math.Max(0, (openBottom ? _to : bottom) - from)).Snapped();
+        var (openTop, openBottom) = (y < _stretch.From - Epsilon, bottom > _stretch.To + Epsilon);
+        var from = openTop ? _stretch.From - (fragment.RepeatedHead is not null ? _headHeight : 0) : y;
+        var box = new Rect(x, from + shift, fragment.Width, Math.Max(0, (openBottom ? _stretch.To : bottom) - from)).Snapped();
         if (box.Height <= 0 && (openTop || openBottom)) return;
         if (fragment.Box.CellBorder is null && !(fragment.Box.Kind is BoxKind.Table && fragment.Box.Style.Collapse) && fragment.Box.Kind is not (BoxKind.Row or BoxKind.RowGroup))
             BoxPainter.Decorate(_items, fragment.Box.Style, box, opacity, new Sides<bool>(openTop, Right: false, openBottom, Left: false));
         else if (fragment.Box.Style.Background.IsVisible)
             _items.Add(new DisplayItem.Shape(PathStep.Rectangle(box.X, box.Y, box.Width, box.Height), BoxPainter.Faded(fragment.Box.Style.Background, opacity), EvenOdd: false, null));
-        if (fragment.CollapsedEdges is { } edges) BoxPainter.Collapsed(_items, edges, box, last: _repeating || bottom > _to - 1, opacity);
+        if (fragment.CollapsedEdges is { } edges) BoxPainter.Collapsed(_items, edges, box, last: _repeating || bottom > _stretch.To - 1, opacity);
     }
 
     private void Marks(Fragment fragment, double y, double shift)
@@ -110,7 +107,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
     {
         var style = fragment.Box.Style;
         var column = y + (LayoutEngine.Baseline(fragment, first: true) ?? LineMetrics.Of(style, fonts).Ascent);
-        if (column < _from || column >= _next) return;
+        if (column < _stretch.From || column >= _stretch.Next) return;
         var baseline = column + shift;
         var (ascent, edge) = (LineMetrics.Of(style, fonts).Ascent, x + LayoutEngine.Edges(fragment.Box, 0).Left);
         if (marker is "disc" or "circle" or "square")
@@ -124,8 +121,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
 
         var glyphs = fonts.Shape(marker + " ", style.FontWeight, style.Italic);
         var width = glyphs.Sum(g => g.AdvanceEm) * style.FontSize;
-        foreach (var run in TextRuns.Of(glyphs.SkipLast(1), style.FontSize))
-            _items.Add(new DisplayItem.Text(Matrix.Shift(edge - width + run.X, baseline), run.Font, style.FontSize, style.Color, run.Glyphs, run.Advances, run.Texts));
+        _items.AddRange(TextRuns.Of(glyphs.SkipLast(1), style.FontSize).Select(run => run.Painted(Matrix.Shift(edge - width + run.X, baseline), style.FontSize, style.Color)));
     }
 
     private void Line(LineContent line, Fragment fragment, double x, double y, double opacity)
@@ -164,9 +160,8 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
         else if (fragment.Box.ImageBytes is { } bytes) _items.Add(new DisplayItem.Image(box.X, box.Y, box.Width, box.Height, bytes));
         else if (fragment.Box.Text.Length > 0)
         {
-            var style = fragment.Box.Style;
-            foreach (var run in TextRuns.Of(fonts.Shape(fragment.Box.Text, style.FontWeight, style.Italic), Math.Min(12, style.FontSize)))
-                _items.Add(new DisplayItem.Text(Matrix.Shift(box.X + run.X, box.Y + 12), run.Font, Math.Min(12, style.FontSize), style.Color, run.Glyphs, run.Advances, run.Texts));
+            var (style, size) = (fragment.Box.Style, Math.Min(12, fragment.Box.Style.FontSize));
+            _items.AddRange(TextRuns.Of(fonts.Shape(fragment.Box.Text, style.FontWeight, style.Italic), size).Select(run => run.Painted(Matrix.Shift(box.X + run.X, box.Y + 12), size, style.Color)));
         }
 
         if (fragment.Box.Link is { } target) _items.Add(new DisplayItem.Link(x, y, fragment.Width, fragment.Height, target));

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Batch.Paper.Style;
 
@@ -11,11 +10,11 @@ internal sealed class PdfCanvas(PdfResources resources)
     private Colour _fill = Colour.Black;
     private Colour _stroke = Colour.Black;
     private (double Fill, double Stroke) _alpha = (1, 1);
-    private string _font = "";
+    private (string Name, double Size) _font;
 
     public byte[] Draw(IEnumerable<DisplayItem> items, double heightPx)
     {
-        _out.Append("0.75 0 0 -0.75 0 ").Append(N(heightPx * 0.75)).Append(" cm\n");
+        Put(0.75, 0, 0, -0.75, 0, heightPx * 0.75).Append("cm\n");
         foreach (var item in items)
         {
             switch (item)
@@ -27,15 +26,16 @@ internal sealed class PdfCanvas(PdfResources resources)
                     Text(text);
                     break;
                 case DisplayItem.Image image:
-                    _out.Append("q ").Append(N(image.Width)).Append(" 0 0 ").Append(N(-image.Height)).Append(' ').Append(N(image.X)).Append(' ').Append(N(image.Y + image.Height))
-                        .Append(" cm ").Append(resources.Image(image.Bytes)).Append(" Do Q\n");
+                    _out.Append("q ");
+                    Put(image.Width, 0, 0, -image.Height, image.X, image.Y + image.Height).Append("cm ").Append(resources.Image(image.Bytes)).Append(" Do Q\n");
                     break;
                 case DisplayItem.Clip clip:
-                    _out.Append("q ").Append(N(clip.X)).Append(' ').Append(N(clip.Y)).Append(' ').Append(N(clip.Width)).Append(' ').Append(N(clip.Height)).Append(" re W n\n");
+                    _out.Append("q ");
+                    Put(clip.X, clip.Y, clip.Width, clip.Height).Append("re W n\n");
                     break;
                 case DisplayItem.EndClip:
                     _out.Append("Q\n");
-                    (_fill, _stroke, _alpha, _font) = (new Colour(0, 0, 0, -1), new Colour(0, 0, 0, -1), (-1, -1), "");
+                    (_fill, _stroke, _alpha, _font) = (new Colour(0, 0, 0, -1), new Colour(0, 0, 0, -1), (-1, -1), default);
                     break;
             }
         }
@@ -50,7 +50,7 @@ internal sealed class PdfCanvas(PdfResources resources)
         SetAlpha(shape.Fill?.Alpha ?? 1, shape.Pen?.Colour.Alpha ?? 1);
         if (fill && shape.Fill is { } colour) SetFill(colour);
         if (pen && shape.Pen is { } line) SetPen(line);
-        if (Rectangle(shape.Steps) is { } box) _out.Append(N(box.X)).Append(' ').Append(N(box.Y)).Append(' ').Append(N(box.Width)).Append(' ').Append(N(box.Height)).Append(" re ");
+        if (Rectangle(shape.Steps) is { } box) Put(box.X, box.Y, box.Width, box.Height).Append("re ");
         else Outline(shape.Steps);
         _out.Append((fill, pen, shape.EvenOdd) switch { (true, true, true) => "B*", (true, true, false) => "B", (true, false, true) => "f*", (true, false, false) => "f", _ => "S" }).Append('\n');
     }
@@ -66,16 +66,13 @@ internal sealed class PdfCanvas(PdfResources resources)
     {
         foreach (var step in steps)
         {
-            switch (step.Verb)
+            _ = step.Verb switch
             {
-                case PathVerb.Move: Point(step.X, step.Y, "m"); break;
-                case PathVerb.Line: Point(step.X, step.Y, "l"); break;
-                case PathVerb.Curve:
-                    _out.Append(N(step.X1)).Append(' ').Append(N(step.Y1)).Append(' ').Append(N(step.X2)).Append(' ').Append(N(step.Y2)).Append(' ');
-                    Point(step.X, step.Y, "c");
-                    break;
-                case PathVerb.Close: _out.Append("h "); break;
-            }
+                PathVerb.Move => Put(step.X, step.Y).Append("m "),
+                PathVerb.Line => Put(step.X, step.Y).Append("l "),
+                PathVerb.Curve => Put(step.X1, step.Y1, step.X2, step.Y2, step.X, step.Y).Append("c "),
+                PathVerb.Close => _out.Append("h "),
+            };
         }
     }
 
@@ -84,16 +81,25 @@ internal sealed class PdfCanvas(PdfResources resources)
         if (text.Size <= 0 || !text.Colour.IsVisible) return;
         SetAlpha(text.Colour.Alpha, _alpha.Stroke);
         SetFill(text.Colour);
+        var font = resources.Font(text.Font, text.Glyphs, text.Texts);
+        _out.Append("BT ");
+        if ((font, text.Size) != _font)
+        {
+            _out.Append(font).Append(' ');
+            Put(text.Size).Append("Tf ");
+        }
+
+        _font = (font, text.Size);
         var m = text.Place;
-        var font = resources.Font(text.Font, text.Glyphs, text.Texts) + " " + N(text.Size) + " Tf ";
-        _out.Append("BT ").Append(font == _font ? "" : font)
-            .Append(M(m.A)).Append(' ').Append(M(m.B)).Append(' ').Append(M(-m.C)).Append(' ').Append(M(-m.D)).Append(' ').Append(N(m.E)).Append(' ').Append(N(m.F)).Append(" Tm [<");
-        _font = font;
+        foreach (var part in (ReadOnlySpan<double>)[m.A, m.B, -m.C, -m.D]) Number(part, 1_000_000);
+        Put(m.E, m.F).Append("Tm [<");
         for (var i = 0; i < text.Glyphs.Length; i++)
         {
-            _out.Append(text.Glyphs[i].ToString("X4", CultureInfo.InvariantCulture));
+            for (var shift = 12; shift >= 0; shift -= 4) _out.Append("0123456789ABCDEF"[text.Glyphs[i] >> shift & 15]);
             var adjust = Math.Round((text.Font.Advance(text.Glyphs[i]) - text.Advances[i] / text.Size) * 1000, 1);
-            if (adjust != 0 && i + 1 < text.Glyphs.Length) _out.Append('>').Append(N(adjust)).Append('<');
+            if (adjust == 0 || i + 1 == text.Glyphs.Length) continue;
+            _out.Append('>');
+            Put(adjust).Append('<');
         }
 
         _out.Append(">] TJ ET\n");
@@ -101,16 +107,17 @@ internal sealed class PdfCanvas(PdfResources resources)
 
     private void SetFill(Colour colour)
     {
-        if (colour == _fill) return;
+        if (colour != _fill) Rgb(colour).Append("rg\n");
         _fill = colour;
-        _out.Append(Rgb(colour)).Append(" rg\n");
     }
 
     private void SetPen(Pen pen)
     {
-        if (pen.Colour != _stroke) _out.Append(Rgb(pen.Colour)).Append(" RG\n");
+        if (pen.Colour != _stroke) Rgb(pen.Colour).Append("RG\n");
         _stroke = pen.Colour;
-        _out.Append(N(pen.Width)).Append(" w ").Append(pen.Cap).Append(" J ").Append(pen.Join).Append(" j [").Append(string.Join(' ', pen.Dashes.Select(N))).Append("] ").Append(N(Math.Max(0, pen.DashOffset))).Append(" d\n");
+        Put(pen.Width).Append("w ").Append(pen.Cap).Append(" J ").Append(pen.Join).Append(" j [");
+        Put(pen.Dashes.AsSpan()).Append("] ");
+        Put(Math.Max(0, pen.DashOffset)).Append("d\n");
     }
 
     private void SetAlpha(double fill, double stroke)
@@ -120,11 +127,24 @@ internal sealed class PdfCanvas(PdfResources resources)
         _out.Append(resources.Alpha(fill, stroke)).Append(" gs\n");
     }
 
-    private void Point(double x, double y, string verb) => _out.Append(N(x)).Append(' ').Append(N(y)).Append(' ').Append(verb).Append(' ');
+    private StringBuilder Rgb(Colour colour) => Put(colour.Red / 255.0, colour.Green / 255.0, colour.Blue / 255.0);
 
-    private static string Rgb(Colour colour) => N(colour.Red / 255.0) + " " + N(colour.Green / 255.0) + " " + N(colour.Blue / 255.0);
+    /// <summary>Numbers with two decimals, each with a blank behind it.</summary>
+    private StringBuilder Put(params ReadOnlySpan<double> values)
+    {
+        foreach (var value in values) Number(value, 100);
+        return _out;
+    }
 
-    private static string N(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
-
-    private static string M(double value) => (Math.Round(value, 6) + 0.0).ToString("0.######", CultureInfo.InvariantCulture);
+    /// <summary>A number in whole parts of one, by hand: it is asked for ten thousand times a sheet.</summary>
+    private void Number(double value, int parts)
+    {
+        var whole = (long)Math.Round(Math.Abs(value) * parts);
+        if (value < 0 && whole > 0) _out.Append('-');
+        _out.Append(whole / parts);
+        var rest = (int)(whole % parts);
+        if (rest > 0) _out.Append('.');
+        for (; rest > 0; rest = rest * 10 % parts) _out.Append((char)('0' + rest * 10 / parts));
+        _out.Append(' ');
+    }
 }

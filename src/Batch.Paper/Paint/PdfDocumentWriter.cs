@@ -15,9 +15,10 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
     {
         using var document = new PdfDocument();
         document.Options.CompressContentStreams = false;
-        Describe(document, pages);
+        using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         var resources = new PdfResources(document);
-        var written = pages.Select(items => Page(document, items, resources)).ToList();
+        var written = pages.Select(items => Page(document, items, resources, digest)).ToList();
+        Describe(document, digest);
         var shared = resources.Finish();
         foreach (var page in written) page.Elements["/Resources"] = shared.Reference;
         var places = Places(pages);
@@ -38,37 +39,33 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
         return file;
     }
 
-    private PdfPage Page(PdfDocument document, List<DisplayItem> items, PdfResources resources)
+    private PdfPage Page(PdfDocument document, List<DisplayItem> items, PdfResources resources, IncrementalHash digest)
     {
         options.CancellationToken.ThrowIfCancellationRequested();
         var page = document.AddPage();
         page.Width = XUnit.FromPoint(Math.Round(setup.Width * 0.75, 3));
         page.Height = XUnit.FromPoint(Math.Round(setup.Height * 0.75, 3));
-        PdfStreams.Fill(page.Contents.AppendContent(), new PdfCanvas(resources).Draw(items, setup.Height));
+        var content = new PdfCanvas(resources).Draw(items, setup.Height);
+        digest.AppendData(content);
+        PdfParts.Fill(page.Contents.AppendContent(), content);
         return page;
     }
 
-    private void Describe(PdfDocument document, IReadOnlyList<List<DisplayItem>> pages)
+    /// <summary>What stands in the file beside its pages. The file's id is a digest of what is drawn, sixteen characters of one byte each.</summary>
+    private void Describe(PdfDocument document, IncrementalHash digest)
     {
         var title = html.Title ?? "";
         var author = html.QuerySelector("meta[name=author]")?.GetAttribute("content") ?? "";
-        var (made, id) = (options.MadeAt.UtcDateTime, Identity(pages, title + "\n" + author));
+        var made = options.MadeAt.UtcDateTime;
+        digest.AppendData(Encoding.UTF8.GetBytes(FormattableString.Invariant($"{title}\n{author}\n{options.MadeAt.ToUnixTimeSeconds()}\n{setup.Width}")));
         document.Info.Title = title;
         document.Info.Author = author;
         document.Info.Creator = "tripbatch";
         document.Info.CreationDate = made;
         document.Info.ModificationDate = made;
-        document.Internals.FirstDocumentID = id;
-        document.Internals.SecondDocumentID = id;
+        document.Internals.FirstDocumentID = document.Internals.SecondDocumentID = Encoding.Latin1.GetString(digest.GetHashAndReset(), 0, 16);
         document.ViewerPreferences.DisplayDocTitle = title.Length > 0;
         if (html.DocumentElement.GetAttribute("lang") is { Length: > 0 } language) document.Language = language;
-    }
-
-    /// <summary>The file's id: a digest of what is painted, sixteen characters of one byte each.</summary>
-    private string Identity(IReadOnlyList<List<DisplayItem>> pages, string title)
-    {
-        var hash = SHA256.HashData(Encoding.UTF8.GetBytes(title + options.MadeAt.ToUnixTimeSeconds() + setup.Width + "x" + setup.Height + DisplayListText.Of(pages)));
-        return Encoding.Latin1.GetString(hash, 0, 16);
     }
 
     /// <summary>Where each element with an id begins.</summary>
@@ -88,13 +85,10 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
         var annotations = new PdfArray(document);
         foreach (var link in Joined(items.OfType<DisplayItem.Link>()))
         {
-            var annotation = new PdfDictionary(document);
-            annotation.Elements["/Type"] = new PdfName("/Annot");
-            annotation.Elements["/Subtype"] = new PdfName("/Link");
             var (left, top) = (link.X * 0.75, (setup.Height - link.Y) * 0.75);
-            annotation.Elements["/Rect"] = new PdfRectangle(new XPoint(Math.Round(left, 3), Math.Round(top - link.Height * 0.75, 3)), new XPoint(Math.Round(left + link.Width * 0.75, 3), Math.Round(top, 3)));
-            annotation.Elements["/Border"] = new PdfArray(document, new PdfInteger(0), new PdfInteger(0), new PdfInteger(0));
-            annotation.Elements["/F"] = new PdfInteger(4);
+            var area = new PdfRectangle(new XPoint(Math.Round(left, 3), Math.Round(top - link.Height * 0.75, 3)), new XPoint(Math.Round(left + link.Width * 0.75, 3), Math.Round(top, 3)));
+            var annotation = new PdfDictionary(document);
+            PdfParts.Set(annotation, ("/Type", new PdfName("/Annot")), ("/Subtype", new PdfName("/Link")), ("/Rect", area), ("/Border", new PdfArray(document, new PdfInteger(0), new PdfInteger(0), new PdfInteger(0))), ("/F", new PdfInteger(4)));
             if (link.Target.StartsWith('#'))
             {
                 if (!places.TryGetValue(Uri.UnescapeDataString(link.Target[1..]), out var place))
@@ -108,8 +102,7 @@ internal sealed class PdfDocumentWriter(PageSetup setup, PrintOptions options, I
             else
             {
                 var action = new PdfDictionary(document);
-                action.Elements["/S"] = new PdfName("/URI");
-                action.Elements["/URI"] = new PdfString(Uri.TryCreate(link.Target, UriKind.Absolute, out var uri) ? uri.AbsoluteUri : link.Target);
+                PdfParts.Set(action, ("/S", new PdfName("/URI")), ("/URI", new PdfString(Uri.TryCreate(link.Target, UriKind.Absolute, out var uri) ? uri.AbsoluteUri : link.Target)));
                 annotation.Elements["/A"] = action;
             }
 

@@ -12,33 +12,14 @@ internal static class PdfFontWriter
     public static void Write(PdfDocument document, PdfDictionary target, TrueTypeFont font, SortedDictionary<ushort, string> glyphs)
     {
         var program = FontSubset.Of(font, glyphs.Keys);
-        var name = "/" + Tag(glyphs.Keys) + "+" + font.Name;
-        var file = Indirect(document);
-        PdfStreams.Fill(file, program);
-        file.Elements["/Length1"] = new PdfInteger(program.Length);
-        var descriptor = Indirect(document);
-        descriptor.Elements["/Type"] = new PdfName("/FontDescriptor");
-        descriptor.Elements["/FontName"] = new PdfName(name);
-        descriptor.Elements["/Flags"] = new PdfInteger(font.ItalicAngle != 0 ? 4 + 64 : 4);
-        descriptor.Elements["/FontBBox"] = Numbers(document, font.Bounds);
-        descriptor.Elements["/ItalicAngle"] = new PdfReal(font.ItalicAngle);
-        descriptor.Elements["/Ascent"] = new PdfReal(font.Ascent * 1000);
-        descriptor.Elements["/Descent"] = new PdfReal(-font.Descent * 1000);
-        descriptor.Elements["/CapHeight"] = new PdfReal(font.CapHeight * 1000);
-        descriptor.Elements["/StemV"] = new PdfInteger(font.Name.Contains("Bold", StringComparison.Ordinal) ? 140 : 80);
-        descriptor.Elements["/FontFile2"] = file.Reference;
-        var descendant = Indirect(document);
-        descendant.Elements["/Type"] = new PdfName("/Font");
-        descendant.Elements["/Subtype"] = new PdfName("/CIDFontType2");
-        descendant.Elements["/BaseFont"] = new PdfName(name);
+        var name = new PdfName("/" + Tag(glyphs.Keys) + "+" + font.Name);
+        var file = PdfParts.Indirect(document, ("/Length1", new PdfInteger(program.Length)));
+        PdfParts.Fill(file, program);
+        var descriptor = PdfParts.Indirect(document, ("/Type", new PdfName("/FontDescriptor")), ("/FontName", name), ("/Flags", new PdfInteger(font.ItalicAngle != 0 ? 4 + 64 : 4)),
+            ("/FontBBox", Numbers(document, font.Bounds)), ("/ItalicAngle", new PdfReal(font.ItalicAngle)), ("/Ascent", new PdfReal(font.Ascent * 1000)), ("/Descent", new PdfReal(-font.Descent * 1000)),
+            ("/CapHeight", new PdfReal(font.CapHeight * 1000)), ("/StemV", new PdfInteger(font.Name.Contains("Bold", StringComparison.Ordinal) ? 140 : 80)), ("/FontFile2", file.Reference));
         var system = new PdfDictionary(document);
-        system.Elements["/Registry"] = new PdfString("Adobe");
-        system.Elements["/Ordering"] = new PdfString("Identity");
-        system.Elements["/Supplement"] = new PdfInteger(0);
-        descendant.Elements["/CIDSystemInfo"] = system;
-        descendant.Elements["/FontDescriptor"] = descriptor.Reference;
-        descendant.Elements["/CIDToGIDMap"] = new PdfName("/Identity");
-        descendant.Elements["/DW"] = new PdfInteger(0);
+        PdfParts.Set(system, ("/Registry", new PdfString("Adobe")), ("/Ordering", new PdfString("Identity")), ("/Supplement", new PdfInteger(0)));
         var widths = new PdfArray(document);
         foreach (var glyph in glyphs.Keys)
         {
@@ -46,17 +27,12 @@ internal static class PdfFontWriter
             widths.Elements.Add(Numbers(document, [font.Advance(glyph) * 1000]));
         }
 
-        descendant.Elements["/W"] = widths;
-        var toUnicode = Indirect(document);
-        PdfStreams.Fill(toUnicode, Encoding.ASCII.GetBytes(UnicodeMap(glyphs)));
-        target.Elements["/Type"] = new PdfName("/Font");
-        target.Elements["/Subtype"] = new PdfName("/Type0");
-        target.Elements["/BaseFont"] = new PdfName(name);
-        target.Elements["/Encoding"] = new PdfName("/Identity-H");
-        var descendants = new PdfArray(document);
-        descendants.Elements.Add(descendant.Reference ?? throw new InvalidOperationException("A font without a number."));
-        target.Elements["/DescendantFonts"] = descendants;
-        target.Elements["/ToUnicode"] = toUnicode.Reference;
+        var descendant = PdfParts.Indirect(document, ("/Type", new PdfName("/Font")), ("/Subtype", new PdfName("/CIDFontType2")), ("/BaseFont", name), ("/CIDSystemInfo", system),
+            ("/FontDescriptor", descriptor.Reference), ("/CIDToGIDMap", new PdfName("/Identity")), ("/DW", new PdfInteger(0)), ("/W", widths));
+        var toUnicode = PdfParts.Indirect(document);
+        PdfParts.Fill(toUnicode, Encoding.ASCII.GetBytes(UnicodeMap(glyphs)));
+        var descendants = new PdfArray(document, descendant.Reference ?? throw new InvalidOperationException("A font without a number."));
+        PdfParts.Set(target, ("/Type", new PdfName("/Font")), ("/Subtype", new PdfName("/Type0")), ("/BaseFont", name), ("/Encoding", new PdfName("/Identity-H")), ("/DescendantFonts", descendants), ("/ToUnicode", toUnicode.Reference));
     }
 
     /// <summary>Six letters made from the glyphs, so that the same document always gets the same name.</summary>
@@ -64,13 +40,6 @@ internal static class PdfFontWriter
     {
         var hash = SHA256.HashData(Encoding.ASCII.GetBytes(string.Join(',', glyphs)));
         return new string([.. hash.Take(6).Select(b => (char)('A' + b % 26))]);
-    }
-
-    private static PdfDictionary Indirect(PdfDocument document)
-    {
-        var dictionary = new PdfDictionary(document);
-        document.Internals.AddObject(dictionary);
-        return dictionary;
     }
 
     private static PdfArray Numbers(PdfDocument document, IEnumerable<double> values)

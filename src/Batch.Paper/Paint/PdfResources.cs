@@ -9,18 +9,14 @@ namespace Batch.Paper.Paint;
 /// <summary>Fonts, pictures and opacities of one document, named in the order of first use, shared by all its pages.</summary>
 internal sealed class PdfResources(PdfDocument document)
 {
-    private readonly Dictionary<TrueTypeFont, (string Name, PdfDictionary Object, SortedDictionary<ushort, string> Glyphs)> _fonts = [];
+    private readonly Dictionary<TrueTypeFont, (string Name, PdfDictionary Object, Dictionary<ushort, string> Glyphs)> _fonts = [];
     private readonly Dictionary<byte[], (string Name, PdfImage Object)> _images = [];
     private readonly Dictionary<(double, double), (string Name, PdfDictionary Object)> _alphas = [];
 
     public string Font(TrueTypeFont font, ImmutableArray<ushort> glyphs, ImmutableArray<string> texts)
     {
         if (!_fonts.TryGetValue(font, out var known))
-        {
-            known = ("/F" + (_fonts.Count + 1).ToString(CultureInfo.InvariantCulture), new PdfDictionary(document), []);
-            document.Internals.AddObject(known.Object);
-            _fonts[font] = known;
-        }
+            _fonts[font] = known = ("/F" + (_fonts.Count + 1).ToString(CultureInfo.InvariantCulture), PdfParts.Indirect(document), []);
 
         for (var i = 0; i < glyphs.Length; i++) known.Glyphs.TryAdd(glyphs[i], glyphs[i] == 0 ? "\uFFFD" : texts[i]);
         return known.Name;
@@ -40,24 +36,18 @@ internal sealed class PdfResources(PdfDocument document)
     public string Alpha(double fill, double stroke)
     {
         if (_alphas.TryGetValue((fill, stroke), out var known)) return known.Name;
-        var state = new PdfDictionary(document);
-        state.Elements["/ca"] = new PdfReal(fill);
-        state.Elements["/CA"] = new PdfReal(stroke);
-        document.Internals.AddObject(state);
-        known = ("/G" + (_alphas.Count + 1).ToString(CultureInfo.InvariantCulture), state);
-        _alphas[(fill, stroke)] = known;
+        _alphas[(fill, stroke)] = known = ("/G" + (_alphas.Count + 1).ToString(CultureInfo.InvariantCulture), PdfParts.Indirect(document, ("/ca", new PdfReal(fill)), ("/CA", new PdfReal(stroke))));
         return known.Name;
     }
 
     /// <summary>Writes the subset faces and one resource dictionary for all pages.</summary>
     public PdfDictionary Finish()
     {
-        var resources = new PdfDictionary(document);
-        document.Internals.AddObject(resources);
+        var resources = PdfParts.Indirect(document);
         Add("/Font", _fonts.Values.Select(f => (f.Name, (PdfObject)f.Object)));
         Add("/XObject", _images.Values.Select(i => (i.Name, (PdfObject)i.Object)));
         Add("/ExtGState", _alphas.Values.Select(a => (a.Name, (PdfObject)a.Object)));
-        foreach (var (font, (_, target, glyphs)) in _fonts) PdfFontWriter.Write(document, target, font, glyphs);
+        foreach (var (font, (_, target, glyphs)) in _fonts) PdfFontWriter.Write(document, target, font, new SortedDictionary<ushort, string>(glyphs));
         return resources;
 
         void Add(string key, IEnumerable<(string Name, PdfObject Object)> entries)

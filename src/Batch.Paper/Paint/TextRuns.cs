@@ -5,17 +5,20 @@ namespace Batch.Paper.Paint;
 /// <summary>A shaped text parted by face, with the place of each part, px.</summary>
 internal sealed record TextRuns(TrueTypeFont Font, double X, ImmutableArray<ushort> Glyphs, ImmutableArray<double> Advances, ImmutableArray<string> Texts)
 {
+    public DisplayItem.Text Painted(Matrix place, double size, Style.Colour colour) => new(place, Font, size, colour, Glyphs, Advances, Texts);
+
     public static List<TextRuns> Of(IEnumerable<ShapedGlyph> shaped, double size, double spacing = 0)
     {
-        var runs = new List<TextRuns>();
-        var x = 0.0;
-        foreach (var glyph in shaped.Where(g => !g.Invisible))
+        var visible = shaped.Where(g => !g.Invisible).ToList();
+        var (runs, x) = (new List<TextRuns>(), 0.0);
+        for (var start = 0; start < visible.Count;)
         {
-            var advance = glyph.AdvanceEm * size + spacing;
-            if (runs.Count == 0 || runs[^1].Font != glyph.Font) runs.Add(new TextRuns(glyph.Font, x, [], [], []));
-            var last = runs[^1];
-            runs[^1] = last with { Glyphs = last.Glyphs.Add(glyph.Glyph), Advances = last.Advances.Add(advance), Texts = last.Texts.Add(glyph.Text) };
-            x += advance;
+            var font = visible[start].Font;
+            var end = visible.FindIndex(start, g => g.Font != font);
+            var run = visible[start..(end < 0 ? visible.Count : end)];
+            runs.Add(new TextRuns(font, x, [.. run.Select(g => g.Glyph)], [.. run.Select(g => g.AdvanceEm * size + spacing)], [.. run.Select(g => g.Text)]));
+            x += runs[^1].Advances.Sum();
+            start += run.Count;
         }
 
         return runs;

@@ -7,7 +7,7 @@ namespace Batch.Paper.Style;
 /// <summary>Rules to computed styles: origin, importance, specificity, order, inheritance, custom properties.</summary>
 internal sealed partial class Cascade(StyleSheet sheet, Report report)
 {
-    private readonly Dictionary<(ComputedStyle Parent, string Rules), ComputedStyle> _shared = [];
+    private readonly Dictionary<(ComputedStyle Parent, List<StyleRule> Rules, string? Inline, string Presentation), ComputedStyle> _shared = [];
     private double _rootFontSize = 16;
 
     /// <summary>Style of an element under its parent's style; elements with the same rules share one object.</summary>
@@ -17,15 +17,15 @@ internal sealed partial class Cascade(StyleSheet sheet, Report report)
         var inline = element.GetAttribute("style");
         var presentation = element.NamespaceUri == NamespaceNames.SvgUri
             ? element.Attributes.Where(a => Properties.IsPresentationAttribute(a.LocalName)).ToList() : [];
-        var key = string.Join(',', rules.Select(r => r.Order)) + "|" + inline + "|" + string.Join(';', presentation.Select(a => a.LocalName + ":" + a.Value));
-        if (_shared.TryGetValue((parent, key), out var known)) return known;
+        var key = (parent, rules, inline, string.Join(';', presentation.Select(a => a.LocalName + ":" + a.Value)));
+        if (_shared.TryGetValue(key, out var known)) return known;
         var declared = rules.Where(r => r.UserAgent).SelectMany(r => r.Declarations)
             .Concat(presentation.Select(a => new Declaration(a.LocalName, Properties.WithUnit(a.LocalName, a.Value), Important: false, report.Offset(element), element.LocalName)))
             .Concat(rules.Where(r => !r.UserAgent).SelectMany(r => r.Declarations)).ToList();
         if (inline is not null) declared.AddRange(Inline(element, inline));
         var style = Compute([.. declared.Where(d => !d.Important), .. declared.Where(d => d.Important)], parent, element);
         if (element.ParentElement is null) _rootFontSize = style.FontSize;
-        if (_shared.Count < 100_000) _shared[(parent, key)] = style;
+        if (_shared.Count < 100_000) _shared[key] = style;
         return style;
     }
 

@@ -3,38 +3,19 @@ namespace Batch.Paper.Style;
 /// <summary>Whether a media list holds for paper: sizes are those of the page's content, the colour scheme is light, nothing hovers or points.</summary>
 internal static class MediaQuery
 {
-    /// <summary>Features as they are on paper: true holds, false does not; both without a note.</summary>
-    private static readonly Dictionary<string, bool> OnPaper = new(StringComparer.Ordinal)
-    {
-        ["print"] = true,
-        ["all"] = true,
-        ["screen"] = false,
-        ["speech"] = false,
-        ["(color)"] = true,
-        ["(monochrome)"] = false,
-        ["(grid:0)"] = true,
-        ["(prefers-color-scheme:light)"] = true,
-        ["(prefers-color-scheme:dark)"] = false,
-        ["(prefers-reduced-motion:reduce)"] = false,
-        ["(prefers-reduced-motion:no-preference)"] = true,
-        ["(prefers-contrast:more)"] = false,
-        ["(prefers-contrast:less)"] = false,
-        ["(prefers-contrast:no-preference)"] = true,
-        ["(forced-colors:active)"] = false,
-        ["(forced-colors:none)"] = true,
-        ["(hover)"] = false,
-        ["(hover:hover)"] = false,
-        ["(hover:none)"] = true,
-        ["(any-hover:hover)"] = false,
-        ["(any-hover:none)"] = true,
-        ["(pointer)"] = false,
-        ["(pointer:fine)"] = false,
-        ["(pointer:coarse)"] = false,
-        ["(pointer:none)"] = true,
-        ["(any-pointer:coarse)"] = false,
-        ["(any-pointer:fine)"] = false,
-        ["(update:none)"] = true,
-    };
+    /// <summary>What holds on paper.</summary>
+    private static readonly HashSet<string> Holding =
+    [
+        "print", "all", "(color)", "(grid:0)", "(prefers-color-scheme:light)", "(prefers-reduced-motion:no-preference)", "(prefers-contrast:no-preference)", "(forced-colors:none)", "(hover:none)", "(any-hover:none)",
+        "(pointer:none)", "(update:none)",
+    ];
+
+    /// <summary>What is known not to hold there; whatever is in neither list is said not to be judged.</summary>
+    private static readonly HashSet<string> Failing =
+    [
+        "screen", "speech", "(monochrome)", "(prefers-color-scheme:dark)", "(prefers-reduced-motion:reduce)", "(prefers-contrast:more)", "(prefers-contrast:less)", "(forced-colors:active)", "(hover)", "(hover:hover)",
+        "(any-hover:hover)", "(pointer)", "(pointer:fine)", "(pointer:coarse)", "(any-pointer:coarse)", "(any-pointer:fine)",
+    ];
 
     /// <summary>True when one query of the list holds for print; <paramref name="unknown"/> names a feature that could not be judged.</summary>
     /// <param name="list">The media list, such as `print and (min-width: 100mm)`.</param>
@@ -58,7 +39,7 @@ internal static class MediaQuery
         foreach (var raw in query.Split(" and ", StringSplitOptions.TrimEntries))
         {
             var part = raw.Replace(" ", "", StringComparison.Ordinal);
-            var known = OnPaper.TryGetValue(part, out var here) ? here : Size(part, page);
+            var known = Holding.Contains(part) ? true : Failing.Contains(part) ? false : Size(part, page);
             if (known is null) unjudged = raw;
             else holds &= known.Value;
         }

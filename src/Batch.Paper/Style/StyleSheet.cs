@@ -19,6 +19,7 @@ internal sealed class StyleSheet
     private readonly Dictionary<IElement, int> _paths = [];
     private readonly Dictionary<(int Parent, string Name, string? Id, string? Classes), int> _steps = [];
     private readonly Dictionary<int, (List<StyleRule> Matching, List<StyleRule> ToAsk)> _byPath = [];
+    private readonly Dictionary<string, List<StyleRule>> _sets = [];
     private ICssSelectorParser? _selectors;
     private readonly Report _report;
     private readonly (double Width, double Height) _page;
@@ -48,23 +49,25 @@ internal sealed class StyleSheet
             .Select(s => PageRule.Read(css, s, s.Prelude[5..].Trim(), 0, report));
     }
 
-    /// <summary>Rules that match an element, weakest first. Not to be changed.</summary>
+    /// <summary>Rules that match an element, weakest first: one list for all elements that the same rules match. Not to be changed.</summary>
     public List<StyleRule> Matching(IElement element)
     {
         var path = Path(element);
         if (!_byPath.TryGetValue(path, out var known))
         {
             var candidates = Candidates(element).ToList();
-            known = (candidates.FindAll(r => r.ByPath && r.Selector.Match(element, null)), candidates.FindAll(r => !r.ByPath));
-            known.Matching.Sort(Weaker);
-            _byPath[path] = known;
+            _byPath[path] = known = (Set(candidates.FindAll(r => r.ByPath && r.Selector.Match(element, null))), candidates.FindAll(r => !r.ByPath));
         }
 
         var more = known.ToAsk.FindAll(r => r.Selector.Match(element, null));
-        if (more.Count == 0) return known.Matching;
-        more.AddRange(known.Matching);
-        more.Sort(Weaker);
-        return more;
+        return more.Count == 0 ? known.Matching : Set([.. more, .. known.Matching]);
+    }
+
+    private List<StyleRule> Set(List<StyleRule> rules)
+    {
+        rules.Sort(Weaker);
+        var key = string.Join(',', rules.Select(r => r.Order));
+        return _sets.TryGetValue(key, out var known) ? known : _sets[key] = rules;
     }
 
     private static int Weaker(StyleRule a, StyleRule b) => a.UserAgent != b.UserAgent ? (a.UserAgent ? -1 : 1)

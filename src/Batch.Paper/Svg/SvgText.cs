@@ -25,7 +25,7 @@ internal sealed class SvgText(Cascade cascade, FontLibrary fonts, Report report)
             var shift = anchor switch { "middle" => (from - to) / 2, "end" => from - to, _ => 0 };
             var down = own.MiddleBaseline ? fonts.Face(own.FontWeight, own.Italic).XHeight * own.FontSize / 2 : 0;
             if (own.Fill is { } fill && BoxPainter.Faded(fill, opacity * own.FillOpacity) is { IsVisible: true } colour)
-                items.Add(new DisplayItem.Text(map.After(Matrix.Shift(x + shift, y + down)), run.Font, own.FontSize, colour, run.Glyphs, run.Advances, run.Texts));
+                items.Add(run.Painted(map.After(Matrix.Shift(x + shift, y + down)), own.FontSize, colour));
         }
     }
 
@@ -61,8 +61,9 @@ internal sealed class SvgText(Cascade cascade, FontLibrary fonts, Report report)
         if (_afterSpace && last && text.Length > 0 && text[^1] == ' ') text.Length--;
         var shaped = fonts.Shape(text.ToString(), style.FontWeight, style.Italic);
         foreach (var missing in shaped.Where(g => g.Missing)) report.Add(element, "", "no glyph for " + missing.Text + ", printed as a box");
-        foreach (var run in TextRuns.Of(shaped, style.FontSize, style.LetterSpacing)) _runs.Add((run, _x + run.X, _y, style, _chunks.Count - 1));
-        _x += TextRuns.Of(shaped, style.FontSize, style.LetterSpacing).Sum(r => r.Advances.Sum());
+        var runs = TextRuns.Of(shaped, style.FontSize, style.LetterSpacing);
+        foreach (var run in runs) _runs.Add((run, _x + run.X, _y, style, _chunks.Count - 1));
+        _x += runs.Sum(r => r.Advances.Sum());
         _chunks[^1] = _chunks[^1] with { To = _x };
     }
 

@@ -8,9 +8,9 @@ namespace Batch.Sheets.Pictures;
 /// <summary>A duty against the day: local hours above, UTC below, the duty as a box, its flights as solid bars with their names, rest as dotted lines, the limit as a dashed line, what lies over it hatched.</summary>
 internal static class DutyBar
 {
-    private const double Width = 736;
+    private const double Width = 648;
     private const double Left = 48;
-    private const double Right = 726;
+    private const double Right = 638;
     private const double MarksRow = 34;
     private const double RowHeight = 13;
     private const double BarHeight = 18;

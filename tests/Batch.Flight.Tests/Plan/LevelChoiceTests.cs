@@ -103,4 +103,13 @@ public sealed class LevelChoiceTests
 
         Assert.True(plan.Options.Length >= 4);
     }
+
+    [Fact]
+    public void One_option_lies_far_below_the_plan_for_a_low_clearance()
+    {
+        var plan = Planned(Some.Leg(1, "XAND", "XBEL", Some.Noon));
+        var below = plan.Options.Where(option => !option.IsBackupRoute && option.Level < plan.Profile.Level).Select(option => option.Level.Value).Order().ToArray();
+        Assert.Equal(3, below.Length);
+        Assert.True(below[1] - below[0] > below[2] - below[1]);
+    }
 }

@@ -12,7 +12,7 @@ public sealed class DisplayListTests
     public void The_display_list_is_the_one_kept(string name)
     {
         var path = RepositoryRoot.PathOf("tests", "Batch.Paper.Tests", "Golden", name);
-        var actual = Printed.Printer.DisplayList(File.ReadAllText(path + ".html"), new PrintOptions());
+        var actual = Printed.DisplayList(File.ReadAllText(path + ".html"), new PrintOptions());
         if (Environment.GetEnvironmentVariable("UPDATE_SAMPLES") == "1") File.WriteAllText(path + ".txt", actual);
         Assert.Equal(File.ReadAllText(path + ".txt").ReplaceLineEndings("\n"), actual);
     }

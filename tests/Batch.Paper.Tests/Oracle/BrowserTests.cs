@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Net;
 using System.Text.RegularExpressions;
-using Batch.Testing;
 using Xunit.Abstractions;
 
 namespace Batch.Paper.Tests.Oracle;
@@ -14,7 +13,7 @@ namespace Batch.Paper.Tests.Oracle;
 /// </remarks>
 public sealed class BrowserTests(ITestOutputHelper output)
 {
-    private const string Extra = "h1,h2,h3,h4,h5,h6{break-after:avoid;break-inside:avoid}tr{break-inside:avoid}html{font-family:'IBM Plex Sans','DejaVu Sans';font-variant-ligatures:none}";
+    private const string Extra = "h1,h2,h3,h4,h5,h6{break-after:avoid;break-inside:avoid}tr{break-inside:avoid}";
 
     [SkippableTheory]
     [InlineData("Batch.Paper.Tests/Specimen/specimen.html", 1.0)]
@@ -26,13 +25,11 @@ public sealed class BrowserTests(ITestOutputHelper output)
     [InlineData("Batch.Sheets.Tests/Golden/loads-XAND.html", 3.25)]
     public void Pages_words_and_places_agree_with_the_browser(string name, double down) => ExternalTool.InFolder(folder =>
     {
-        var (chromium, pdftotext) = (ExternalTool.Find("chromium", "chromium-browser", "google-chrome"), ExternalTool.Find("pdftotext"));
+        var (chromium, pdftotext) = (Browser.Program, ExternalTool.Find("pdftotext"));
         Skip.If(chromium is null || pdftotext is null, "chromium or pdftotext is not installed");
-        var html = File.ReadAllText(RepositoryRoot.PathOf(["tests", .. name.Split('/')])).Replace("string(section)", "none", StringComparison.Ordinal);
-        var (theirs, ours, page) = (Path.Combine(folder, "theirs.pdf"), Path.Combine(folder, "ours.pdf"), Path.Combine(folder, "page.html"));
-        File.WriteAllText(page, html.Replace("</head>", "<style>" + Faces() + Extra + "</style></head>", StringComparison.Ordinal).Replace("\"IBM Plex Sans\", sans-serif", "'IBM Plex Sans','DejaVu Sans'", StringComparison.Ordinal));
-        ExternalTool.Run(chromium, "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-            "--allow-file-access-from-files", "--user-data-dir=" + Path.Combine(folder, "profile"), "--no-pdf-header-footer", "--print-to-pdf=" + theirs, page);
+        var html = Browser.Document(name);
+        var (theirs, ours) = (Path.Combine(folder, "theirs.pdf"), Path.Combine(folder, "ours.pdf"));
+        Browser.Run(chromium, folder, html, Extra, "--no-pdf-header-footer", "--print-to-pdf=" + theirs);
         Skip.IfNot(File.Exists(theirs), "chromium printed nothing here");
         File.WriteAllBytes(ours, Printed.Print(html).Pdf);
         output.WriteLine(name + ": " + Compare(Words(pdftotext, theirs), Words(pdftotext, ours), down));
@@ -75,17 +72,6 @@ public sealed class BrowserTests(ITestOutputHelper output)
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
-
-    private static string Faces()
-    {
-        (string File, string Family, int Weight, string Style)[] faces =
-        [
-            ("IBMPlexSans-Regular", "IBM Plex Sans", 400, "normal"), ("IBMPlexSans-Italic", "IBM Plex Sans", 400, "italic"), ("IBMPlexSans-SemiBold", "IBM Plex Sans", 600, "normal"),
-            ("IBMPlexSans-Bold", "IBM Plex Sans", 700, "normal"), ("IBMPlexSans-BoldItalic", "IBM Plex Sans", 700, "italic"), ("DejaVuSans", "DejaVu Sans", 400, "normal"), ("DejaVuSans-Bold", "DejaVu Sans", 700, "normal"),
-        ];
-        return string.Concat(faces.Select(f => "@font-face{font-family:'" + f.Family + "';src:url('" + new Uri(RepositoryRoot.PathOf("src", "Batch.Paper", "Fonts", f.File + ".ttf")).AbsoluteUri
-            + "');font-weight:" + f.Weight.ToString(CultureInfo.InvariantCulture) + ";font-style:" + f.Style + "}"));
-    }
 
     private sealed record Word(double X, double Right, double Y, string Text);
 }

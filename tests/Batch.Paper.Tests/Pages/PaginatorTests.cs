@@ -60,7 +60,7 @@ public sealed class PaginatorTests
     [Fact]
     public void Margins_at_a_break_are_dropped_but_kept_after_a_forced_one()
     {
-        var list = Printed.Printer.DisplayList(Printed.Page(Small, "<div style='height:95px'></div><p style='margin-top:30px'>a</p><p style='break-before:page;margin-top:30px'>b</p>"), new PrintOptions());
+        var list = Printed.DisplayList(Printed.Page(Small, "<div style='height:95px'></div><p style='margin-top:30px'>a</p><p style='break-before:page;margin-top:30px'>b</p>"), new PrintOptions());
         var tops = list.Split('\n').Where(l => l.Contains("text", StringComparison.Ordinal)).Select(l => l.Trim().Split(' ')[2]).ToList();
         Assert.Equal(["28", "58"], tops);
     }
@@ -88,7 +88,7 @@ public sealed class PaginatorTests
     [Fact]
     public void A_plain_box_higher_than_a_page_is_sliced()
     {
-        var list = Printed.Printer.DisplayList(Printed.Page(Small, "<div style='height:250px;background:red'></div><p>end</p>"), new PrintOptions());
+        var list = Printed.DisplayList(Printed.Page(Small, "<div style='height:250px;background:red'></div><p>end</p>"), new PrintOptions());
         Assert.Equal(3, list.Split('\n').Count(l => l.Contains("fill #ff0000", StringComparison.Ordinal)));
         Assert.Contains("page 3\n", list, StringComparison.Ordinal);
         Assert.DoesNotContain("page 4", list, StringComparison.Ordinal);

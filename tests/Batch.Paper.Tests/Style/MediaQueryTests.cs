@@ -44,7 +44,7 @@ public sealed class MediaQueryTests
     public void The_width_is_that_of_the_pages_content()
     {
         const string rules = "p { color: #000 } @media (max-width: 95mm) { p { color: #ff0000 } }";
-        Assert.Contains("#ff0000", Printed.Printer.DisplayList(Print.Small("<p>x</p>", rules), new PrintOptions()), StringComparison.Ordinal);
-        Assert.DoesNotContain("#ff0000", Printed.Printer.DisplayList(Print.Small("<p>x</p>", rules), new PrintOptions { PageSize = "A4" }), StringComparison.Ordinal);
+        Assert.Contains("#ff0000", Printed.DisplayList(Print.Small("<p>x</p>", rules), new PrintOptions()), StringComparison.Ordinal);
+        Assert.DoesNotContain("#ff0000", Printed.DisplayList(Print.Small("<p>x</p>", rules), new PrintOptions { PageSize = "A4" }), StringComparison.Ordinal);
     }
 }

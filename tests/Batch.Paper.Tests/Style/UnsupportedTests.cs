@@ -40,7 +40,7 @@ public sealed class UnsupportedTests
     [Fact]
     public void Styles_for_paper_win_over_those_for_the_screen()
     {
-        var list = Printed.Printer.DisplayList("<style>p{color:#111111}@media screen{p{color:#222222}}@media (prefers-color-scheme:dark){p{color:#333333}}@media print{p{color:#444444}}.no{display:none}</style><p>x</p><p class=no>y</p>", new PrintOptions());
+        var list = Printed.DisplayList("<style>p{color:#111111}@media screen{p{color:#222222}}@media (prefers-color-scheme:dark){p{color:#333333}}@media print{p{color:#444444}}.no{display:none}</style><p>x</p><p class=no>y</p>", new PrintOptions());
         Assert.Contains("#444444 \"x\"", list, StringComparison.Ordinal);
         Assert.DoesNotContain("\"y\"", list, StringComparison.Ordinal);
     }

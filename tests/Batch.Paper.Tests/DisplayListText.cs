@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text;
+using Batch.Paper.Paint;
 
-namespace Batch.Paper.Paint;
+namespace Batch.Paper.Tests;
 
 /// <summary>The recorder: a display list as text, one item a line, for tests and for reading.</summary>
 internal static class DisplayListText
