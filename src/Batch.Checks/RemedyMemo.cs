@@ -7,6 +7,9 @@ namespace Batch.Checks;
 /// <summary>The remedies of a week, kept for the next time the same week is looked at with some rows changed. A leg's remedies hold while nothing has changed that its search looked at.</summary>
 public sealed class RemedyMemo
 {
+    /// <summary>Longer than any change moves a departure, from the start of the first day.</summary>
+    private static readonly Duration FirstDays = Duration.FromDays(2);
+
     private readonly PlannedWeek _week;
     private readonly Forecasts _forecasts;
     private readonly IReadOnlyDictionary<LegKey, Kept> _legs;
@@ -19,17 +22,21 @@ public sealed class RemedyMemo
     internal IReadOnlyDictionary<LegKey, Kept> HoldingIn(PlannedWeek week, Forecasts forecasts)
     {
         if (!week.Input.HasReferencesOf(_week.Input) || !ReferenceEquals(forecasts, _forecasts)) return ImmutableDictionary<LegKey, Kept>.Empty;
-        var changed = Changed(_week, week);
+        // Every search looks at where the week begins, and a change that is tried may move it: nothing holds where another leg of the first days has changed.
+        var (begins, before) = (WeekUnderCheck.BeginOf(week), WeekUnderCheck.BeginOf(_week));
+        var plans = Changed(_week, week).ToImmutableArray();
+        if (begins != before || plans.OfType<LegPlan.Planned>().Any(plan => plan.Times.OffBlocks < begins + FirstDays)) return ImmutableDictionary<LegKey, Kept>.Empty;
+
+        var changed = new Footprint();
+        foreach (var plan in plans) changed.Leg(plan);
         return _legs.Where(pair => !pair.Value.Seen.Meets(changed)).ToDictionary();
     }
 
-    private static Footprint Changed(PlannedWeek before, PlannedWeek now)
+    // The plans of the one week that the other does not have, both ways.
+    private static IEnumerable<LegPlan> Changed(PlannedWeek before, PlannedWeek now)
     {
-        var changed = new Footprint();
         var (was, stands) = (before.Legs.ToLookup(plan => plan.Key), now.Legs.ToLookup(plan => plan.Key));
-        foreach (var plan in before.Legs.Where(plan => !stands[plan.Key].Any(other => IsSame(plan, other)))) changed.Leg(plan);
-        foreach (var plan in now.Legs.Where(plan => !was[plan.Key].Any(other => IsSame(plan, other)))) changed.Leg(plan);
-        return changed;
+        return before.Legs.Where(plan => !stands[plan.Key].Any(other => IsSame(plan, other))).Concat(now.Legs.Where(plan => !was[plan.Key].Any(other => IsSame(plan, other))));
     }
 
     // A row that could not be read is made an unplanned leg anew each time.

@@ -36,7 +36,7 @@ internal sealed class WeekUnderCheck
         Board = board;
         _settings = settings;
         _logged = logged;
-        _begins = new Lazy<Instant?>(() => plan.Legs.OfType<LegPlan.Planned>().Select(leg => (Instant?)leg.Times.OffBlocks.InZone(leg.From.Zone).Date.AtStartOfDayInZone(leg.From.Zone).ToInstant()).Min());
+        _begins = new Lazy<Instant?>(() => BeginOf(plan));
         _loggedUntil = new Lazy<LocalDate?>(() => LastLogged(plan.Input.Logged, Begins));
         foreach (var leg in plan.Legs)
         {
@@ -57,6 +57,7 @@ internal sealed class WeekUnderCheck
     private WeekUnderCheck(WeekUnderCheck like, Footprint seen)
     {
         (Plan, Board, _settings, _logged, _legs, _aircraft, _crew, _seen) = (like.Plan, like.Board, like._settings, like._logged, like._legs, like._aircraft, like._crew, seen);
+        (_begins, _loggedUntil) = (like._begins, like._loggedUntil);
     }
 
     /// <summary>The week.</summary>
@@ -103,6 +104,11 @@ internal sealed class WeekUnderCheck
 
     /// <summary>Start of the first day of the planned week, at its departure; from here on the week itself says what everybody does; null without a planned leg.</summary>
     public Instant? Begins => _begins.Value;
+
+    /// <summary>Start of the first day of a planned week, at its departure; null without a planned leg.</summary>
+    /// <param name="plan">The week.</param>
+    public static Instant? BeginOf(PlannedWeek plan) =>
+        plan.Legs.OfType<LegPlan.Planned>().Select(leg => (Instant?)leg.Times.OffBlocks.InZone(leg.From.Zone).Date.AtStartOfDayInZone(leg.From.Zone).ToInstant()).Min();
 
     /// <summary>The notices.</summary>
     public NoticeBoard Board { get; }

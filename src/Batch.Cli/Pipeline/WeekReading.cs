@@ -84,7 +84,7 @@ public static class WeekReading
         });
         var planned = planner.Gather(chains.SelectMany(chain => chain));
         planned = planned with { Input = planner.Week with { Problems = week.Problems.AddRange(planner.Problems) } };
-        var forecasts = ForecastReading.Of(planner.Weather.Forecasts, planner.Weather.BulletinOf);
+        var forecasts = memo?.Forecasts(planner) ?? ForecastReading.Of(planner.Weather.Forecasts, planner.Weather.BulletinOf);
         var answered = WeekChecker.Check(planned, rules, forecasts, jobs);
         RemedyFinder? finder = null;
         if (findsRemedies)
