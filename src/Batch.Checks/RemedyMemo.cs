@@ -7,9 +7,6 @@ namespace Batch.Checks;
 /// <summary>The remedies of a week, kept for the next time the same week is looked at with some rows changed. A leg's remedies hold while nothing has changed that its search looked at.</summary>
 public sealed class RemedyMemo
 {
-    /// <summary>Longer than any change moves a departure, from the start of the first day.</summary>
-    private static readonly Duration FirstDays = Duration.FromDays(2);
-
     private readonly PlannedWeek _week;
     private readonly Forecasts _forecasts;
     private readonly IReadOnlyDictionary<LegKey, Kept> _legs;
@@ -22,15 +19,16 @@ public sealed class RemedyMemo
     internal IReadOnlyDictionary<LegKey, Kept> HoldingIn(PlannedWeek week, Forecasts forecasts)
     {
         if (!week.Input.HasReferencesOf(_week.Input) || !ReferenceEquals(forecasts, _forecasts)) return ImmutableDictionary<LegKey, Kept>.Empty;
-        // Every search looks at where the week begins, and a change that is tried may move it: nothing holds where another leg of the first days has changed.
-        var (begins, before) = (WeekUnderCheck.BeginOf(week), WeekUnderCheck.BeginOf(_week));
-        var plans = Changed(_week, week).ToImmutableArray();
-        if (begins != before || plans.OfType<LegPlan.Planned>().Any(plan => plan.Times.OffBlocks < begins + FirstDays)) return ImmutableDictionary<LegKey, Kept>.Empty;
-
+        // Every search looks at where the week begins.
+        if (!FirstLegs(week).SetEquals(FirstLegs(_week))) return ImmutableDictionary<LegKey, Kept>.Empty;
         var changed = new Footprint();
-        foreach (var plan in plans) changed.Leg(plan);
-        return _legs.Where(pair => !pair.Value.Seen.Meets(changed)).ToDictionary();
+        foreach (var plan in Changed(_week, week)) changed.Leg(plan);
+        return _legs.Where(pair => !pair.Value.Seen.Meets(changed) && (changed.IsEmpty || !pair.Value.Seen.HasOtherBegin)).ToDictionary();
     }
+
+    // The legs with which the week begins, and when.
+    private static ImmutableHashSet<(LegKey Leg, Instant Begin)> FirstLegs(PlannedWeek week) =>
+        WeekUnderCheck.BeginOf(week) is { } begin ? [.. week.Legs.OfType<LegPlan.Planned>().Where(leg => WeekUnderCheck.BeginOf(leg) == begin).Select(leg => (leg.Key, begin))] : [];
 
     // The plans of the one week that the other does not have, both ways.
     private static IEnumerable<LegPlan> Changed(PlannedWeek before, PlannedWeek now)

@@ -107,8 +107,11 @@ internal sealed class WeekUnderCheck
 
     /// <summary>Start of the first day of a planned week, at its departure; null without a planned leg.</summary>
     /// <param name="plan">The week.</param>
-    public static Instant? BeginOf(PlannedWeek plan) =>
-        plan.Legs.OfType<LegPlan.Planned>().Select(leg => (Instant?)leg.Times.OffBlocks.InZone(leg.From.Zone).Date.AtStartOfDayInZone(leg.From.Zone).ToInstant()).Min();
+    public static Instant? BeginOf(PlannedWeek plan) => plan.Legs.OfType<LegPlan.Planned>().Select(leg => (Instant?)BeginOf(leg)).Min();
+
+    /// <summary>Start of the day on which a leg leaves, at its departure.</summary>
+    /// <param name="leg">The leg.</param>
+    public static Instant BeginOf(LegPlan.Planned leg) => leg.Times.OffBlocks.InZone(leg.From.Zone).Date.AtStartOfDayInZone(leg.From.Zone).ToInstant();
 
     /// <summary>The notices.</summary>
     public NoticeBoard Board { get; }

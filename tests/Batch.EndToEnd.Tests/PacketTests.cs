@@ -96,7 +96,7 @@ public sealed class PacketTests(SampleRun sample) : IClassFixture<SampleRun>
     {
         foreach (Match trip in Regex.Matches(html, """<span class="strong">(?<trip>Trip \S+)</span></a>.*?>(?<page>\d+)</a></td></tr>""", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(5)))
             yield return (trip.Groups["trip"].Value, Number(trip.Groups["page"].Value));
-        foreach (Match leg in Regex.Matches(html, """>(?<trip>[A-Z]\d+)/(?<leg>\d+)</a></td>.*?<td class="n"><a href="#[^"]*">(?<page>\d+)</a></td>\s*</tr>""", RegexOptions.ExplicitCapture | RegexOptions.Singleline, TimeSpan.FromSeconds(5)))
+        foreach (Match leg in Regex.Matches(html, """>(?<trip>[A-Z]\d+)/(?<leg>\d+)</a></td>.*?<td class="n page"><a href="#[^"]*">(?<page>\d+)</a></td>\s*</tr>""", RegexOptions.ExplicitCapture | RegexOptions.Singleline, TimeSpan.FromSeconds(5)))
             yield return ($"Trip {leg.Groups["trip"].Value}, leg {leg.Groups["leg"].Value}", Number(leg.Groups["page"].Value));
     }
 

@@ -30,6 +30,12 @@ internal sealed class Footprint
         foreach (var code in Who.Pilots(plan)) Pilot(code);
     }
 
+    /// <summary>Whether a change was tried after which the week begins at another moment.</summary>
+    public bool HasOtherBegin { get; set; }
+
+    /// <summary>Whether nothing was noted.</summary>
+    public bool IsEmpty => _aircraft.Count + _pilots.Count + _trips.Count == 0;
+
     /// <summary>Whether two have something in common.</summary>
     /// <param name="other">The other.</param>
     public bool Meets(Footprint other) => _aircraft.Overlaps(other._aircraft) || _pilots.Overlaps(other._pilots) || _trips.Overlaps(other._trips);
