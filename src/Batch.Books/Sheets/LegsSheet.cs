@@ -25,13 +25,13 @@ internal static class LegsSheet
     private static readonly Column<string> SecondAlternate = Plan.Add(ColumnKinds.Ident("Second alternate", nameof(Leg.SecondAlternate), "Ident of the second alternate.", false, "Alternate 2"));
     private static readonly Column<string> Route = Plan.Add(ColumnKinds.Text("Route", nameof(Leg.Route), "Route between the airports; empty for direct."));
     private static readonly Column<string> BackupRoute = Plan.Add(ColumnKinds.Text("Backup route", nameof(Leg.BackupRoute), "Another route to have ready."));
-    private static readonly Column<WrittenLevel> Level = Plan.Add(ColumnKinds.Bare("Level", nameof(Leg.Level), "Cruise level: feet, FL160, or auto.", ["Cruise level", "Altitude"], Quantity.Altitude, WrittenLevel.Read));
+    private static readonly Column<WrittenLevel> Level = Plan.Add(ColumnKinds.Bare("Level", nameof(Leg.Level), "Cruise level: feet, FL160, or auto; empty for auto.", ["Cruise level", "Altitude"], Quantity.Altitude, WrittenLevel.Read));
     private static readonly Column<string> Setting = Plan.Add(ColumnKinds.Text("Setting", nameof(Leg.Setting), "Cruise setting as in Cruise, or auto.", false, "Cruise setting", "Power setting"));
     private static readonly Column<FlightRules> Rules = Plan.Add(ColumnKinds.Word("Rules", nameof(Leg.Rules), "IFR or VFR.", [("IFR", FlightRules.Ifr), ("VFR", FlightRules.Vfr)], false, "Flight rules"));
     private static readonly Column<LegPurpose> Purpose = Plan.Add(ColumnKinds.Word("Purpose", nameof(Leg.Purpose), "Why it is flown.", [("charter", LegPurpose.Charter), ("ferry", LegPurpose.Ferry), ("training", LegPurpose.Training), ("positioning", LegPurpose.Ferry)]));
     private static readonly Column<string> Captain = Plan.Add(ColumnKinds.Ident("Captain", nameof(Leg.Captain), "Code of the captain.", ColumnKinds.Starred, "PIC"));
-    private static readonly Column<string> SecondPilot = Plan.Add(ColumnKinds.Ident("Second pilot", nameof(Leg.SecondPilot), "Code of the second pilot.", false, "SIC", "Copilot", "First officer"));
-    private static readonly Column<WrittenFuelPlan> FuelPlanColumn = Plan.Add(ColumnKinds.Bare("Fuel plan", nameof(Leg.FuelPlan), "minimum, minimum+200, full, carry, or an amount.", [], Quantity.Fuel, WrittenFuelPlan.Read));
+    private static readonly Column<string> SecondPilot = Plan.Add(ColumnKinds.Ident("Second pilot", nameof(Leg.SecondPilot), "Code of the second pilot; empty where the captain flies alone.", false, "SIC", "Copilot", "First officer"));
+    private static readonly Column<WrittenFuelPlan> FuelPlanColumn = Plan.Add(ColumnKinds.Bare("Fuel plan", nameof(Leg.FuelPlan), "minimum, minimum+200, full, carry, or an amount; empty for minimum.", [], Quantity.Fuel, WrittenFuelPlan.Read));
     private static readonly Column<FuelAmount> FuelAboard = Plan.Add(ColumnKinds.Fuel("Fuel aboard", nameof(Leg.FuelAboard), "Fuel aboard before fuelling, on the first leg of an aircraft in the week.", false, "Fuel on board"));
     private static readonly Column<double> Taxi = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Taxi", nameof(Leg.Taxi), "Time from off blocks to takeoff.", false, "Taxi time", "Taxi out"));
     private static readonly Column<string> DepartureRunway = Plan.Add(ColumnKinds.Runway("Departure runway", nameof(Leg.DepartureRunway), "Departure runway; empty for the best into the wind."));
