@@ -19,23 +19,22 @@ public sealed class RemedyMemo
     internal IReadOnlyDictionary<LegKey, Kept> HoldingIn(PlannedWeek week, Forecasts forecasts)
     {
         if (!week.Input.HasReferencesOf(_week.Input) || !ReferenceEquals(forecasts, _forecasts)) return ImmutableDictionary<LegKey, Kept>.Empty;
-        // Every search looks at where the week begins.
-        if (!FirstLegs(week).SetEquals(FirstLegs(_week))) return ImmutableDictionary<LegKey, Kept>.Empty;
-        var changed = new Footprint();
-        foreach (var plan in Changed(_week, week)) changed.Leg(plan);
-        return _legs.Where(pair => !pair.Value.Seen.Meets(changed) && (changed.IsEmpty || !pair.Value.Seen.HasOtherBegin)).ToDictionary();
+        var changed = Changed(_week, week);
+        return _legs.Where(pair => !pair.Value.Seen.Meets(changed)).ToDictionary();
     }
 
-    // The legs with which the week begins, and when.
-    private static ImmutableHashSet<(LegKey Leg, Instant Begin)> FirstLegs(PlannedWeek week) =>
-        WeekUnderCheck.BeginOf(week) is { } begin ? [.. week.Legs.OfType<LegPlan.Planned>().Where(leg => WeekUnderCheck.BeginOf(leg) == begin).Select(leg => (leg.Key, begin))] : [];
-
-    // The plans of the one week that the other does not have, both ways.
-    private static IEnumerable<LegPlan> Changed(PlannedWeek before, PlannedWeek now)
+    private static Footprint Changed(PlannedWeek before, PlannedWeek now)
     {
+        var changed = new Footprint();
         var (was, stands) = (before.Legs.ToLookup(plan => plan.Key), now.Legs.ToLookup(plan => plan.Key));
-        return before.Legs.Where(plan => !stands[plan.Key].Any(other => IsSame(plan, other))).Concat(now.Legs.Where(plan => !was[plan.Key].Any(other => IsSame(plan, other))));
+        foreach (var plan in before.Legs.Where(plan => !stands[plan.Key].Any(other => IsSame(plan, other)))) changed.Leg(plan);
+        foreach (var plan in now.Legs.Where(plan => !was[plan.Key].Any(other => IsSame(plan, other)))) changed.Leg(plan);
+        if (!Days(before).SequenceEqual(Days(now))) changed.Days();
+        return changed;
     }
+
+    private static IEnumerable<Instant> Days(PlannedWeek week) =>
+        week.Legs.OfType<LegPlan.Planned>().Select(plan => plan.Times.OffBlocks.InZone(plan.From.Zone).Date.AtStartOfDayInZone(plan.From.Zone).ToInstant()).Order();
 
     // A row that could not be read is made an unplanned leg anew each time.
     private static bool IsSame(LegPlan plan, LegPlan other) =>

@@ -36,7 +36,7 @@ internal sealed class WeekUnderCheck
         Board = board;
         _settings = settings;
         _logged = logged;
-        _begins = new Lazy<Instant?>(() => BeginOf(plan));
+        _begins = new Lazy<Instant?>(() => plan.Legs.OfType<LegPlan.Planned>().Select(leg => (Instant?)leg.Times.OffBlocks.InZone(leg.From.Zone).Date.AtStartOfDayInZone(leg.From.Zone).ToInstant()).Min());
         _loggedUntil = new Lazy<LocalDate?>(() => LastLogged(plan.Input.Logged, Begins));
         foreach (var leg in plan.Legs)
         {
@@ -56,8 +56,8 @@ internal sealed class WeekUnderCheck
 
     private WeekUnderCheck(WeekUnderCheck like, Footprint seen)
     {
-        (Plan, Board, _settings, _logged, _legs, _aircraft, _crew, _seen) = (like.Plan, like.Board, like._settings, like._logged, like._legs, like._aircraft, like._crew, seen);
-        (_begins, _loggedUntil) = (like._begins, like._loggedUntil);
+        (Plan, Board, _settings, _logged, _begins, _loggedUntil) = (like.Plan, like.Board, like._settings, like._logged, like._begins, like._loggedUntil);
+        (_legs, _aircraft, _crew, _seen) = (like._legs, like._aircraft, like._crew, seen);
     }
 
     /// <summary>The week.</summary>
@@ -100,18 +100,24 @@ internal sealed class WeekUnderCheck
     public ImmutableArray<LoggedDuty> Logged(string code) => _logged.GetValueOrDefault(code, []);
 
     /// <summary>Last day of the Logged sheet, whoever flew on it: up to it the log of everybody is taken as kept; null where the sheet is empty.</summary>
-    public LocalDate? LoggedUntil => _loggedUntil.Value;
+    public LocalDate? LoggedUntil
+    {
+        get
+        {
+            _seen?.Days();
+            return _loggedUntil.Value;
+        }
+    }
 
     /// <summary>Start of the first day of the planned week, at its departure; from here on the week itself says what everybody does; null without a planned leg.</summary>
-    public Instant? Begins => _begins.Value;
-
-    /// <summary>Start of the first day of a planned week, at its departure; null without a planned leg.</summary>
-    /// <param name="plan">The week.</param>
-    public static Instant? BeginOf(PlannedWeek plan) => plan.Legs.OfType<LegPlan.Planned>().Select(leg => (Instant?)BeginOf(leg)).Min();
-
-    /// <summary>Start of the day on which a leg leaves, at its departure.</summary>
-    /// <param name="leg">The leg.</param>
-    public static Instant BeginOf(LegPlan.Planned leg) => leg.Times.OffBlocks.InZone(leg.From.Zone).Date.AtStartOfDayInZone(leg.From.Zone).ToInstant();
+    public Instant? Begins
+    {
+        get
+        {
+            _seen?.Days();
+            return _begins.Value;
+        }
+    }
 
     /// <summary>The notices.</summary>
     public NoticeBoard Board { get; }

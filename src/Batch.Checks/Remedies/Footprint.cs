@@ -2,12 +2,13 @@ using Batch.Flight.Plan;
 
 namespace Batch.Checks.Remedies;
 
-/// <summary>What a search for remedies looked at in the week: aircraft, pilots and trips, by name. While none of them has changed the search would find the same again.</summary>
+/// <summary>What a search for remedies looked at in the week: aircraft, pilots and trips, by name, and whether the days of all legs. While none of them has changed the search would find the same again.</summary>
 internal sealed class Footprint
 {
     private readonly HashSet<string> _aircraft = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> _pilots = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> _trips = new(StringComparer.OrdinalIgnoreCase);
+    private bool _days;
 
     /// <summary>Notes an aircraft.</summary>
     /// <param name="registration">Registration.</param>
@@ -21,6 +22,9 @@ internal sealed class Footprint
     /// <param name="trip">Name.</param>
     public void Trip(string trip) => _trips.Add(trip);
 
+    /// <summary>Notes the days of all legs.</summary>
+    public void Days() => _days = true;
+
     /// <summary>Notes a leg with its aircraft and pilots.</summary>
     /// <param name="plan">The leg.</param>
     public void Leg(LegPlan plan)
@@ -30,13 +34,7 @@ internal sealed class Footprint
         foreach (var code in Who.Pilots(plan)) Pilot(code);
     }
 
-    /// <summary>Whether a change was tried after which the week begins at another moment.</summary>
-    public bool HasOtherBegin { get; set; }
-
-    /// <summary>Whether nothing was noted.</summary>
-    public bool IsEmpty => _aircraft.Count + _pilots.Count + _trips.Count == 0;
-
     /// <summary>Whether two have something in common.</summary>
     /// <param name="other">The other.</param>
-    public bool Meets(Footprint other) => _aircraft.Overlaps(other._aircraft) || _pilots.Overlaps(other._pilots) || _trips.Overlaps(other._trips);
+    public bool Meets(Footprint other) => (_days && other._days) || _aircraft.Overlaps(other._aircraft) || _pilots.Overlaps(other._pilots) || _trips.Overlaps(other._trips);
 }

@@ -18,7 +18,6 @@ internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableAr
         var planner = ground.Planner.With(edit.ApplyTo(ground.Input));
         var plan = planner.Replan(ground.Week.Plan, Touched(ground, edit), ground.Guard);
         var week = ground.UnderCheck.With(plan);
-        ground.Seen.HasOtherBegin |= week.Begins != ground.UnderCheck.Begins;
         var target = week.Leg(key) is { } leg ? ground.Check(leg, week) : null;
         if (target is null or { State: LegState.Unplanned })
         {
