@@ -14,9 +14,12 @@ internal sealed class AlternateLevels
     /// <summary>Weights at which levels are found lie this factor apart; a weight is rounded down, because what is too high for it then shows when it is flown.</summary>
     private const double WeightStep = 1.05;
 
+    /// <summary>No flight to an alternate takes longer, save the oddest.</summary>
+    private static readonly Duration LongFlight = Duration.FromHours(2);
+
     private readonly ConcurrentDictionary<Case, Found?> _found = [];
 
-    /// <summary>The usable level that burns least at about the weight and moment of a flight; null where none was found there.</summary>
+    /// <summary>The usable level that burns least at about the weight and moment of a flight; null where none was found there, or the air changes under way.</summary>
     /// <param name="request">What to fly; its level is not looked at.</param>
     /// <param name="from">The airport it begins at.</param>
     /// <param name="to">The airport it ends at.</param>
@@ -24,7 +27,8 @@ internal sealed class AlternateLevels
     /// <param name="ceiling">Ceiling [ft]; null for none.</param>
     public Found? Of(ProfileRequest request, Airport from, Airport to, FlightRules rules, Feet? ceiling)
     {
-        if (!(request.TakeoffWeight.Value > 0)) return null;
+        // Where the wind changes under way the moment of the flight decides: it is not shared.
+        if (!(request.TakeoffWeight.Value > 0) || request.Air.ChangesBetween(request.Takeoff, request.Takeoff + LongFlight)) return null;
         var step = (int)Math.Floor(Math.Log(request.TakeoffWeight.Value) / Math.Log(WeightStep));
         var holdsSince = request.Air.HoldsSince(request.Takeoff);
         var asked = new Case(from, to, request.Type, request.Setting, rules, ceiling, request.BurnBias, LevelCandidates.IsMostlyEastbound(request.Route), step, holdsSince);

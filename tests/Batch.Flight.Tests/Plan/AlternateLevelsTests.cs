@@ -20,10 +20,9 @@ public sealed class AlternateLevelsTests
             if (ProfileFlyer.Fly(request with { Level = found.Level }) is not ProfileResult.Flown { Profile: var near }) return;
             var best = Assert.IsType<ProfileResult.Flown>(CheapestLevel.Fly(request, FlightRules.Ifr, null, null, LevelChoice.Flown, out _)).Profile;
             Interlocked.Increment(ref flown);
-            // Mostly below one per cent; more where the flight goes on into the next three hours' wind, which was not looked at: 3.4 % has been seen.
-            Assert.InRange(near.TripFuel.Value, best.TripFuel.Value - 0.001, best.TripFuel.Value * 1.05);
+            Assert.InRange(near.TripFuel.Value, best.TripFuel.Value - 0.001, best.TripFuel.Value * 1.02);
         });
-        Assert.True(flown > 100);
+        Assert.InRange(flown, 80, int.MaxValue);
     }
 
     [Fact]
@@ -47,9 +46,9 @@ public sealed class AlternateLevelsTests
         Assert.True(levels.Of(request with { Air = windy }, Some.Xand, Some.Xbel, FlightRules.Ifr, null)?.Level.Value < 12_500);
     }
 
-    // Flights east along the equator, in the winds of six stations that change every three hours.
+    // Flights east along the equator, in the winds of six stations that change every six hours.
     private static void Sample(Action<ProfileRequest, AlternateLevels> look) =>
-        Gen.Select(Gen.Int[0, 10_000], Gen.Double[6500, 9800], Gen.Int[0, 720], Gen.Double[45, 160]).Sample((seed, weightLb, minutes, lengthNm) =>
+        Gen.Select(Gen.Int[0, 10_000], Gen.Double[6500, 9800], Gen.Int[0, 1380], Gen.Double[45, 160]).Sample((seed, weightLb, minutes, lengthNm) =>
         {
             var random = new Random(seed);
             var start = ProfileFlyerTests.Skua("LN").Takeoff;
@@ -57,8 +56,8 @@ public sealed class AlternateLevelsTests
             {
                 Place = GeoPoint.Of(i % 6 / 3.0, -41 + (i % 6 * 0.8)),
                 Altitude = new Feet(5000 * (1 + (i / 6 % 5))),
-                From = start + Duration.FromHours(3 * (i / 30)),
-                To = start + Duration.FromHours(3 + (3 * (i / 30))),
+                From = start + Duration.FromHours(6 * (i / 30)),
+                To = start + Duration.FromHours(6 + (6 * (i / 30))),
                 WindFrom = TrueDegrees.Of(360 * random.NextDouble()),
                 WindSpeed = new Knots(60 * random.NextDouble()),
                 Temperature = new Celsius(10 - (10 * (i / 6 % 5)) + (6 * random.NextDouble())),
@@ -71,5 +70,5 @@ public sealed class AlternateLevelsTests
                 Takeoff = start + Duration.FromMinutes(minutes),
             };
             look(request, new AlternateLevels());
-        }, iter: 150);
+        }, iter: 250);
 }
