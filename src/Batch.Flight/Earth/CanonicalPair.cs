@@ -1,9 +1,12 @@
+using System.Runtime.CompilerServices;
+
 namespace Batch.Flight.Earth;
 
 /// <summary>
 /// Two points turned by the symmetries of the ellipsoid so that the first is the farther from the equator, south of it, and the second lies east of it
 /// (Karney 2013, equation 44): lat1 at most 0, |lat2| at most |lat1|, 0 to 180 degrees of longitude between them.
 /// </summary>
+[SkipLocalsInit]
 internal readonly struct CanonicalPair
 {
     /// <summary>Prepares the pair.</summary>

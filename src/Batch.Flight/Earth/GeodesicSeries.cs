@@ -1,6 +1,9 @@
+using System.Runtime.CompilerServices;
+
 namespace Batch.Flight.Earth;
 
 /// <summary>The expansions of the geodesic integrals in the small parameter epsilon, to order 6 (Karney 2013, equations 17 to 25 and 41 to 43).</summary>
+[SkipLocalsInit]
 internal static class GeodesicSeries
 {
     /// <summary>A1 less 1 (equation 17).</summary>
@@ -15,7 +18,7 @@ internal static class GeodesicSeries
     {
         var e2 = eps * eps;
         var power = eps;
-        c = default;
+        Unsafe.SkipInit(out c); // all but the first, which is not used, are set below
         c[1] = power * (-1.0 / 2 + e2 * (3.0 / 16 - e2 / 32));
         power *= eps;
         c[2] = power * (-1.0 / 16 + e2 * (1.0 / 32 - e2 * 9 / 2048));
@@ -34,7 +37,7 @@ internal static class GeodesicSeries
     {
         var e2 = eps * eps;
         var power = eps;
-        c = default;
+        Unsafe.SkipInit(out c);
         c[1] = power * (1.0 / 2 + e2 * (-9.0 / 32 + e2 * 205 / 1536));
         power *= eps;
         c[2] = power * (5.0 / 16 + e2 * (-37.0 / 96 + e2 * 1335 / 4096));
@@ -60,7 +63,7 @@ internal static class GeodesicSeries
     {
         var e2 = eps * eps;
         var power = eps;
-        c = default;
+        Unsafe.SkipInit(out c);
         c[1] = power * (1.0 / 2 + e2 * (1.0 / 16 + e2 / 32));
         power *= eps;
         c[2] = power * (3.0 / 16 + e2 * (1.0 / 32 + e2 * 35 / 2048));
@@ -87,7 +90,7 @@ internal static class GeodesicSeries
     public static void C3(double n, double eps, out SeriesTerms c)
     {
         var power = eps;
-        c = default;
+        Unsafe.SkipInit(out c);
         c[1] = power * ((1 - n) / 4 + eps * ((1 - n * n) / 8 + eps * ((3 + n * (3 - n)) / 64 + eps * ((5 + 2 * n) / 128 + eps * 3 / 128))));
         power *= eps;
         c[2] = power * ((2 + n * (n - 3)) / 32 + eps * ((3 - n * (2 + 3 * n)) / 64 + eps * ((3 + n) / 128 + eps * 5 / 256)));
@@ -97,5 +100,6 @@ internal static class GeodesicSeries
         c[4] = power * ((7 - 14 * n) / 512 + eps * 7 / 512);
         power *= eps;
         c[5] = power * (21.0 / 2560);
+        c[6] = 0;
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Batch.Flight.Earth;
 
 /// <summary>The first azimuth tried in the inverse problem; for short lines it is the answer (Karney 2013, section 5).</summary>
@@ -7,6 +9,7 @@ namespace Batch.Flight.Earth;
 /// <param name="CosAlpha1">Cosine of the azimuth at the first point.</param>
 /// <param name="SinAlpha2">Sine of the azimuth at the second point; of a short line only.</param>
 /// <param name="CosAlpha2">Cosine of the azimuth at the second point; of a short line only.</param>
+[SkipLocalsInit]
 internal readonly record struct GeodesicStart(
     double ShortArc, double ShortScale, double SinAlpha1, double CosAlpha1, double SinAlpha2, double CosAlpha2)
 {

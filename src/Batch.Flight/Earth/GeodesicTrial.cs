@@ -1,6 +1,9 @@
+using System.Runtime.CompilerServices;
+
 namespace Batch.Flight.Earth;
 
 /// <summary>The geodesic that leaves the first point at a trial azimuth, where it meets the latitude of the second (Karney 2013, section 4).</summary>
+[SkipLocalsInit]
 internal readonly struct GeodesicTrial
 {
     private GeodesicTrial(

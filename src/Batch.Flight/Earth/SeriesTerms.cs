@@ -12,7 +12,6 @@ internal struct SeriesTerms
     /// <param name="terms">The coefficients.</param>
     /// <param name="sin">Sine of x.</param>
     /// <param name="cos">Cosine of x.</param>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static double SineSum(in SeriesTerms terms, double sin, double cos)
     {
         var twiceCosine = 2 * (cos - sin) * (cos + sin);

@@ -18,7 +18,8 @@ internal sealed class AlternateFlights
     /// <summary>Makes the flights ready.</summary>
     /// <param name="context">The week's context.</param>
     /// <param name="setup">The leg.</param>
-    public AlternateFlights(PlanningContext context, LegSetup setup)
+    /// <param name="near">The flights when the same leg was worked out from other fuel, in the order filed; empty where it was not.</param>
+    public AlternateFlights(PlanningContext context, LegSetup setup, ImmutableArray<AlternatePlan> near)
     {
         _context = context;
         _setup = setup;
@@ -28,7 +29,7 @@ internal sealed class AlternateFlights
                 ? route
                 : throw new System.Diagnostics.UnreachableException("A direct route between two airports always resolves.")),
         ];
-        _levels = new Feet?[_routes.Length];
+        _levels = [.. _routes.Select((_, i) => i < near.Length ? near[i].Level : (Feet?)null)];
         _notes = new string[_routes.Length];
         Array.Fill(_notes, "");
     }
@@ -74,7 +75,7 @@ internal sealed class AlternateFlights
                 BurnBias = _setup.Aircraft.BurnBias,
                 MayUseTableEdge = mayUseTableEdge,
             };
-            var flown = _levels[i] is null || choice != LevelChoice.Kept ? Cheapest(request, alternate, out _notes[i]) : ProfileFlyer.Fly(request);
+            var flown = _levels[i] is null || choice == LevelChoice.Flown ? Cheapest(request, alternate, out _notes[i]) : ProfileFlyer.Fly(request);
             if (_notes[i].Length > 0 && !_notes[i].StartsWith("To ", StringComparison.Ordinal)) _notes[i] = $"To {alternate.Ident}: {_notes[i]}";
             if (flown is not ProfileResult.Flown { Profile: var profile })
                 return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where } ? where : "");

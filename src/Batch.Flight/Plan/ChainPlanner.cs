@@ -102,12 +102,19 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
                 LegTrial? trial = null;
                 _ = guard(legs[leg], () =>
                 {
-                    trial = all[leg] is { } setup ? context.Memo.Trial(new PlanMemo.Start(setup.Leg, source, ""), () => LegPlanner.Try(context, setup, source)) : null;
+                    trial = all[leg] is { } setup ? context.Memo.Trial(new PlanMemo.Start(setup.Leg, source, ""), () => LegPlanner.Try(context, setup, source, Unladen(setup))) : null;
                     return NoPlan(leg);
                 });
                 return trial;
             });
         return new CarrySearch(all, [.. needed], trials).Best(context.Week.Operator.Currency);
+    }
+
+    /// <summary>The leg with what it needs for itself alone, near which its trials begin; the same whatever the chain, so that an answer does not depend on what was asked before.</summary>
+    private FuelOutcome.Solved? Unladen(LegSetup setup)
+    {
+        var source = new FuelSource(Pounds.Zero, IsBeforeKnown: true, IsSold(setup), Pounds.Zero, IsTrial: true);
+        return context.Memo.Solved(new PlanMemo.Start(setup.Leg, source, ""), () => new FuelSolver(context, setup, source).Solve() as FuelOutcome.Solved);
     }
 
     private FuelSource Source(LegSetup setup, Pounds? before, Pounds needed)

@@ -21,6 +21,7 @@ internal sealed class FuelSolver
     private readonly PlanningContext _context;
     private readonly LegSetup _setup;
     private readonly FuelSource _source;
+    private readonly FuelOutcome.Solved? _near;
     private readonly LevelFlight _levels;
     private readonly AlternateFlights _alternates;
     private readonly AdditionalFuel _additional;
@@ -29,13 +30,15 @@ internal sealed class FuelSolver
     /// <param name="context">The week's context.</param>
     /// <param name="setup">The leg.</param>
     /// <param name="source">The fuel it starts from.</param>
-    public FuelSolver(PlanningContext context, LegSetup setup, FuelSource source)
+    /// <param name="near">The same leg worked out from other fuel, to begin near it; null to begin from a guess.</param>
+    public FuelSolver(PlanningContext context, LegSetup setup, FuelSource source, FuelOutcome.Solved? near = null)
     {
         _context = context;
         _setup = setup;
         _source = source;
-        _levels = new LevelFlight(context, setup);
-        _alternates = new AlternateFlights(context, setup);
+        _near = near;
+        _levels = new LevelFlight(context, setup, near?.Profile.Level);
+        _alternates = new AlternateFlights(context, setup, near?.Alternates ?? []);
         _additional = new AdditionalFuel(context, setup);
     }
 
@@ -89,9 +92,21 @@ internal sealed class FuelSolver
     /// <summary>Whether the first round's block fuel is a guess and not what the dispatcher asks for.</summary>
     private bool IsGuess => _setup.Leg.FuelPlan is not (FuelPlan.Amount or FuelPlan.Full);
 
-    /// <summary>What the dispatcher asks for, else half the tanks: any guess will do, a near one saves rounds.</summary>
+    /// <summary>What the dispatcher asks for, what the leg worked out before would load now, else half the tanks: any guess will do, a near one saves rounds.</summary>
     private Pounds FirstGuess()
     {
+        if (_near is { Ladder: var ladder } && IsGuess)
+        {
+            return Fuelled(ladder with
+            {
+                NeededAfterLanding = _source.NeededAfterLanding,
+                Before = _source.Before,
+                IsBeforeKnown = _source.IsBeforeKnown,
+                IsSoldHere = _source.IsSoldHere,
+                Aboard = _source.Before,
+            }).Aboard;
+        }
+
         var half = (_setup.Type.UsableFuel ?? Pounds.Zero) * 0.5;
         return _setup.Leg.FuelPlan switch
         {
@@ -101,9 +116,8 @@ internal sealed class FuelSolver
         };
     }
 
-    private FuelLadder Ladder(FlightProfile profile, ReserveAmounts reserves, Pounds alternate, AdditionalAmount additional, int round)
-    {
-        var ladder = new FuelLadder
+    private FuelLadder Ladder(FlightProfile profile, ReserveAmounts reserves, Pounds alternate, AdditionalAmount additional, int round) =>
+        Fuelled(new FuelLadder
         {
             Taxi = _setup.Taxi,
             Trip = profile.TripFuel,
@@ -125,7 +139,11 @@ internal sealed class FuelSolver
             MostBoundBy = "",
             Rounds = round,
             IsConverged = false,
-        };
+        });
+
+    /// <summary>A ladder with nothing loaded yet, with what is loaded.</summary>
+    private FuelLadder Fuelled(FuelLadder ladder)
+    {
         var wanted = Wanted(ladder);
         if (!_source.CanLoad) return _source.IsBeforeKnown ? ladder : ladder with { Before = wanted, Aboard = wanted };
         var uplift = RoundedUp(wanted - _source.Before);

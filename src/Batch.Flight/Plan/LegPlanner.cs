@@ -28,9 +28,10 @@ internal static class LegPlanner
     /// <param name="context">The week's context.</param>
     /// <param name="setup">The leg.</param>
     /// <param name="source">The fuel it starts from.</param>
-    public static LegTrial? Try(PlanningContext context, LegSetup setup, FuelSource source)
+    /// <param name="near">The same leg worked out from other fuel; null where it was not.</param>
+    public static LegTrial? Try(PlanningContext context, LegSetup setup, FuelSource source, FuelOutcome.Solved? near)
     {
-        if (new FuelSolver(context, setup, source).Solve() is not FuelOutcome.Solved { Profile: var profile, Ladder: var ladder }) return null;
+        if (new FuelSolver(context, setup, source, near).Solve() is not FuelOutcome.Solved { Profile: var profile, Ladder: var ladder }) return null;
         var landing = setup.Takeoff + profile.Time;
         var load = Loading.WithFuel(setup.Load, ladder.Aboard, ladder.Taxi, ladder.Trip);
         var departure = RunwayPlanner.Takeoff(Request(context, setup, setup.From, setup.Leg.DepartureRunway, load.Takeoff.Weight, setup.Takeoff, Earth.Sun.IsNight(setup.Takeoff, setup.From.Position)));

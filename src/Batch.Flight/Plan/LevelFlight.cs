@@ -6,9 +6,10 @@ namespace Batch.Flight.Plan;
 /// </summary>
 /// <param name="context">The week's context.</param>
 /// <param name="setup">The leg.</param>
-internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
+/// <param name="near">The level at which the same leg was flown with other fuel; null where it was not.</param>
+internal sealed class LevelFlight(PlanningContext context, LegSetup setup, Feet? near = null)
 {
-    private Feet? _level;
+    private Feet? _level = near;
     private bool _isEstimate;
     private string _note = "";
     private readonly Feet? _ceiling = setup.AutomaticCeiling(setup.Route, Feet.Max(setup.From.Elevation, setup.To.Elevation));
@@ -24,7 +25,7 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup)
     /// <param name="mayUseTableEdge">Whether a query outside a table is answered at its edge.</param>
     public ProfileResult Fly(Pounds takeoffWeight, LevelChoice choice, bool mayUseTableEdge)
     {
-        if (_level is { } kept && choice == LevelChoice.Kept) return ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge));
+        if (_level is { } kept && choice != LevelChoice.Flown) return ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge));
         var result = setup.Level is { } level
             ? LevelFinder.FlyHighest(Request(level, takeoffWeight, mayUseTableEdge), setup.Rules, out _note)
             : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, _ceiling, _isEstimate ? null : _level, choice, out _note);

@@ -10,6 +10,7 @@ internal sealed class PlanMemo
     private readonly ConcurrentDictionary<Start, LegPlan> _plans;
     private readonly ConcurrentDictionary<Start, LegTrial?> _trials;
     private readonly ConcurrentDictionary<Start, Pounds?> _wants;
+    private readonly ConcurrentDictionary<Start, FuelOutcome.Solved?> _solved;
     private readonly PlanMemo? _beneath;
     private readonly Func<Leg, bool> _isFresh;
     private readonly bool _takesUp;
@@ -23,13 +24,13 @@ internal sealed class PlanMemo
     private PlanMemo(PlanMemo? beneath, Func<Leg, bool> isFresh, bool takesUp)
     {
         (_beneath, _isFresh, _takesUp) = (beneath, isFresh, takesUp);
-        (_setups, _plans, _trials, _wants) = (new(ReferenceEqualityComparer.Instance), [], [], []);
+        (_setups, _plans, _trials, _wants, _solved) = (new(ReferenceEqualityComparer.Instance), [], [], [], []);
     }
 
     // The same without what is beneath.
     private PlanMemo(PlanMemo like)
     {
-        (_setups, _plans, _trials, _wants, _isFresh) = (like._setups, like._plans, like._trials, like._wants, static _ => false);
+        (_setups, _plans, _trials, _wants, _solved, _isFresh) = (like._setups, like._plans, like._trials, like._wants, like._solved, static _ => false);
     }
 
     /// <summary>A memo over this one, for a week that is tried.</summary>
@@ -64,6 +65,11 @@ internal sealed class PlanMemo
     /// <param name="start">What it starts from.</param>
     /// <param name="make">Works it out.</param>
     public Pounds? Want(Start start, Func<Pounds?> make) => Kept(memo => memo._wants, start, make);
+
+    /// <summary>The fuel of a leg worked out, to begin near it with other fuel; null where it cannot be flown.</summary>
+    /// <param name="start">What it starts from.</param>
+    /// <param name="make">Works it out.</param>
+    public FuelOutcome.Solved? Solved(Start start, Func<FuelOutcome.Solved?> make) => Kept(memo => memo._solved, start, make);
 
     private T Kept<T>(Func<PlanMemo, ConcurrentDictionary<Start, T>> shelf, Start start, Func<T> make)
     {
