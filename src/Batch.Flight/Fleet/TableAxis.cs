@@ -54,19 +54,20 @@ internal sealed class TableAxis
     /// <param name="end">Index after its last key.</param>
     /// <param name="asked">The query; NaN for a curve that does not depend on the axis.</param>
     /// <returns>Index of the key at or below, and the fraction of the way to the next, 0 up to but not 1; the end itself outside the curve.</returns>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (int At, double Fraction) Find(int first, int end, double asked)
     {
-        if (double.IsNaN(asked) || asked <= Keys[first]) return (first, 0);
-        if (asked >= Keys[end - 1]) return (end - 1, 0);
+        var keys = Keys.AsSpan();
+        if (double.IsNaN(asked) || asked <= keys[first]) return (first, 0);
+        if (asked >= keys[end - 1]) return (end - 1, 0);
         var (below, above) = (first, end - 1);
         while (above - below > 1)
         {
             var middle = (below + above) / 2;
-            if (Keys[middle] <= asked) below = middle;
+            if (keys[middle] <= asked) below = middle;
             else above = middle;
         }
 
-        return (below, (asked - Keys[below]) / (Keys[above] - Keys[below]));
+        return (below, (asked - keys[below]) / (keys[above] - keys[below]));
     }
 }
