@@ -34,7 +34,7 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
             return Failed(MissingTemplate.Named(templates, templateName));
         if (template.HasErrors)
             return Failed([.. TemplateProblems.Of(template)]);
-        using var clock = new CancellationTokenSource(bounds.Time);
+        using var clock = new WorkClock(bounds.Time);
         var context = new SheetContext(Parsed, templates, bounds, model) { CancellationToken = clock.Token, IsText = IsText(templateName) };
         try
         {
@@ -59,7 +59,7 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
             return new TracedPage("", [], [MissingTemplate.Named(templates, templateName)]);
         if (template.HasErrors)
             return new TracedPage("", [], [.. TemplateProblems.Of(template)]);
-        using var clock = new CancellationTokenSource(bounds.Time);
+        using var clock = new WorkClock(bounds.Time);
         var noted = new List<TemplateProblem>();
         var context = new SheetContext(Marked, templates, bounds, model, noted) { CancellationToken = clock.Token, IsText = IsText(templateName) };
         try

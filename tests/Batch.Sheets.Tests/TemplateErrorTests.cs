@@ -1,3 +1,5 @@
+using Batch.Sheets.Templates;
+
 namespace Batch.Sheets.Tests;
 
 public class TemplateErrorTests
@@ -110,6 +112,18 @@ public class TemplateErrorTests
     {
         var problem = Only(Render("{{ for a in 1..20000; for b in 1..20000; c = a + b; end; end }}", new TemplateBounds { Time = TimeSpan.FromMilliseconds(60), LoopSteps = int.MaxValue }));
         Assert.Contains("took longer than 0.1 seconds", problem.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sheet_is_not_stopped_because_the_program_stood_still()
+    {
+        var time = TimeSpan.FromMilliseconds(20);
+        var work = TimeSpan.Zero;
+        using var clock = new WorkClock(time, () => work);
+        Thread.Sleep(time * 20);
+        Assert.False(clock.Token.IsCancellationRequested);
+        work = time * Environment.ProcessorCount;
+        Assert.True(clock.Token.WaitHandle.WaitOne(TimeSpan.FromMinutes(1)));
     }
 
     [Fact]

@@ -83,9 +83,9 @@ internal static partial class AngleText
 
     private static int Number(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex("""[°º'′’"″”:\s]+|(?<=[0-9])-(?=[0-9])""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex("""[°º'′’"″”:\s]+|(?<=[0-9])-(?=[0-9])""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Marks();
 
-    [GeneratedRegex(@"^(?<lat>.*?[NSns]|[-+]?[0-9]+(\.[0-9]+)?)[\s,;/]*(?<lon>.*[EWew]|[-+]?[0-9]+(\.[0-9]+)?)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Singleline, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<lat>.*?[NSns]|[-+]?[0-9]+(\.[0-9]+)?)[\s,;/]*(?<lon>.*[EWew]|[-+]?[0-9]+(\.[0-9]+)?)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Singleline, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Split();
 }

@@ -74,24 +74,24 @@ internal static partial class DateText
 
     private static readonly string[] WeekdayStarts = ["MON", "TUE", "WED", "THU", "FRI", "SAT", "SUN"];
 
-    [GeneratedRegex(@"^(?<day>mon|tue|wed|thu|fri|sat|sun)(day|sday|nesday|rsday|urday)?\.?,?\s+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<day>mon|tue|wed|thu|fri|sat|sun)(day|sday|nesday|rsday|urday)?\.?,?\s+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Weekday();
 
-    [GeneratedRegex(@"^(?<a>[0-9]{4})[-/](?<b>[0-9]{1,2})[-/](?<c>[0-9]{1,2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<a>[0-9]{4})[-/](?<b>[0-9]{1,2})[-/](?<c>[0-9]{1,2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex YearFirst();
 
-    [GeneratedRegex("^(?<a>[0-9]{4})(?<b>[0-9]{2})(?<c>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex("^(?<a>[0-9]{4})(?<b>[0-9]{2})(?<c>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Compact();
 
-    [GeneratedRegex(@"^(?<a>[0-9]{1,2})\. ?(?<b>[0-9]{1,2})\. ?(?<c>[0-9]{4})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<a>[0-9]{1,2})\. ?(?<b>[0-9]{1,2})\. ?(?<c>[0-9]{4})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Dotted();
 
-    [GeneratedRegex(@"^(?<a>[0-9]{1,2})[ -]?(?<b>[a-z]{3,9}\.?)[ -]?(?<c>[0-9]{4})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<a>[0-9]{1,2})[ -]?(?<b>[a-z]{3,9}\.?)[ -]?(?<c>[0-9]{4})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex DayMonthName();
 
-    [GeneratedRegex(@"^(?<a>[a-z]{3,9}\.?) ?(?<b>[0-9]{1,2}),? (?<c>[0-9]{4})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<a>[a-z]{3,9}\.?) ?(?<b>[0-9]{1,2}),? (?<c>[0-9]{4})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex MonthNameDay();
 
-    [GeneratedRegex("^(?<a>[0-9]{1,2})/(?<b>[0-9]{1,2})/(?<c>[0-9]{4})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex("^(?<a>[0-9]{1,2})/(?<b>[0-9]{1,2})/(?<c>[0-9]{4})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Slashed();
 }

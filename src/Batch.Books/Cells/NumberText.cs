@@ -67,15 +67,15 @@ internal static partial class NumberText
 
     private static Reading<double> NotANumber => Reading<double>.Bad("is not a number", "a number");
 
-    [GeneratedRegex(@"[\u00A0\u202F\u2009 ]", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"[\u00A0\u202F\u2009 ]", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Spaces();
 
-    [GeneratedRegex(@"^[+-]?\d{1,3}( \d{3})+([.,]\d+)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^[+-]?\d{1,3}( \d{3})+([.,]\d+)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex GroupedBySpaces();
 
-    [GeneratedRegex(@"^[+-]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^[+-]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex GroupedByCommas();
 
-    [GeneratedRegex(@"^[+-]?[1-9]\d{0,2}(\.\d{3})+(,\d+)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^[+-]?[1-9]\d{0,2}(\.\d{3})+(,\d+)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex GroupedByPoints();
 }

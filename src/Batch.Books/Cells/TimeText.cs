@@ -70,18 +70,18 @@ internal static partial class TimeText
 
     private static int Number(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"(?<=[0-9m.])\s*(Z|UTC|GMT)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"(?<=[0-9m.])\s*(Z|UTC|GMT)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex UtcMark();
 
-    [GeneratedRegex(@":[0-9]{2}(?:\.[0-9]+)?\s*(?<sign>[+-])(?<h>[0-9]{2}):?(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@":[0-9]{2}(?:\.[0-9]+)?\s*(?<sign>[+-])(?<h>[0-9]{2}):?(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex OffsetMark();
 
-    [GeneratedRegex(@"^(?<h>[0-9]{1,2}):(?<m>[0-9]{2})(:(?<s>[0-9]{2})(\.[0-9]+)?)?\s*(?<half>[ap]\.?m\.?)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<h>[0-9]{1,2}):(?<m>[0-9]{2})(:(?<s>[0-9]{2})(\.[0-9]+)?)?\s*(?<half>[ap]\.?m\.?)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Colons();
 
-    [GeneratedRegex("^(?<h>[0-9]{1,2})(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex("^(?<h>[0-9]{1,2})(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Digits();
 
-    [GeneratedRegex(@"^(?<h>[0-9]{1,2})\s*(?<half>[ap]\.?m\.?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<h>[0-9]{1,2})\s*(?<half>[ap]\.?m\.?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Half();
 }

@@ -98,9 +98,9 @@ internal static partial class CsvFolder
         }
     }
 
-    [GeneratedRegex(@"^[+-]?\d+,\d+$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^[+-]?\d+,\d+$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex CommaNumber();
 
-    [GeneratedRegex(@"^[+-]?\d+\.(\d{1,2}|\d{4,})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^[+-]?\d+\.(\d{1,2}|\d{4,})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex PointNumber();
 }

@@ -79,6 +79,6 @@ internal sealed partial class GrownRanges(WorkbookParts workbook, string part, i
 
     private static string Text(int row) => row.ToString(CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@":\$?[A-Z]{1,3}\$?(?<row>[0-9]{1,7})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@":\$?[A-Z]{1,3}\$?(?<row>[0-9]{1,7})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex LastRow();
 }

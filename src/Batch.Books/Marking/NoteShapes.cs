@@ -93,15 +93,15 @@ internal sealed partial class NoteShapes
     [GeneratedRegex(@"<v:shape\s.*?</v:shape>", RegexOptions.Singleline | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 5000)]
     private static partial Regex Shape();
 
-    [GeneratedRegex(@"<[A-Za-z]+:Row>\s*(?<n>[0-9]+)\s*</", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"<[A-Za-z]+:Row>\s*(?<n>[0-9]+)\s*</", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 20_000)]
     private static partial Regex RowOf();
 
-    [GeneratedRegex(@"<[A-Za-z]+:Column>\s*(?<n>[0-9]+)\s*</", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"<[A-Za-z]+:Column>\s*(?<n>[0-9]+)\s*</", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 20_000)]
     private static partial Regex ColumnOf();
 
-    [GeneratedRegex("<o:idmap[^>]*data=\"(?<n>[0-9]{1,5})", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("<o:idmap[^>]*data=\"(?<n>[0-9]{1,5})", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 20_000)]
     private static partial Regex BlockNumber();
 
-    [GeneratedRegex("_x0000_s(?<n>[0-9]{1,9})", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("_x0000_s(?<n>[0-9]{1,9})", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 20_000)]
     private static partial Regex ShapeNumber();
 }

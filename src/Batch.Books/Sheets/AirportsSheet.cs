@@ -161,6 +161,6 @@ internal static partial class AirportsSheet
 
     private readonly record struct Approach(string Kind, double? MinimumFt, double? VisibilityM);
 
-    [GeneratedRegex(@"^(?<kind>[A-Za-z][A-Za-z/ -]*?[A-Za-z])(\s+(?<minimum>[0-9][0-9.,]*\s*ft)(\s+(?<visibility>[0-9][0-9.,]*\s*(m|km|SM|mi)))?)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<kind>[A-Za-z][A-Za-z/ -]*?[A-Za-z])(\s+(?<minimum>[0-9][0-9.,]*\s*ft)(\s+(?<visibility>[0-9][0-9.,]*\s*(m|km|SM|mi)))?)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex ApproachParts();
 }

@@ -35,9 +35,9 @@ internal static partial class SteadyPackage
         return Stamp().Replace(text, "${open}" + Made + "${close}");
     }
 
-    [GeneratedRegex("\\bId=\"R[0-9a-f]{8,}\"", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("\\bId=\"R[0-9a-f]{8,}\"", RegexOptions.ExplicitCapture, 20_000)]
     private static partial Regex RandomId();
 
-    [GeneratedRegex("(?<open><dcterms:(created|modified)[^>]*>)[^<]*(?<close></dcterms:)", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("(?<open><dcterms:(created|modified)[^>]*>)[^<]*(?<close></dcterms:)", RegexOptions.ExplicitCapture, 20_000)]
     private static partial Regex Stamp();
 }
