@@ -127,6 +127,21 @@ public sealed class AlternateChecksTests
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("ALT-03", Alone).Verdict);
     }
 
+    // 14 CFR 135.221(a): no airport is designated as an alternate, that of the takeoff no less, unless it is forecast at or above its alternate minima when it would be reached.
+    [Fact]
+    public void For_hire_the_takeoff_alternate_is_forecast_at_or_above_them_too()
+    {
+        Finding Of(double? ceiling, LegPurpose purpose = LegPurpose.Charter, Forecasts? forecasts = null) => Ask.All(
+            "ALT-03",
+            Alone with { Purpose = purpose, Leg = Alone.Leg with { TakeoffAlternate = "XDUN" } },
+            week => week with { Input = week.Input with { Airports = week.Input.Airports.SetItem("XDUN", SomePlans.Airport(Some.Xdun) with { ApproachKind = "RNP" }) } },
+            forecasts: forecasts ?? Ask.Forecast("XDUN", ceiling, 5000)).Single();
+        Assert.Equal(Verdict.Pass, Of(800).Verdict);
+        Assert.Equal((Verdict.Fail, "14 CFR 135.221(a)"), (Of(799).Verdict, Of(799).Citation));
+        Assert.Equal(Verdict.NotChecked, Of(null, forecasts: Forecasts.None).Verdict);
+        Assert.Equal(Verdict.NotApplicable, Of(799, LegPurpose.Ferry).Verdict);
+    }
+
     // 14 CFR 135.215.
     [Fact]
     public void An_instrument_leg_ends_at_an_approach() => Ask.Boundary(
