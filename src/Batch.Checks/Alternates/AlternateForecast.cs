@@ -55,11 +55,20 @@ internal sealed class AlternateForecast : ICheck
             return ruling.NotChecked($"the instrument approach of {airport.Ident} is not given", airport.Origin.Cell(nameof(Airport.ApproachKind)));
         }
 
-        var kind = Precise.Any(word => airport.ApproachKind.Contains(word, StringComparison.OrdinalIgnoreCase)) ? "precision approach" : "nonprecision approach";
+        if (string.Equals(airport.ApproachKind.Trim(), "none", StringComparison.OrdinalIgnoreCase))
+        {
+            return ruling.NotChecked($"{airport.Ident} has no instrument approach: as an alternate it asks for weather that allows a descent from the minimum altitude, approach and landing under VFR, which is not computed", airport.Origin.Cell(nameof(Airport.ApproachKind)), leg.Cell(field));
+        }
+
+        var kind = KindOf(airport);
         var ceiling = ruling.Amount(kind + " ceiling");
         var visibility = ruling.Amount(kind + " visibility");
         return Minima.Look(leg, ruling, airport, at, new Feet(ceiling.Value), Visibilities.Metres(visibility), $"usual alternate minima for a {kind}", by ?? ceiling);
     }
+
+    /// <summary>The kind of an airport's approach, as the amounts of the rules begin: with a glide path of its own, or without.</summary>
+    /// <param name="airport">An airport whose approach is given.</param>
+    public static string KindOf(Airport airport) => Precise.Any(word => airport.ApproachKind.Contains(word, StringComparison.OrdinalIgnoreCase)) ? "precision approach" : "nonprecision approach";
 
     /// <summary>Words by which the book names an approach with a glide path of its own.</summary>
     private static readonly ImmutableArray<string> Precise = ["ILS", "GLS", "PAR", "MLS"];
