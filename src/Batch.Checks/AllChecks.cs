@@ -75,6 +75,7 @@ internal static class AllChecks
         new FlightDutyPeriod(),
         new DutyInDays(),
         new RestBeforeDuty(),
+        new RecoveryRest(),
         new Inspections(),
         new DatedTests(),
         new Serviceable(),

@@ -1,3 +1,4 @@
+using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
 using Batch.Testing;
@@ -57,6 +58,26 @@ public sealed class RemedyFinderTests
         Assert.DoesNotContain(tight.Remedies, remedy => remedy.Text.StartsWith("Add a leg", StringComparison.Ordinal));
     }
 
+    // Below the landing minima at the departure, and the takeoff alternate named is 15 degrees of latitude (900 NM) off; XCOR lies near.
+    [Fact]
+    public void A_takeoff_alternate_too_far_off_is_replaced_by_one_that_is_near()
+    {
+        static Airport Equipped(Airport airport) => airport with { ApproachKind = "ILS", ApproachMinimum = new Feet(200), ApproachVisibilityM = 800, TakeoffVisibilityM = 400 };
+        var week = Week(fuel: 1200, Columns.Add(nameof(Leg.TakeoffAlternate), "P"));
+        week = week with
+        {
+            Legs = [week.Legs[0] with { TakeoffAlternate = "XFAR" }, .. week.Legs[1..]],
+            Airports = week.Airports.SetItems(week.Airports.Values.Append(Some.Airport("XFAR", 26, -40, 0)).Select(airport => KeyValuePair.Create(airport.Ident, Equipped(airport)))),
+        };
+        var forecasts = Ask.Fair("XBEL", "XCOR", "XDUN", "XFAR").And(Ask.Forecast("XAND", 100, 600));
+        var (finder, planned) = Finder(week, forecasts);
+        var finding = finder.Find(planned.Legs[0]).Findings.Single(finding => finding is { Check: "ALT-04", Verdict: Verdict.Fail });
+        Assert.Contains("XFAR, the takeoff alternate,", finding.Text, StringComparison.Ordinal);
+        var remedy = finding.Remedies.First(remedy => remedy.Changes.ContainsKey("week.xlsx/Legs/P2"));
+        Assert.Equal("XCOR", remedy.Changes["week.xlsx/Legs/P2"]);
+        Assert.StartsWith("Name XCOR as takeoff alternate instead of XFAR", remedy.Text, StringComparison.Ordinal);
+    }
+
     private static OperatorWeek Elsewhere(int hoursLater)
     {
         Leg Row(Leg leg, int row) => leg with { Origin = new Origin("week.xlsx/Legs", row, Columns) };
@@ -76,12 +97,12 @@ public sealed class RemedyFinderTests
         return [.. finder.Failing.SelectMany(leg => finder.Find(leg).Findings).Where(finding => finding.Verdict == Verdict.Fail)];
     }
 
-    private static (RemedyFinder Finder, CheckedWeek Week) Finder(OperatorWeek week)
+    private static (RemedyFinder Finder, CheckedWeek Week) Finder(OperatorWeek week, Forecasts? forecasts = null)
     {
         var rules = RuleSet.Load("us-charter");
         var planner = new WeekPlanner(week, (leg, type) => rules.For(leg, type, week.Operator));
-        var planned = WeekChecker.Check(planner.Plan(), rules);
-        return (new RemedyFinder(planner, planned, rules, Forecasts.None, (_, plan) => plan()), planned);
+        var planned = WeekChecker.Check(planner.Plan(), rules, forecasts);
+        return (new RemedyFinder(planner, planned, rules, forecasts ?? Forecasts.None, (_, plan) => plan()), planned);
     }
 
     private static OperatorWeek Week(double fuel, ImmutableDictionary<string, string>? columns = null)

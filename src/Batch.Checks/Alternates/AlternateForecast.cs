@@ -1,11 +1,11 @@
 using Batch.Checks.Rules;
+using Batch.Flight.Earth;
 using Batch.Flight.Fleet;
-using Batch.Flight.Plan;
 using Batch.Flight.Week;
 
 namespace Batch.Checks.Alternates;
 
-/// <summary>Forecast at the alternate against the usual alternate minima.</summary>
+/// <summary>Forecast at the alternates, that of the takeoff too where the rules ask, against the usual alternate minima.</summary>
 internal sealed class AlternateForecast : ICheck
 {
     /// <inheritdoc/>
@@ -15,18 +15,39 @@ internal sealed class AlternateForecast : ICheck
     public string Title => "Forecast at the alternate";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Bulletins: forecast at the alternate", "Airports: instrument approach"];
+    public ImmutableArray<string> Needs => ["Bulletins: forecast at the alternate", "Bulletins: forecast at the takeoff alternate", "Airports: instrument approach"];
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => leg.Plan.Alternates.IsEmpty
-        ? [ruling.NotApplicable("No alternate is filed.")]
-        : leg.Plan.Alternates.Select(alternate => Look(leg, ruling, alternate));
-
-    private static Finding Look(LegUnderCheck leg, Ruling ruling, AlternatePlan alternate)
+    public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
-        if (!leg.Week.Plan.Input.Airports.TryGetValue(alternate.Airport, out var airport))
+        var answers = leg.Plan.Alternates.Select(alternate => Look(leg, ruling, alternate.Airport, leg.Plan.Times.Landing + alternate.Time, nameof(Leg.Alternate), null)).Concat(AfterTakeoff(leg, ruling)).ToImmutableArray();
+        return answers.IsEmpty ? [ruling.NotApplicable("No alternate is filed.")] : answers;
+    }
+
+    /// <summary>The takeoff alternate that the leg names, where the rules ask for its weather too.</summary>
+    private static IEnumerable<Finding> AfterTakeoff(LegUnderCheck leg, Ruling ruling)
+    {
+        if (leg.Plan.Leg.TakeoffAlternate is not { Length: > 0 } ident || ruling.Condition("takeoff alternate") is not { } by)
         {
-            return ruling.NotChecked($"{alternate.Airport} is not in the Airports sheet", leg.Cell(nameof(Leg.Alternate)));
+            yield break;
+        }
+
+        if (leg.Week.Plan.Input.Airports.TryGetValue(ident, out var airport) && DepartureWeather.CruiseKt(leg) is > 0 and var speed)
+        {
+            var way = Duration.FromHours(new GeodesicPath(leg.Plan.From.Position, airport.Position).Length.Value / speed);
+            yield return Look(leg, ruling, ident, leg.Plan.Times.Takeoff + way, nameof(Leg.TakeoffAlternate), by);
+        }
+        else
+        {
+            yield return ruling.NotChecked(airport is null ? $"{ident} is not in the Airports sheet" : $"the leg has no cruise whose speed would tell when {ident}, the takeoff alternate, is reached", leg.Cell(nameof(Leg.TakeoffAlternate)));
+        }
+    }
+
+    private static Finding Look(LegUnderCheck leg, Ruling ruling, string ident, Instant at, string field, RuleAmount? by)
+    {
+        if (!leg.Week.Plan.Input.Airports.TryGetValue(ident, out var airport))
+        {
+            return ruling.NotChecked($"{ident} is not in the Airports sheet", leg.Cell(field));
         }
 
         if (airport.ApproachKind.Trim().Length == 0)
@@ -34,12 +55,20 @@ internal sealed class AlternateForecast : ICheck
             return ruling.NotChecked($"the instrument approach of {airport.Ident} is not given", airport.Origin.Cell(nameof(Airport.ApproachKind)));
         }
 
-        var kind = Precise.Any(word => airport.ApproachKind.Contains(word, StringComparison.OrdinalIgnoreCase)) ? "precision approach" : "nonprecision approach";
+        if (string.Equals(airport.ApproachKind.Trim(), "none", StringComparison.OrdinalIgnoreCase))
+        {
+            return ruling.NotChecked($"{airport.Ident} has no instrument approach: as an alternate it asks for weather that allows a descent from the minimum altitude, approach and landing under VFR, which is not computed", airport.Origin.Cell(nameof(Airport.ApproachKind)), leg.Cell(field));
+        }
+
+        var kind = KindOf(airport);
         var ceiling = ruling.Amount(kind + " ceiling");
         var visibility = ruling.Amount(kind + " visibility");
-        return Minima.Look(
-            leg, ruling, airport, leg.Plan.Times.Landing + alternate.Time, new Feet(ceiling.Value), Visibilities.Metres(visibility), $"usual alternate minima for a {kind}", ceiling);
+        return Minima.Look(leg, ruling, airport, at, new Feet(ceiling.Value), Visibilities.Metres(visibility), $"usual alternate minima for a {kind}", by ?? ceiling);
     }
+
+    /// <summary>The kind of an airport's approach, as the amounts of the rules begin: with a glide path of its own, or without.</summary>
+    /// <param name="airport">An airport whose approach is given.</param>
+    public static string KindOf(Airport airport) => Precise.Any(word => airport.ApproachKind.Contains(word, StringComparison.OrdinalIgnoreCase)) ? "precision approach" : "nonprecision approach";
 
     /// <summary>Words by which the book names an approach with a glide path of its own.</summary>
     private static readonly ImmutableArray<string> Precise = ["ILS", "GLS", "PAR", "MLS"];

@@ -31,6 +31,10 @@ internal sealed class DepartureWeather : ICheck
         return [.. Takeoff(from, ruling, forecast), Return(leg, ruling, forecast)];
     }
 
+    /// <summary>Cruising speed of the leg [kt], true; 0 where it has no cruise.</summary>
+    /// <param name="leg">The leg.</param>
+    public static double CruiseKt(LegUnderCheck leg) => leg.Plan.Profile.Slices.Where(slice => slice.Phase == FlightPhase.Cruise).Select(slice => slice.TrueAirspeedKt).DefaultIfEmpty(0).Max();
+
     private static IEnumerable<Finding> Takeoff(Airport from, Ruling ruling, ForecastPeriod forecast)
     {
         var usual = ruling.AmountOrNone("takeoff visibility");
@@ -68,7 +72,7 @@ internal sealed class DepartureWeather : ICheck
             return ruling.NotChecked($"{from.Ident} is forecast below its landing minima, and how near a takeoff alternate must be depends on the number of engines of {leg.Type.Name}, which is not given", leg.TypeCell(nameof(AircraftType.Engines)));
         }
 
-        var speed = leg.Plan.Profile.Slices.Where(slice => slice.Phase == FlightPhase.Cruise).Select(slice => slice.TrueAirspeedKt).DefaultIfEmpty(0).Max();
+        var speed = CruiseKt(leg);
         if (speed <= 0)
         {
             return ruling.NotChecked($"{from.Ident} is forecast below its landing minima, and the leg has no cruise whose speed would tell which takeoff alternate is near enough", leg.Cell(nameof(Leg.TakeoffAlternate)));

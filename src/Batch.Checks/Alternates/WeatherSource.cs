@@ -12,7 +12,7 @@ internal sealed class WeatherSource : ICheck
     public string Title => "Weather age and source";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Bulletins: forecast", "Bulletins: time of issue", "Bulletins: source", "Operator: weather sources"];
+    public ImmutableArray<string> Needs => ["Bulletins: forecast", "Bulletins: forecast at the alternate", "Bulletins: forecast at the takeoff alternate", "Bulletins: time of issue", "Bulletins: source", "Operator: weather sources"];
 
     /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["age of a forecast"];
@@ -20,16 +20,11 @@ internal sealed class WeatherSource : ICheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
-        var to = leg.Plan.To.Ident;
-        if (!leg.Forecasts.Issues.ContainsKey(to))
-        {
-            yield return ruling.NotChecked($"no forecast for {to} is in the books");
-        }
-
-        foreach (var airport in leg.Plan.Alternates.Select(alternate => alternate.Airport).Prepend(to).Distinct(StringComparer.OrdinalIgnoreCase))
+        foreach (var (airport, word) in Airports(leg).DistinctBy(place => place.Ident, StringComparer.OrdinalIgnoreCase))
         {
             if (leg.Forecasts.Issues.GetValueOrDefault(airport) is not { } issue)
             {
+                yield return ruling.NotChecked($"no forecast for {airport}{word} is in the books");
                 continue;
             }
 
@@ -42,6 +37,21 @@ internal sealed class WeatherSource : ICheck
             {
                 yield return Source(leg, ruling, airport, issue, source);
             }
+        }
+    }
+
+    /// <summary>Where the leg may land, each with what it is to the leg.</summary>
+    private static IEnumerable<(string Ident, string Word)> Airports(LegUnderCheck leg)
+    {
+        yield return (leg.Plan.To.Ident, "");
+        foreach (var alternate in leg.Plan.Alternates)
+        {
+            yield return (alternate.Airport, leg.Plan.Alternates.Length == 1 ? ", the alternate," : ", an alternate,");
+        }
+
+        if (leg.Plan.Leg.TakeoffAlternate is { Length: > 0 } takeoffAlternate)
+        {
+            yield return (takeoffAlternate, ", the takeoff alternate,");
         }
     }
 

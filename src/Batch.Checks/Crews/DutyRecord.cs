@@ -168,6 +168,30 @@ internal sealed class DutyRecord
         return rests + Fitting(to - free);
     }
 
+    /// <summary>When the last recovery rest ended before an instant, with and without what is not known counted as duty; null where there was none.</summary>
+    /// <param name="from">Start of the time looked at.</param>
+    /// <param name="until">Its end; a rest that reaches it ends there.</param>
+    /// <param name="isRecovery">Whether a time free of duty is one.</param>
+    public (Instant? AtBest, Instant? Known) LastRecovery(Instant from, Instant until, Func<Instant, Instant, bool> isRecovery)
+    {
+        var known = _duties.Select(duty => (From: duty.Report, To: duty.Release)).Concat(_logged.Where(row => row.IsTimed).Select(row => (row.From, row.To))).ToImmutableArray();
+        var unsure = known.Concat(_logged.Where(row => !row.IsTimed).Select(row => (row.From, row.To))).Concat(Gap(from, until) is { } gap ? [gap] : ImmutableArray<(Instant, Instant)>.Empty);
+        return (Last(known), Last(unsure));
+
+        Instant? Last(IEnumerable<(Instant From, Instant To)> busy)
+        {
+            Instant? last = null;
+            var free = from;
+            foreach (var (start, end) in busy.Where(time => time.To > from && time.From < until).OrderBy(time => time.From))
+            {
+                if (start > free && isRecovery(free, start)) last = start;
+                free = Instant.Max(free, end);
+            }
+
+            return until > free && isRecovery(free, until) ? until : last;
+        }
+    }
+
     private static int Fitting(Duration gap) => Math.Max(0, (int)Math.Floor(gap.TotalHours / 24));
 
     private static Duration LongestGap(IEnumerable<(Instant From, Instant To)> busy, Instant from, Instant to)

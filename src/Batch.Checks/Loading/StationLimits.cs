@@ -54,6 +54,12 @@ internal sealed class StationLimits : ICheck
             { Actual = load.WithoutStation.Value, Margin = -load.WithoutStation.Value, Unit = "lb" };
         }
 
+        if (load.WithoutSeat > 0)
+        {
+            trips++;
+            yield return ruling.NotChecked($"{Words.Count(load.WithoutSeat, "person has", "persons have")} no seat (WB-06) and {(load.WithoutSeat == 1 ? "stands" : "stand")} at no station, so the loads of the rows are not whole", leg.TypeCell(nameof(Flight.Fleet.AircraftType.Seats)));
+        }
+
         if (trips == 0)
         {
             yield return ruling.Pass("Every station is within its maximum, and everything has a place.");

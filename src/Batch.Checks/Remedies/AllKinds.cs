@@ -19,6 +19,7 @@ internal static class AllKinds
             new OtherLevel(),
             new OtherRunway(),
             new OtherAlternate(),
+            new OtherTakeoffAlternate(),
             new OtherRoute(),
             new OtherTime(),
             new LessGoods(),

@@ -6,6 +6,7 @@ internal sealed class Ruling
     private readonly ICheck _check;
     private readonly ImmutableArray<Rule> _rules;
     private readonly OwnSetting _own;
+    private readonly string _notLookedAt;
 
     /// <summary>Makes it.</summary>
     /// <param name="check">The check.</param>
@@ -14,9 +15,13 @@ internal sealed class Ruling
     public Ruling(ICheck check, ImmutableArray<Rule> rules, OwnSetting own)
     {
         _check = check;
-        _rules = rules;
+        _rules = [.. rules.Where(rule => rule.Part != NotLookedAt)];
         _own = own;
+        _notLookedAt = string.Join("; ", rules.Where(rule => rule.Part == NotLookedAt).Select(rule => $"{rule.Says} ({rule.Citation})"));
     }
+
+    /// <summary>The part of a check that its rules name and the program does not look at: every answer that judges the leg says so.</summary>
+    public const string NotLookedAt = "not looked at";
 
     /// <summary>A weight, distance or time this far beyond a limit is still rounding of the computation.</summary>
     public const double Noise = 1e-6;
@@ -129,7 +134,7 @@ internal sealed class Ruling
             Check = _check.Id,
             Title = _check.Title,
             Verdict = verdict,
-            Text = text,
+            Text = _notLookedAt.Length == 0 || verdict is Verdict.NotApplicable or Verdict.NotChecked ? text : $"{text} Not looked at: {_notLookedAt}.",
             Citation = by?.Citation ?? RuleAmount.Cited(rules),
             IsBasisUnconfirmed = !rules.Any(rule => rule.IsConfirmed),
             Actor = _check.Actor,

@@ -14,7 +14,7 @@ internal sealed class KnownCorrections : ICheck
     public string Title => "Wind, slope and surface in the distances";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Takeoff and Landing table", "Runways: surface", "Runways: slope", "Types: correction for slope", "Types: correction for a tailwind", "Types: correction for a wet runway"];
+    public ImmutableArray<string> Needs => ["Takeoff and Landing table", "wind at the departure", "wind at the destination", "Runways: surface", "Runways: slope", "Types: correction for slope", "Types: correction for a tailwind", "Types: correction for a wet runway"];
 
     /// <inheritdoc/>
     public string Actor => "captain";
@@ -38,9 +38,17 @@ internal sealed class KnownCorrections : ICheck
         var steep = ruling.AtMost($"The slope of {place}", Math.Abs(use.Runway.SlopePercent), slope.Value, "%", "limit without demonstrated data", slope, use.Runway.Origin.Cell(nameof(Runway.SlopePercent)));
         var left = Left(leg, ruling, use, isTakeoff, place).ToImmutableArray();
         return left.IsEmpty
-            ? [steep, ruling.Pass($"The {(isTakeoff ? "takeoff" : "landing")} distance at {place} holds its wind (half a headwind, one and a half a tailwind), slope and surface.", ruling.Condition("corrections"))]
+            ? [steep, ruling.Pass($"The {(isTakeoff ? "takeoff" : "landing")} distance at {place} holds {WindHeld(use)}, its slope and its surface.", ruling.Condition("corrections"))]
             : [steep, .. left];
     }
+
+    /// <summary>What of the wind is in the distance.</summary>
+    private static string WindHeld(RunwayUse use) =>
+        use.Headwind.Value < -LeastWindKt ? $"one and a half times its {Words.Amount(-use.Headwind.Value, "kt")} of tailwind"
+        : use.Headwind.Value <= LeastWindKt ? "its wind (none along the runway)"
+        : use.Factors.Any(factor => factor.Name.Contains("headwind", StringComparison.Ordinal)) ? $"half of its {Words.Amount(use.Headwind.Value, "kt")} of headwind"
+        : use.IsWindFromAloft ? "none of its headwind (the wind is known from aloft alone)"
+        : "none of its headwind (the Types sheet gives no correction for one that leaves a distance)";
 
     /// <summary>What the distance does not hold.</summary>
     private static IEnumerable<Finding> Left(LegUnderCheck leg, Ruling ruling, RunwayUse use, bool isTakeoff, string place)
@@ -50,6 +58,11 @@ internal sealed class KnownCorrections : ICheck
         var word = isTakeoff ? "takeoff" : "landing";
         var surface = use.Runway.Origin.Cell(nameof(Runway.Surface));
         Finding Without(string what, string correction, string field) => ruling.Trips(by, $"{what} at {place}, and the Types sheet gives no {word} correction for {correction}: the distance is without it.", leg.TypeCell(field));
+
+        if (use.IsWindAssumed)
+        {
+            yield return ruling.NotChecked($"no wind is known at {(isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident)}, and the {word} distance at {place} is for calm");
+        }
 
         if (use.Runway.Surface is null)
         {
@@ -66,7 +79,7 @@ internal sealed class KnownCorrections : ICheck
             yield return Without($"{Words.Amount(against, "%")} of {(isTakeoff ? "upslope" : "downslope")}", "slope", isTakeoff ? nameof(RunwayCorrections.TakeoffUpslopePerPercent) : nameof(RunwayCorrections.LandingDownslopePerPercent));
         }
 
-        if (-use.Headwind.Value is var tailwind && tailwind > LeastTailwindKt && (isTakeoff ? own.TakeoffTailwindPerKnot : own.LandingTailwindPerKnot) is null)
+        if (-use.Headwind.Value is var tailwind && tailwind > LeastWindKt && (isTakeoff ? own.TakeoffTailwindPerKnot : own.LandingTailwindPerKnot) is null)
         {
             yield return Without($"{Words.Amount(tailwind, "kt")} of tailwind", "a tailwind", isTakeoff ? nameof(RunwayCorrections.TakeoffTailwindPerKnot) : nameof(RunwayCorrections.LandingTailwindPerKnot));
         }
@@ -77,6 +90,6 @@ internal sealed class KnownCorrections : ICheck
         }
     }
 
-    /// <summary>A tailwind below this is rounding of the wind [kt].</summary>
-    private const double LeastTailwindKt = 0.05;
+    /// <summary>A wind along the runway below this is rounding [kt].</summary>
+    private const double LeastWindKt = 0.05;
 }

@@ -78,7 +78,7 @@ internal sealed class AlternateFlights
             var flown = _levels[i] is null || choice == LevelChoice.Flown ? Cheapest(request, alternate, out _notes[i]) : ProfileFlyer.Fly(request);
             if (_notes[i].Length > 0 && !_notes[i].StartsWith("To ", StringComparison.Ordinal)) _notes[i] = $"To {alternate.Ident}: {_notes[i]}";
             if (flown is not ProfileResult.Flown { Profile: var profile })
-                return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where } ? where : "");
+                return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where } ? where : "") { IsByWeight = flown is ProfileResult.NotFlyable { IsByWeight: true } };
             _levels[i] = profile.Level;
             edges.AddRange(profile.TableEdges);
             plans.Add(new AlternatePlan

@@ -23,5 +23,9 @@ internal abstract record FuelOutcome
     /// <summary>Cannot be flown.</summary>
     /// <param name="Why">One sentence.</param>
     /// <param name="Where">Place; empty where it has none.</param>
-    public sealed record NotFlyable(string Why, string Where) : FuelOutcome;
+    public sealed record NotFlyable(string Why, string Where) : FuelOutcome
+    {
+        /// <summary>Whether it is the weight that a table does not hold.</summary>
+        public bool IsByWeight { get; init; }
+    }
 }

@@ -19,7 +19,7 @@ internal sealed class FuelReserves(LegSetup setup)
     {
         var rules = setup.Planning.Fuel;
         var assumptions = ImmutableArray.CreateBuilder<string>();
-        var edges = ImmutableArray.CreateBuilder<string>();
+        var edges = ImmutableArray.CreateBuilder<(PerformanceTable Table, TableReading Reading)>();
 
         PoundsPerHour Flow(ReserveBasis basis, Airport at, Pounds weight)
         {
@@ -32,14 +32,7 @@ internal sealed class FuelReserves(LegSetup setup)
 
             Span<double> flow = stackalloc double[1];
             var reading = holding.Read([weight.Value, at.Elevation.Value + HoldingHeightFt], flow);
-            if (!reading.IsInside)
-            {
-                var text = string.Create(
-                    System.Globalization.CultureInfo.InvariantCulture,
-                    $"{holding.Name} ends at {holding.AxisNames[reading.Axis]} {reading.Edge:0}; {reading.Asked:0} was needed.");
-                edges.Add(text + " The edge was taken.");
-            }
-
+            if (!reading.IsInside) edges.Add((holding, reading));
             return new PoundsPerHour(flow[0] * (1 + setup.Aircraft.BurnBias));
         }
 

@@ -54,7 +54,7 @@ internal sealed class FuelSolver
             var takeoffWeight = zeroFuel + Pounds.Max(block - _setup.Taxi, Pounds.Zero);
             var choice = round > RoundsOfLevelChoice ? LevelChoice.Kept : round == 1 && IsGuess ? LevelChoice.Estimated : LevelChoice.Flown;
             var flown = _levels.Fly(takeoffWeight, choice, mayUseTableEdge);
-            if (flown is ProfileResult.NotFlyable notFlyable) return new FuelOutcome.NotFlyable(notFlyable.Why, notFlyable.Where);
+            if (flown is ProfileResult.NotFlyable notFlyable) return new FuelOutcome.NotFlyable(notFlyable.Why, notFlyable.Where) { IsByWeight = notFlyable.IsByWeight };
             if (flown is not ProfileResult.Flown { Profile: var profile }) return new FuelOutcome.NotFlyable("No level leaves two minutes of cruise between climb and descent.", "");
 
             var landing = _setup.Takeoff + profile.Time;
@@ -69,10 +69,11 @@ internal sealed class FuelSolver
             var moved = Math.Abs(ladder.Aboard.Value - block.Value);
             if ((moved <= ToleranceLb && choice != LevelChoice.Estimated) || round >= MostRounds)
             {
-                ImmutableArray<string> edges = [.. profile.TableEdges, .. _alternates.TableEdges, .. outcome.TableEdges];
+                ImmutableArray<string> edges = [.. profile.TableEdges, .. _alternates.TableEdges, .. outcome.TableEdges.Select(edge => ProfileTableEdges.Taken(edge.Table, edge.Reading))];
                 if (!edges.IsEmpty && !_context.Week.Operator.MayUseTableEdge)
                 {
-                    if (!outcome.TableEdges.IsEmpty || !mayUseTableEdge) return new FuelOutcome.NotFlyable(edges[0], "");
+                    if (outcome.TableEdges is [var (table, reading), ..]) return new FuelOutcome.NotFlyable(ProfileTableEdges.Refusal(table, reading), "") { IsByWeight = ProfileTableEdges.IsWeight(table, reading) };
+                    if (!mayUseTableEdge) return new FuelOutcome.NotFlyable(edges[0], "");
                     mayUseTableEdge = false;
                     continue;
                 }

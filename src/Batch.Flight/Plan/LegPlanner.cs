@@ -19,7 +19,7 @@ internal static class LegPlanner
                 Leg = setup.Leg,
                 Why = notFlyable.Why,
                 Where = notFlyable.Where,
-                Cells = [setup.Leg.Origin.Cell(nameof(Leg.Level)), setup.Leg.Origin.Cell(nameof(Leg.Route))],
+                Cells = notFlyable.IsByWeight ? WeightCells(setup) : [setup.Leg.Origin.Cell(nameof(Leg.Level)), setup.Leg.Origin.Cell(nameof(Leg.Route))],
             },
             _ => throw new System.Diagnostics.UnreachableException(),
         };
@@ -39,6 +39,10 @@ internal static class LegPlanner
         var most = LoadLimits.MostFuel(setup.Type, load.ZeroFuel.Weight, ladder.Taxi, ladder.Trip, WeightLimit(departure), WeightLimit(arrival));
         return new LegTrial(ladder, most.Most, load.Tests.All(test => test.IsInside));
     }
+
+    /// <summary>What decides how heavy the leg is and can be changed for it: the fuel plan and the load.</summary>
+    private static ImmutableArray<string> WeightCells(LegSetup setup) =>
+        [.. setup.Load.Items.Select(item => item.Cell).Prepend(setup.Leg.Origin.Cell(nameof(Leg.FuelPlan))).Where(cell => cell.Length > 0).Distinct(StringComparer.Ordinal)];
 
     private static LegPlan.Planned Complete(PlanningContext context, LegSetup setup, FuelOutcome.Solved solved)
     {

@@ -229,5 +229,5 @@ internal sealed class ProfileFlight
         return hours;
     }
 
-    private static ProfileResult.NotFlyable Result(ProfileTrouble trouble) => new(trouble.Why, trouble.Where);
+    private ProfileResult.NotFlyable Result(ProfileTrouble trouble) => new(trouble.Why, trouble.Where) { IsByWeight = _edges.IsByWeight };
 }

@@ -18,5 +18,9 @@ public abstract record ProfileResult
     /// <summary>The route cannot be flown so: outside a table, or the wind is too strong.</summary>
     /// <param name="Why">One sentence.</param>
     /// <param name="Where">Place, such as <c>12 NM past NORRA at FL160</c>; empty where it has none.</param>
-    public sealed record NotFlyable(string Why, string Where) : ProfileResult;
+    public sealed record NotFlyable(string Why, string Where) : ProfileResult
+    {
+        /// <summary>Whether it is the weight that a table does not hold; no other level or route would help.</summary>
+        public bool IsByWeight { get; init; }
+    }
 }

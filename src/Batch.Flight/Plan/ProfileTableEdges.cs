@@ -1,3 +1,4 @@
+using System.Globalization;
 using Batch.Flight.Fleet;
 
 namespace Batch.Flight.Plan;
@@ -7,10 +8,13 @@ internal sealed class ProfileTableEdges(bool mayUse)
 {
     private const double SameKey = 1e-9;
 
+    /// <summary>Whether the last query that was refused left its table by its weight.</summary>
+    public bool IsByWeight { get; private set; }
+
     private readonly List<(PerformanceTable Table, TableReading Reading)> _used = [];
 
     /// <summary>One sentence for each edge used, in the order first met.</summary>
-    public ImmutableArray<string> Sentences => [.. _used.Select(use => use.Table.Sentence(use.Reading) + "; the value at the edge was taken.")];
+    public ImmutableArray<string> Sentences => [.. _used.Select(use => Taken(use.Table, use.Reading))];
 
     /// <summary>
     /// Reads a table. Outside it, where edges may be used, the edge is taken and kept. A cumulative table (climb, descent) is never taken at its upper edge, since the
@@ -42,10 +46,37 @@ internal sealed class ProfileTableEdges(bool mayUse)
                 continue;
             }
 
-            if (!mayUse || reading.Axis == cumulativeAxis) return table.Sentence(reading) + ".";
+            if (!mayUse || reading.Axis == cumulativeAxis)
+            {
+                IsByWeight = IsWeight(table, reading);
+                return Refusal(table, reading);
+            }
+
             Keep(table, reading);
             keys[reading.Axis] = reading.Edge;
         }
+    }
+
+    /// <summary>Whether a reading left its table by its weight.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="reading">A reading of it that is not inside.</param>
+    public static bool IsWeight(PerformanceTable table, TableReading reading) => PerformanceTable.NameOf(table.AxisNames[reading.Axis]).StartsWith("weight", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>What was done with a reading that may be taken at the edge, as a sentence.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="reading">A reading of it that is not inside.</param>
+    public static string Taken(PerformanceTable table, TableReading reading) => table.Sentence(reading) + "; the value at the edge was taken.";
+
+    /// <summary>Why a reading cannot be used, as a sentence; where the weight is outside, with what to do.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="reading">A reading of it that is not inside.</param>
+    public static string Refusal(PerformanceTable table, TableReading reading)
+    {
+        if (!IsWeight(table, reading)) return table.Sentence(reading) + ".";
+        var over = reading.Asked - reading.Edge;
+        return over > 0
+            ? string.Create(CultureInfo.InvariantCulture, $"The weight of {Math.Ceiling(reading.Asked):#,##0} lb is {Math.Ceiling(over):#,##0} lb more than {table.Name} goes up to ({reading.Edge:#,##0} lb): take load or fuel off, or give the table heavier rows.")
+            : string.Create(CultureInfo.InvariantCulture, $"The weight of {Math.Floor(reading.Asked):#,##0} lb is {Math.Ceiling(-over):#,##0} lb less than {table.Name} begins at ({reading.Edge:#,##0} lb): give the table lighter rows.");
     }
 
     private void Keep(PerformanceTable table, TableReading reading)

@@ -1,3 +1,5 @@
+using Batch.Flight.Fleet;
+
 namespace Batch.Flight.Plan;
 
 /// <summary>The amounts of the fuel ladder that follow from times and fractions.</summary>
@@ -7,7 +9,7 @@ namespace Batch.Flight.Plan;
 /// <param name="FinalReserveTime">Its time.</param>
 /// <param name="FinalReserveFlow">Its flow [lb/h].</param>
 /// <param name="Assumptions">Assumptions made.</param>
-/// <param name="TableEdges">Values taken at a table's edge, as sentences.</param>
+/// <param name="TableEdges">Readings that left their table and were taken at its edge.</param>
 internal sealed record ReserveAmounts(
     Pounds Contingency,
     Pounds InsteadOfAlternate,
@@ -15,4 +17,4 @@ internal sealed record ReserveAmounts(
     Duration FinalReserveTime,
     PoundsPerHour FinalReserveFlow,
     ImmutableArray<string> Assumptions,
-    ImmutableArray<string> TableEdges);
+    ImmutableArray<(PerformanceTable Table, TableReading Reading)> TableEdges);

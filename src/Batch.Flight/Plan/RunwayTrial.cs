@@ -61,6 +61,7 @@ internal static class RunwayTrial
             Temperature = request.Air.Temperature,
             IsTemperatureAssumed = request.Air.TemperatureAssumed,
             IsWindAssumed = request.Air.WindAssumed,
+            IsWindFromAloft = request.IsWindFromAloft && !request.Air.WindAssumed,
             Headwind = new Knots(headwindKt),
             Crosswind = new Knots(crosswindKt),
             IsWet = request.IsWet,

@@ -29,6 +29,9 @@ public sealed record RunwayUse
     /// <summary>Whether no wind is known there, so that calm was taken.</summary>
     public bool IsWindAssumed { get; init; }
 
+    /// <summary>Whether the wind is known from aloft alone, so that a headwind is not credited.</summary>
+    public bool IsWindFromAloft { get; init; }
+
     /// <summary>Headwind component, negative for a tailwind, as forecast.</summary>
     public required Knots Headwind { get; init; }
 

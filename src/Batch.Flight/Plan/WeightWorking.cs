@@ -43,6 +43,12 @@ internal static class WeightWorking
             ]);
         }
 
+        if (load.Items.Any(item => item.Station.Length == 0))
+        {
+            yield return Step("load without a place", "persons without a seat, bags and cargo without a station", load.Items.Where(item => item.Station.Length == 0).Sum(item => item.Weight.Value), "lb",
+                [.. Items(load, item => item.Station.Length == 0)]);
+        }
+
         if (!load.HasMoments) yield break;
         yield return Step("basic empty centre of gravity", "moment ÷ weight", load.BasicEmpty.CentreOfGravity.Value, "in",
             new WorkingInput("empty moment", load.BasicEmpty.Moment.Value, "lb·in", plan.Aircraft.Origin.Cell(nameof(Aircraft.BasicEmptyMoment))), empty);
@@ -86,7 +92,7 @@ internal static class WeightWorking
     private static IEnumerable<WorkingInput> Items(LoadSheet load, Func<LoadItem, bool> isMeant) =>
         load.Items.Select((item, i) => (Item: item, Index: i)).Where(one => isMeant(one.Item)).Select(one => new WorkingInput(Label(one.Item, one.Index), one.Item.Weight.Value, "lb", one.Item.Cell));
 
-    private static string Label(LoadItem item, int index) => string.Create(CultureInfo.InvariantCulture, $"item {index + 1}, {item.Kind.ToString().ToLowerInvariant()} in {item.Station}");
+    private static string Label(LoadItem item, int index) => string.Create(CultureInfo.InvariantCulture, $"item {index + 1}, {item.Kind.ToString().ToLowerInvariant()} {(item.Station.Length > 0 ? "in " + item.Station : "without a place")}");
 
     private static WorkingStep Centre(string name, WeightAndBalance state) => Step(name, "moment ÷ weight", state.CentreOfGravity.Value, "in",
         new WorkingInput("moment", state.Moment.Value, "lb·in"), new WorkingInput("weight", state.Weight.Value, "lb"));

@@ -72,7 +72,7 @@ internal sealed record LoadView
             WithoutStation = load.WithoutStation > Pounds.Zero ? Quantity.Of(load.WithoutStation, RoundingWay.Up) : null,
             HasMoments = load.HasMoments,
             Weights = WeightView.Of(plan),
-            Stations = [.. load.Stations.Select(station => StationView.Of(station, load))],
+            Stations = StationView.All(load),
             LeastArmMargin = load.Tests.IsEmpty ? null : (Quantity.Of(load.Tests.Min(test => test.ArmMargin)) with { Rounding = RoundingWay.Down }).Signed(),
             Tests = [.. load.Tests.Select(EnvelopeTestView.Of)],
             Spread = SpreadView.Of(load.Spread),

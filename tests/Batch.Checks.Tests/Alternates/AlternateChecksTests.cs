@@ -127,6 +127,21 @@ public sealed class AlternateChecksTests
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("ALT-03", Alone).Verdict);
     }
 
+    // 14 CFR 135.221(a): no airport is designated as an alternate, that of the takeoff no less, unless it is forecast at or above its alternate minima when it would be reached.
+    [Fact]
+    public void For_hire_the_takeoff_alternate_is_forecast_at_or_above_them_too()
+    {
+        Finding Of(double? ceiling, LegPurpose purpose = LegPurpose.Charter, Forecasts? forecasts = null) => Ask.All(
+            "ALT-03",
+            Alone with { Purpose = purpose, Leg = Alone.Leg with { TakeoffAlternate = "XDUN" } },
+            week => week with { Input = week.Input with { Airports = week.Input.Airports.SetItem("XDUN", SomePlans.Airport(Some.Xdun) with { ApproachKind = "RNP" }) } },
+            forecasts: forecasts ?? Ask.Forecast("XDUN", ceiling, 5000)).Single();
+        Assert.Equal(Verdict.Pass, Of(800).Verdict);
+        Assert.Equal((Verdict.Fail, "14 CFR 135.221(a)"), (Of(799).Verdict, Of(799).Citation));
+        Assert.Equal(Verdict.NotChecked, Of(null, forecasts: Forecasts.None).Verdict);
+        Assert.Equal(Verdict.NotApplicable, Of(799, LegPurpose.Ferry).Verdict);
+    }
+
     // 14 CFR 135.215.
     [Fact]
     public void An_instrument_leg_ends_at_an_approach() => Ask.Boundary(
@@ -138,5 +153,33 @@ public sealed class AlternateChecksTests
     {
         LegPlan.Planned Hours(double? hours) => Leg with { Captain = SomePlans.Pilot() with { HoursInType = hours } };
         Ask.Boundary("ALT-06", Hours(100), Hours(99), Hours(null), Verdict.Caution);
+    }
+
+    // 14 CFR 135.225(e): 100 ft and 1/2 mile (804.672 m) above 200 ft and 800 m, but no higher than the minima as an alternate: a minimum of 750 ft without a glide path goes to 800 ft, 550 ft with one to 600 ft.
+    [Theory]
+    [InlineData("ILS", 200, 800, 300, 1604.672)]
+    [InlineData("RNP", 750, 800, 800, 1604.672)]
+    [InlineData("ILS", 550, 800, 600, 1604.672)]
+    [InlineData("RNP", 900, 3000, 900, 3218.688)]
+    public void The_forecast_is_at_or_above_the_higher_minima_of_a_captain_new_to_the_type(string kind, double minimumFt, double minimumM, double ceiling, double visibility)
+    {
+        var fresh = Leg with { Captain = SomePlans.Pilot() with { HoursInType = 99 }, To = Leg.To with { ApproachKind = kind, ApproachMinimum = new Feet(minimumFt), ApproachVisibilityM = minimumM } };
+        ImmutableArray<Finding> Of(double? ceilingFt, double metres, LegPlan.Planned? leg = null) => Ask.All("ALT-06", leg ?? fresh, forecasts: Ask.Forecast("XBEL", ceilingFt, metres));
+        Assert.Equal([Verdict.Caution, Verdict.Pass], Of(ceiling, visibility).Select(finding => finding.Verdict));
+        var low = Of(ceiling - 1, visibility)[0];
+        Assert.Equal((Verdict.Fail, "14 CFR 135.225(e)"), (low.Verdict, low.Citation));
+        Assert.Equal(Verdict.Fail, Of(null, visibility - 1)[0].Verdict);
+        Assert.Equal([Verdict.Caution, Verdict.NotChecked], Ask.All("ALT-06", fresh).Select(finding => finding.Verdict));
+        Assert.Equal([Verdict.Pass], Of(ceiling - 1, visibility, fresh with { Captain = SomePlans.Pilot() with { HoursInType = 100 } }).Select(finding => finding.Verdict));
+    }
+
+    // 14 CFR 91.169(c)(2): without an approach the descent from the minimum altitude is made under VFR; 800 ft and 2 miles say nothing of it.
+    [Fact]
+    public void An_alternate_without_an_approach_is_not_held_against_minima_of_one()
+    {
+        var finding = Ask.Worst(
+            "ALT-03", Leg, week => week with { Input = week.Input with { Airports = week.Input.Airports.SetItem("XDUN", SomePlans.Airport(Some.Xdun) with { ApproachKind = "none" }) } }, forecasts: Ask.Fair("XDUN"));
+        Assert.Equal(Verdict.NotChecked, finding.Verdict);
+        Assert.Contains("XDUN has no instrument approach", finding.Text, StringComparison.Ordinal);
     }
 }

@@ -57,7 +57,7 @@ public sealed class EuropeanDutyTests
         Assert.Equal(Verdict.Pass, Last(2, 13 * 60).Verdict);
         var long2 = Last(2, (13 * 60) + 1);
         Assert.Equal((Verdict.Caution, true, "ORO.FTL.205(b)(1), table 2"), (long2.Verdict, long2.IsBasisUnconfirmed, long2.Citation));
-        Assert.Equal("The flight duty period of ABC to the end of this leg is 13 h 01 min, 1 min over the limit for 2 sectors from a report at 10:50 local (13 h).", long2.Text);
+        Assert.Equal("The flight duty period of ABC to the end of this leg is 13 h 01 min, 1 min over the limit for 2 sectors from a report at 10:50 local (13 h). Not looked at: extensions of the period, the commander's discretion, split duty and standby (ORO.FTL.205(c) to (f), .220, .225).", long2.Text);
         Assert.Equal(Verdict.Pass, Last(3, (12 * 60) + 30).Verdict);
         Assert.Equal(Verdict.Caution, Last(3, (12 * 60) + 31).Verdict);
     }

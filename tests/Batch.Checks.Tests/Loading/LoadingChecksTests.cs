@@ -100,6 +100,13 @@ public sealed class LoadingChecksTests
     public void Bags_without_a_place_fail() => Ask.Boundary("WB-07", With(load => load with { WithoutStation = Pounds.Zero }), With(load => load with { WithoutStation = new Pounds(1) }), null);
 
     [Fact]
+    public void A_person_without_a_seat_leaves_the_loads_of_the_stations_open()
+    {
+        var finding = Ask.Worst("WB-07", With(load => load with { WithoutSeat = 1 }));
+        Assert.Equal((Verdict.NotChecked, "Not checked: 1 person has no seat (WB-06) and stands at no station, so the loads of the rows are not whole."), (finding.Verdict, finding.Text));
+    }
+
+    [Fact]
     public void A_standard_weight_is_a_caution_in_the_united_states_and_a_note_in_europe()
     {
         var assumed = With(load => load with { Items = [load.Items[0] with { IsAssumed = true }, .. load.Items[1..]] });

@@ -74,4 +74,18 @@ public sealed class ArrivalTests
         Ask.Boundary("PERF-06", Surface(RunwaySurface.Paved), Surface(RunwaySurface.Gravel), Surface(null), Verdict.Caution);
         Assert.Equal(Verdict.NotChecked, Ask.Worst("PERF-06", NoLanding).Verdict);
     }
+
+    // What the passing answer says of the wind is what the factors of the distance hold.
+    [Fact]
+    public void The_passing_answer_says_how_much_of_the_wind_is_in_the_distance()
+    {
+        string Of(RunwayUse use) => Ask.All("PERF-06", Leg with { Type = Leg.Type with { Corrections = new RunwayCorrections { LandingTailwindPerKnot = 0.03 } }, Arrival = new RunwayResult.Computed(use) })
+            .Single(finding => finding.Verdict == Verdict.Pass && finding.Text.StartsWith("The landing distance", StringComparison.Ordinal)).Text;
+        var eight = SomePlans.Use() with { Headwind = new Knots(8) };
+        Assert.Equal("The landing distance at XBEL runway 09 holds half of its 8 kt of headwind, its slope and its surface.", Of(eight with { Factors = [new RunwayFactor("8 kt headwind, half credited", 0.96)] }));
+        Assert.Equal("The landing distance at XBEL runway 09 holds none of its headwind (the wind is known from aloft alone), its slope and its surface.", Of(eight with { IsWindFromAloft = true }));
+        Assert.StartsWith("The landing distance at XBEL runway 09 holds none of its headwind (the Types sheet gives no correction", Of(eight), StringComparison.Ordinal);
+        Assert.StartsWith("The landing distance at XBEL runway 09 holds one and a half times its 3 kt of tailwind", Of(SomePlans.Use() with { Headwind = new Knots(-3) }), StringComparison.Ordinal);
+        Assert.StartsWith("The landing distance at XBEL runway 09 holds its wind (none along the runway)", Of(SomePlans.Use()), StringComparison.Ordinal);
+    }
 }

@@ -7,7 +7,7 @@ public static partial class BulletinSort
 {
     /// <summary>
     /// The kind of a bulletin: winds aloft where a line of altitudes begins with FT; a forecast where it begins with TAF or has a period of validity such as
-    /// 2806/2912 behind station and time of issue; a report otherwise.
+    /// 2806/2912, or 121818 in the form of before 2008, behind station and time of issue; a report otherwise.
     /// </summary>
     /// <param name="text">The bulletin.</param>
     public static BulletinKind KindOf(string text) => text switch
@@ -17,6 +17,6 @@ public static partial class BulletinSort
         _ => BulletinKind.Report,
     };
 
-    [GeneratedRegex("^\\s*(TAF\\b|[A-Z][A-Z0-9]{3}\\s+([0-9]{6}Z?\\s+)?[0-9]{4}/[0-9]{4}\\b)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^\\s*(TAF\\b|[A-Z][A-Z0-9]{3}\\s+([0-9]{6}Z?\\s+)?[0-9]{4}/[0-9]{4}\\b|[A-Z][A-Z0-9]{3}\\s+[0-9]{6}Z\\s+[0-9]{6}\\b)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Forecast();
 }

@@ -127,7 +127,7 @@ public sealed partial record MetarReport
             else
             {
                 other.Add(group);
-                if (!Ignored().IsMatch(group)) unread.Add(new UnreadGroup(group, "no group of a METAR"));
+                if (!Ignored().IsMatch(group)) unread.Add(new UnreadGroup(group, WeatherGroups.WhyUnread(group, common.Conditions, "no group of a METAR")));
             }
 
             at++;
@@ -201,7 +201,7 @@ public sealed partial record MetarReport
     [GeneratedRegex("^(ALL|RWY|RWY?[0-9]{2}[LCR]?|R[0-9]{2}[LCR]?|TKOF|LDG)$", Options, 1000)]
     private static partial Regex ShearPart();
 
-    // Runway state, sea state, colour states, rain fallen (Australia), delayed (RTD), and groups of slashes: known, and not needed for planning.
-    [GeneratedRegex("^(R[0-9]{2}[LCR]?/((CLRD)?[0-9/]{2,6}[DNU]?|SNOCLO)|(R/)?SNOCLO|W(M?[0-9]{2}|//)/(S[0-9/]|H[0-9/]+)|(BLACK)?(BLU\\+?|WHT|GRN|YLO[12]?|AMB|RED)|BLACK|RF[0-9./]+|RE//|RTD|/+|//////(CB|TCU|///))$", Options, 1000)]
+    // Runway state (R27/090060, before 2008 eight digits), sea state, colour states, rain fallen (Australia), delayed (RTD), and groups of slashes: known, and not needed for planning.
+    [GeneratedRegex("^(R[0-9]{2}[LCR]?/((CLRD)?[0-9/]{2,6}[DNU]?|SNOCLO)|(R/)?SNOCLO|W(M?[0-9]{2}|//)/(S[0-9/]|H[0-9/]+)|(BLACK)?(BLU\\+?|WHT|GRN|YLO[12]?|AMB|RED)|BLACK|RF[0-9./]+|[0-9]{8}|RE//|RTD|/+|//////(CB|TCU|///))$", Options, 1000)]
     private static partial Regex Ignored();
 }

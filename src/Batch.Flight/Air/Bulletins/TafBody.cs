@@ -8,13 +8,15 @@ internal sealed partial class TafBody
 {
     private readonly Instant _near;
     private readonly Instant? _validTo;
+    private readonly bool _isOld;
     private readonly List<UnreadGroup> _unread;
 
     /// <summary>Prepares reading.</summary>
     /// <param name="near">Start of validity, else when it was received.</param>
     /// <param name="validTo">End of validity.</param>
+    /// <param name="isOld">Whether its validity has the form of before 2008, so that its change groups give hours without a day.</param>
     /// <param name="unread">Takes what cannot be read.</param>
-    public TafBody(Instant near, Instant? validTo, List<UnreadGroup> unread) => (_near, _validTo, _unread) = (near, validTo, unread);
+    public TafBody(Instant near, Instant? validTo, bool isOld, List<UnreadGroup> unread) => (_near, _validTo, _isOld, _unread) = (near, validTo, isOld, unread);
 
     /// <summary>The groups read.</summary>
     public List<TafGroup> Groups { get; } = [];
@@ -46,7 +48,9 @@ internal sealed partial class TafBody
         if (FromTime().Match(word) is { Success: true } match)
         {
             // A time that cannot be read still ends the group before: what follows must not be taken as part of that.
-            var from = match.Groups["time"].Success ? BulletinTime.OfDigits(match.Groups["time"].Value, _near) : null;
+            var from = match.Groups["time"].Success ? BulletinTime.OfDigits(match.Groups["time"].Value, _near)
+                : _isOld && OldTafTime.From().Match(word) is { Success: true } old ? OldTafTime.Moment(old.Groups["time"].Value, _near)
+                : null;
             if (from is null) _unread.Add(new UnreadGroup(word, "no such day and time"));
             return new TafGroup { Kind = TafGroupKind.From, From = from, Conditions = new WeatherConditions() };
         }
@@ -65,6 +69,12 @@ internal sealed partial class TafBody
         {
             (start, end) = TafReport.PeriodOf(groups[at], _near);
             if (start is null || end is null || end < start) _unread.Add(new UnreadGroup(groups[at], "no such period"));
+            at++;
+        }
+        else if (_isOld && at < groups.Count && OldTafTime.HoursAlone().IsMatch(groups[at]))
+        {
+            (start, end) = OldTafTime.Hours(groups[at], _near);
+            if (start is null || end is null) _unread.Add(new UnreadGroup(groups[at], "no such hours"));
             at++;
         }
         else
@@ -91,6 +101,10 @@ internal sealed partial class TafBody
                     TafReport.Degrees(temperature.Groups["degrees"].Value),
                     BulletinTime.OfDigits(temperature.Groups["time"].Value, _near)));
             }
+            else if (_isOld && OldTafTime.Temperature().Match(group) is { Success: true } old)
+            {
+                Temperatures.Add(new TafTemperature(old.Groups["kind"].Value == "X", TafReport.Degrees(old.Groups["degrees"].Value), OldTafTime.Moment(old.Groups["time"].Value, _near)));
+            }
             else if (shear is null && Shear().Match(group) is { Success: true } match)
             {
                 shear = new LowLevelWindShear(new Feet(Number(match, "height") * 100), Number(match, "direction"), new Knots(Number(match, "speed")));
@@ -102,7 +116,7 @@ internal sealed partial class TafBody
             else
             {
                 other.Add(group);
-                if (!Ignored().IsMatch(group)) _unread.Add(new UnreadGroup(group, "no group of a TAF"));
+                if (!Ignored().IsMatch(group)) _unread.Add(new UnreadGroup(group, WeatherGroups.WhyUnread(group, common.Conditions, "no group of a TAF")));
             }
         }
 
@@ -110,11 +124,13 @@ internal sealed partial class TafBody
     }
 
     // AMD NOT SKED, AMD LTD TO CLD VIS AND WIND TIL 2419, LAST NO AMDS AFT 1215 NEXT 1709 run to the next head; WND 33009KT AFT 1315 is two or four words.
-    // Their times look like visibilities.
+    // 2000FT WIND 25025KT and QNH MNM 1010 MAX 1020 stand at the end of New Zealand's: that wind is not the one at the ground. Their times and settings look like visibilities.
     private bool TryRemark(List<string> groups, ref int at)
     {
         var end = at;
         if (groups[at] is "AMD" or "LAST" or "NO" or "NEXT" or "LIMITED") end = groups.FindIndex(at, g => IsHead(g) || TafReport.Temperature().IsMatch(g));
+        else if (HeightInFeet().IsMatch(groups[at]) && at + 1 < groups.Count && groups[at + 1] == "WIND") end = at + 3;
+        else if (groups[at] == "QNH" && at + 1 < groups.Count && groups[at + 1] is "MNM" or "MAX") end = at + (at + 3 < groups.Count && groups[at + 3] is "MNM" or "MAX" ? 5 : 3);
         else if (groups[at] == "WND") end = at + (at + 2 < groups.Count && groups[at + 2] is "AFT" or "TIL" ? 4 : 2);
         if (end < 0 || end > groups.Count) end = groups.Count;
         Remarks.AddRange(groups[at..end]);
@@ -138,6 +154,9 @@ internal sealed partial class TafBody
     [GeneratedRegex("^FM((?<time>[0-9]{6})Z?|[0-9][0-9A-Z/]*)$", Options, 1000)]
     private static partial Regex FromTime();
 
+    [GeneratedRegex("^[0-9]{4,5}FT$", Options, 1000)]
+    private static partial Regex HeightInFeet();
+
     [GeneratedRegex("^PROB(?<percent>[0-9]{2})$", Options, 1000)]
     private static partial Regex Probability();
 
@@ -145,6 +164,6 @@ internal sealed partial class TafBody
     private static partial Regex Shear();
 
     // Icing (6) and turbulence (5) and temperatures of military forecasts, and wind shear without values: known, and not needed for planning.
-    [GeneratedRegex("^([56][0-9]{5}|TM?[0-9]{2}/[0-9]{4}Z?|WSCONDS)$", Options, 1000)]
+    [GeneratedRegex("^([56][0-9]{5}|TM?[0-9]{2}/([0-9]{2}){1,2}Z?|WSCONDS)$", Options, 1000)]
     private static partial Regex Ignored();
 }

@@ -87,7 +87,7 @@ public sealed partial record TafReport
         if (remarksAt >= 0) groups = groups[..remarksAt];
         var unread = new List<UnreadGroup>();
 
-        var at = 0;
+        var (at, isOld) = (0, false);
         for (; at < groups.Count && groups[at] is "TAF" or "AMD" or "COR"; at++)
         {
             if (groups[at] != "TAF") report = report with { Amendment = groups[at] };
@@ -96,7 +96,8 @@ public sealed partial record TafReport
         if (at < groups.Count && BulletinText.Station().IsMatch(groups[at])) report = report with { Station = groups[at++] };
         else unread.Add(new UnreadGroup(at < groups.Count ? groups[at] : "", "a station of four letters or digits was expected"));
         for (; at < groups.Count && groups[at] is "AMD" or "COR"; at++) report = report with { Amendment = groups[at] };
-        if (at < groups.Count && BulletinText.IssueTime().IsMatch(groups[at]))
+        // Six digits without a Z and without a period behind them are an old validity, and the time of issue was left out.
+        if (at < groups.Count && BulletinText.IssueTime().IsMatch(groups[at]) && !(OldTafTime.DayAndHours().IsMatch(groups[at]) && !IsValidity(groups, at + 1) && OldTafTime.Validity(groups[at], null, received) is (not null, not null)))
         {
             report = report with { Issued = BulletinTime.OfDigits(groups[at], received) };
             if (report.Issued is null) unread.Add(new UnreadGroup(groups[at], "no such day and time"));
@@ -112,6 +113,14 @@ public sealed partial record TafReport
             if (from is null || to is null || to <= from) unread.Add(new UnreadGroup(groups[at], "no such period"));
             at++;
         }
+        else if (IsValidity(groups, at))
+        {
+            var (from, to) = OldTafTime.Validity(groups[at], report.Issued, received);
+            report = report with { ValidFrom = from, ValidTo = to };
+            isOld = from is not null && to is not null;
+            if (!isOld) unread.Add(new UnreadGroup(groups[at], "no such period"));
+            at++;
+        }
         else
         {
             unread.Add(new UnreadGroup(at < groups.Count ? groups[at] : "", "a period of validity such as 2806/2912 was expected"));
@@ -119,7 +128,7 @@ public sealed partial record TafReport
 
         if (at < groups.Count && groups[at] == "CNL") return report with { IsCancelled = true, Unread = [.. unread] };
         if (groups[at..] is ["FCST", "NOT", ..]) return report with { IsCancelled = true, Unread = [.. unread] };
-        var body = new TafBody(report.ValidFrom ?? received, report.ValidTo, unread);
+        var body = new TafBody(report.ValidFrom ?? received, report.ValidTo, isOld, unread);
         body.Read(groups, at, report.ValidFrom);
         return report with
         {
@@ -129,6 +138,11 @@ public sealed partial record TafReport
             Unread = [.. unread],
         };
     }
+
+    // A validity as it is now or was; hours alone only where no visibility can be meant: before a wind.
+    private static bool IsValidity(List<string> groups, int at) =>
+        at < groups.Count && (Period().IsMatch(groups[at]) || OldTafTime.DayAndHours().IsMatch(groups[at])
+            || (OldTafTime.HoursAlone().IsMatch(groups[at]) && at + 1 < groups.Count && (groups[at + 1] is "CNL" or "NIL" || WeatherGroups.Wind().IsMatch(groups[at + 1]))));
 
     /// <summary>Start and end of a period such as 2806/2912; the end is the first such moment after the start.</summary>
     internal static (Instant? From, Instant? To) PeriodOf(string group, Instant near)

@@ -59,6 +59,13 @@ internal sealed partial class WeatherGroups
         return true;
     }
 
+    /// <summary>Why a group that stands for nothing known was left out: a wind without its unit may be knots or metres a second, and is not guessed.</summary>
+    /// <param name="group">The group.</param>
+    /// <param name="read">What was read of the report.</param>
+    /// <param name="otherwise">The reason where it is nothing of the kind.</param>
+    public static string WhyUnread(string group, WeatherConditions read, string otherwise) =>
+        read.Wind is null && WindWithoutUnit().IsMatch(group) ? "a wind without its unit (KT, MPS or KMH), so it is not used" : otherwise;
+
     private bool TryWind(string group)
     {
         if (_wind is { VariesFromDeg: null } wind && Variation().Match(group) is { Success: true } varies)
@@ -228,7 +235,10 @@ internal sealed partial class WeatherGroups
     };
 
     [GeneratedRegex("^(?<direction>[0-9]{3}|VRB|///)(?<above>P|ABV)?(?<speed>[0-9]{2,3}|//)(G(P|ABV)?(?<gust>[0-9]{2,3}|//))?(?<unit>KT|MPS|KMH)S?$", Options, Limit)]
-    private static partial Regex Wind();
+    internal static partial Regex Wind();
+
+    [GeneratedRegex("^([0-9]{3}|VRB)P?[0-9]{2}(GP?[0-9]{2,3})?$", Options, Limit)]
+    private static partial Regex WindWithoutUnit();
 
     [GeneratedRegex("^(?<from>[0-9]{3})V(?<to>[0-9]{3})$", Options, Limit)]
     private static partial Regex Variation();

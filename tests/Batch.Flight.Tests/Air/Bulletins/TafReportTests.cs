@@ -187,6 +187,7 @@ public sealed class TafReportTests
     [InlineData("TAF AMD XAND 1215/1315 02028G48KT 2400 +RA BECMG 1216/1218 05035G60KT T24/1221Z T28/1307Z AMD 1515", "AMD 1515")]
     [InlineData("XAND 121335Z 1215/1315 02035G50KT 3SM +SHRA BECMG 1216/1218 09045G60KT OVC007 AMD LTD TO CLD VIS AND WIND TIL 1302", "AMD LTD TO CLD VIS AND WIND TIL 1302")]
     [InlineData("TAF XAND 121100Z 1215/1315 35010G15KT 9999 FEW200 BECMG 1216/1218 33010G15KT FEW200 WND 33009KT AFT 1317 TX47/1218Z TN29/1302Z", "WND 33009KT AFT 1317")]
+    [InlineData("TAF XAND 121105Z 1212/1312 23012KT 9999 FEW025 TEMPO 1212/1218 SHRA BKN012 2000FT WIND 25025KT QNH MNM 1010 MAX 1020", "2000FT WIND 25025KT QNH MNM 1010 MAX 1020")]
     public void Words_to_people_are_remarks_and_no_conditions(string text, string remark)
     {
         var report = TafReport.Parse(text, Instant.FromUtc(2026, 5, 12, 14, 0));
@@ -194,6 +195,15 @@ public sealed class TafReportTests
         Assert.Equal(remark, report.Remarks);
         Assert.Equal(2, report.Groups.Length);
         Assert.Null(report.Groups[1].Conditions.Visibility);
+    }
+
+    // The wind at 2,000 ft closes the forecasts of New Zealand; it is none of the ground.
+    [Fact]
+    public void A_wind_with_its_height_is_no_surface_wind()
+    {
+        var report = TafReport.Parse("TAF XAND 121105Z 1212/1312 23012KT 9999 FEW025 TEMPO 1212/1218 SHRA BKN012 2000FT WIND 25025KT BECMG 1218/1220 27015KT 2000FT WIND 28035KT", Instant.FromUtc(2026, 5, 12, 14, 0));
+        Assert.Empty(report.Unread);
+        Assert.Equal([12d, null, 15d], report.Groups.Select(group => group.Conditions.Wind?.ReportedSpeed));
     }
 
     [Theory]
@@ -222,7 +232,7 @@ public sealed class TafReportTests
     public void A_forecast_without_a_validity_holds_at_no_time()
     {
         var received = Instant.FromUtc(2026, 5, 12, 11, 0);
-        Assert.Null(TafReport.Parse("TAF XAND 121100Z 121212 18010KT 9999", received).At(received + Duration.FromHours(2)));
+        Assert.Null(TafReport.Parse("TAF XAND 121100Z 18010KT 9999", received).At(received + Duration.FromHours(2)));
         Assert.True(TafReport.Parse("TAF XAND 121100Z 1212/1300 FCST NOT AVBL DUE NO OBS", received).IsCancelled);
         Assert.Equal(received, TafReport.Parse("TAF XAND 121100 1212/1312 18010KT 9999", received).Issued);
     }
