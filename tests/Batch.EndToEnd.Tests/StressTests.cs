@@ -40,9 +40,17 @@ public sealed class StressTests
     {
         var (status, output, _) = SampleRun.Run("check", RepositoryRoot.PathOf("input-samples"), "--stress", "all");
         Assert.Equal(1, status);
-        Assert.Equal(["hot:", "headwind:", "heavy:", "late:"], output.Split('\n').Select(line => line.Split(' ')[0]).Where(word => word.EndsWith(':') && word.Length > 1));
+        Assert.Equal(["hot:", "headwind:", "heavy:", "late:", "squall-line:"], output.Split('\n').Select(line => line.Split(' ')[0]).Where(word => word.EndsWith(':') && word.Length > 1));
         Assert.Matches(@"heavy: every person 10 % heavier\s+3 legs fail a check that they meet as planned, worst first:\s+T121/1 .*\s+WB-05  Landing weight", output);
         Assert.Contains("Thinnest margins of the legs that pass:", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_scenario_of_the_Operator_sheet_is_planned_by_its_name()
+    {
+        var (_, output, _) = SampleRun.Run("check", RepositoryRoot.PathOf("input-samples"), "--stress", "Squall-line");
+        Assert.Contains("squall-line: headwind 35 kt stronger on every course, every leg 45 min later", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("hot:", output, StringComparison.Ordinal);
     }
 
     [Fact]

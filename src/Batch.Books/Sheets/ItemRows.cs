@@ -19,7 +19,7 @@ internal sealed class ItemRows(Dictionary<string, Column> known)
         if (row.Raw(itemColumn).IsBlank && row.Raw(valueColumn).IsBlank) return;
         if (row.NeededText(itemColumn).Length == 0) return;
         var written = HeaderText.Of(name);
-        if (_items.TryAdd(name, row.Raw(valueColumn).Text)) _cells.Add(name, row.At(valueColumn).ToString());
+        Note(row, itemColumn, valueColumn);
         if (known.TryGetValue(written.Name, out var item))
         {
             _all.Add((item, row.Place.Book, row, valueColumn));
@@ -34,6 +34,13 @@ internal sealed class ItemRows(Dictionary<string, Column> known)
 
         if (HeaderText.Near(written.Name, known.Values.Select(declared => declared.Name)) is not { } meant) return;
         row.Complain(State.Caution, itemColumn, $"{name} is not an item that is known; did you mean {meant}?", meant);
+    }
+
+    /// <summary>Keeps a row as written.</summary>
+    public void Note(Row row, Column<string> itemColumn, Column<string> valueColumn)
+    {
+        var name = row.Raw(itemColumn).Text;
+        if (_items.TryAdd(name, row.Raw(valueColumn).Text)) _cells.Add(name, row.At(valueColumn).ToString());
     }
 
     /// <summary>The fails of all rows: while there is one, the operator's own limits are not all known.</summary>

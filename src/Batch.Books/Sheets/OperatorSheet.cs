@@ -1,6 +1,7 @@
 using Batch.Books.Headers;
 using Batch.Books.Units;
 using Batch.Flight.Fleet;
+using Batch.Flight.Week;
 
 namespace Batch.Books.Sheets;
 
@@ -50,6 +51,11 @@ internal static class OperatorSheet
     private static readonly Column<string> Language = Plan.AddItem(ColumnKinds.Text("Sheet language", nameof(Operator.Language), "Language of the sheets, such as en.", false, "Language"));
     private static readonly Column<string> Currency = Plan.AddItem(ColumnKinds.Text("Currency", nameof(Operator.Currency), "Currency of fuel prices."));
 
+    private static readonly Column<string> OwnScenario = Plan.AddItem(ColumnKinds.Text(
+        ScenarioItems.Example,
+        nameof(Operator.Scenarios),
+        "A scenario of your own for check --stress, under a name of your own: degrees warmer, knots more headwind, per cent heavier persons, minutes later; as many rows as you like."));
+
     private static readonly ImmutableArray<(UnitRole Role, Quantity Quantity, Column<string> Item)> Units =
     [
         Unit("Weight unit", UnitRole.Weight, Quantity.Weight), Unit("Fuel unit", UnitRole.Fuel, Quantity.Fuel), Unit("Distance unit", UnitRole.Distance, Quantity.Distance),
@@ -70,7 +76,20 @@ internal static class OperatorSheet
         }
 
         var read = new ItemRows(known);
-        foreach (var row in shelf.Rows(Plan)) read.Take(row, Item, Value);
+        var scenarios = ImmutableArray.CreateBuilder<Scenario>();
+        foreach (var row in shelf.Rows(Plan))
+        {
+            if (ScenarioItems.NameOf(row.Raw(Item).Text) is { } name)
+            {
+                if (ScenarioItems.Read(row, name, Item, Value, scenarios) is { } scenario) scenarios.Add(scenario);
+                read.Note(row, Item, Value);
+            }
+            else
+            {
+                read.Take(row, Item, Value);
+            }
+        }
+
         shelf.Defaults = Defaults(read);
         var settings = new Operator
         {
@@ -97,6 +116,7 @@ internal static class OperatorSheet
             MailFrom = read.Text(MailFrom),
             Language = read.Text(Language),
             Currency = read.Text(Currency),
+            Scenarios = scenarios.ToImmutable(),
             Items = read.Items(),
             Cells = read.Cells(),
         };

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Batch.Checks;
 using Batch.Cli.Pipeline;
+using Batch.Flight.Fleet;
 using Batch.Flight.Week;
 using Batch.Sheets;
 
@@ -20,7 +21,7 @@ internal static class CheckCommand
         var json = new Option<bool>("--json") { Description = "Writes run.json to the output instead of text; with --stress what the scenarios do, as JSON." };
         var madeAt = new Option<string?>("--made-at") { Description = "The instant printed as made at, instead of the clock's.", HelpName = "T" };
         var noRemedies = new Option<bool>("--no-remedies") { Description = "Does not look for changes that would make failed checks pass; quicker." };
-        var stress = new Option<string?>("--stress") { Description = $"Plans the week again under a scenario and prints which legs break first: {string.Join(", ", Scenario.BuiltIn.Select(scenario => scenario.Name))}, or all.", HelpName = "NAME" };
+        var stress = new Option<string?>("--stress") { Description = $"Plans the week again under a scenario and prints which legs break first: {string.Join(", ", Scenario.BuiltIn.Select(scenario => scenario.Name))}, one of the Operator sheet, or all.", HelpName = "NAME" };
         var jobs = SharedArguments.Jobs();
         var command = new Command(
             "check",
@@ -35,15 +36,16 @@ internal static class CheckCommand
               tripbatch check operator.xlsx week.xlsx --no-remedies
               tripbatch check input-samples --stress hot
               tripbatch check input-samples --stress all --json
+
+            A scenario of your own is a row of the Operator sheet, such as 'Scenario hot-and-heavy' with the value '12 °C, 25 kt, 10 %, 45 min'.
             """)
         { books, json, noRemedies, stress, madeAt, jobs };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(stress) is { } name)
             {
-                var scenarios = Scenarios(name);
-                var weeks = ProgressLines.During(terminal, progress => WeekReading.Stress(parsed.GetRequiredValue(books), scenarios, SharedArguments.CheckedJobs(parsed.GetValue(jobs)), progress, interrupt));
-                return Stressed(terminal, scenarios, weeks, parsed.GetValue(json));
+                var weeks = ProgressLines.During(terminal, progress => WeekReading.Stress(parsed.GetRequiredValue(books), house => Scenarios(name, house), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), progress, interrupt));
+                return Stressed(terminal, weeks, parsed.GetValue(json));
             }
 
             var read = ProgressLines.During(terminal, progress => WeekReading.Read(parsed.GetRequiredValue(books), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), !parsed.GetValue(noRemedies), progress, interrupt));
@@ -56,21 +58,22 @@ internal static class CheckCommand
         return command;
     }
 
-    private static int Stressed(Terminal terminal, ImmutableArray<Scenario> scenarios, ImmutableArray<WeekResult> weeks, bool isJson)
+    private static int Stressed(Terminal terminal, ImmutableArray<(Scenario Scenario, WeekResult Result)> weeks, bool isJson)
     {
-        var before = weeks[0].Week;
-        ImmutableArray<StressAnswer> answers = [.. scenarios.Zip(weeks.Skip(1), (scenario, week) => StressAnswer.Of(scenario, before, week.Week, ThinnestShown))];
+        var before = weeks[0].Result.Week;
+        ImmutableArray<StressAnswer> answers = [.. weeks.Skip(1).Select(week => StressAnswer.Of(week.Scenario, before, week.Result.Week, ThinnestShown))];
         if (isJson) terminal.Output.WriteLine(StressJson.Of(before, answers));
         else new StressText(terminal).Write(before, answers);
-        new WeekText(terminal).Faults([.. weeks.SelectMany(week => week.Faults)]);
-        return weeks.Max(week => ExitStatus.Of(week.Week, week.Faults));
+        new WeekText(terminal).Faults([.. weeks.SelectMany(week => week.Result.Faults)]);
+        return weeks.Max(week => ExitStatus.Of(week.Result.Week, week.Result.Faults));
     }
 
-    private static ImmutableArray<Scenario> Scenarios(string name)
+    private static ImmutableArray<Scenario> Scenarios(string name, Operator house)
     {
-        if (name.Equals("all", StringComparison.OrdinalIgnoreCase)) return Scenario.BuiltIn;
-        if (Scenario.BuiltIn.FirstOrDefault(scenario => scenario.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } found) return [found];
-        var names = Scenario.BuiltIn.Select(scenario => scenario.Name).Append("all").ToImmutableArray();
+        var known = Scenario.Of(house);
+        if (name.Equals("all", StringComparison.OrdinalIgnoreCase)) return known;
+        if (known.FirstOrDefault(scenario => scenario.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } found) return [found];
+        var names = known.Select(scenario => scenario.Name).Append("all").ToImmutableArray();
         var near = Flight.NearWords.Nearest(name, names);
         throw new InputException($"--stress {name}: {(near.IsEmpty ? $"one of {string.Join(", ", names)} was expected" : $"did you mean {string.Join(" or ", near)}")}{(near.IsEmpty ? "." : "?")}");
     }

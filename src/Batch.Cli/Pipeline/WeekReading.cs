@@ -1,5 +1,6 @@
 using Batch.Books;
 using Batch.Checks;
+using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
 
@@ -37,16 +38,16 @@ public static class WeekReading
 
     /// <summary>Reads, plans and checks, then again under scenarios, without remedies.</summary>
     /// <param name="books">Workbooks and folders.</param>
-    /// <param name="scenarios">The scenarios.</param>
+    /// <param name="scenarios">The scenarios, given the operator of the books.</param>
     /// <param name="jobs">Aircraft planned at once, 1 or more; the result does not depend on it.</param>
     /// <param name="progress">Told how far it has come.</param>
     /// <param name="cancel">Stops between legs.</param>
     /// <returns>The week as planned, first, then under each scenario.</returns>
     /// <exception cref="InputException">The books cannot be used.</exception>
-    public static ImmutableArray<WeekResult> Stress(IReadOnlyList<string> books, ImmutableArray<Scenario> scenarios, int jobs, IProgress<RunProgress> progress, CancellationToken cancel)
+    public static ImmutableArray<(Scenario Scenario, WeekResult Result)> Stress(IReadOnlyList<string> books, Func<Operator, ImmutableArray<Scenario>> scenarios, int jobs, IProgress<RunProgress> progress, CancellationToken cancel)
     {
         var week = Books(books, progress, null);
-        return [.. scenarios.Prepend(Scenario.AsPlanned).Select(scenario => Plan(week, scenario, jobs, findsRemedies: false, progress, cancel))];
+        return [.. scenarios(week.Operator).Prepend(Scenario.AsPlanned).Select(scenario => (scenario, Plan(week, scenario, jobs, findsRemedies: false, progress, cancel)))];
     }
 
     private static OperatorWeek Books(IReadOnlyList<string> books, IProgress<RunProgress> progress, IReadOnlyDictionary<string, string>? overrides)

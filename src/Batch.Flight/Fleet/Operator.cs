@@ -1,3 +1,5 @@
+using Batch.Flight.Week;
+
 namespace Batch.Flight.Fleet;
 
 /// <summary>The operator's own settings. A null member means that the book gives no value.</summary>
@@ -62,6 +64,9 @@ public sealed record Operator
 
     /// <summary>Currency of fuel prices.</summary>
     public string Currency { get; init; } = "";
+
+    /// <summary>The operator's own scenarios, for planning the week again under them; empty for none.</summary>
+    public ImmutableArray<Scenario> Scenarios { get; init; } = [];
 
     /// <summary>Every item of the Operator sheet as written, for templates and checks.</summary>
     public ImmutableSortedDictionary<string, string> Items { get; init; } = ImmutableSortedDictionary<string, string>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);

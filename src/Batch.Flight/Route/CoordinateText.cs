@@ -53,9 +53,9 @@ public static partial class CoordinateText
     }
 
     [GeneratedRegex("^(?:(?<lat>[0-9]{2})(?<ns>[NS])(?<lon>[0-9]{3})(?<ew>[EW])|(?<lat>[0-9]{4})(?<ns>[NS])(?<lon>[0-9]{5})(?<ew>[EW]))$",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 20_000)]
     private static partial Regex Strict();
 
-    [GeneratedRegex("^[0-9]{2,6}[NS][0-9]{1,7}[EW]?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^[0-9]{2,6}[NS][0-9]{1,7}[EW]?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Loose();
 }

@@ -224,6 +224,6 @@ internal sealed partial class RouteText
     private static int Figures(ReadOnlySpan<char> figures) => int.Parse(figures, NumberStyles.None, CultureInfo.InvariantCulture);
 
     // ICAO Doc 4444, appendix 2, item 15: ident of the point, bearing from it in three figures of degrees magnetic, distance in three figures of nautical miles.
-    [GeneratedRegex("^(?<place>[A-Z][A-Z0-9]{1,6})(?<bearing>[0-9]{3})(?<distance>[0-9]{3})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("^(?<place>[A-Z][A-Z0-9]{1,6})(?<bearing>[0-9]{3})(?<distance>[0-9]{3})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 20_000)]
     private static partial Regex BearingAndDistance();
 }

@@ -44,6 +44,6 @@ public sealed partial record SpeedLevelGroup(Knots? TrueAirspeed, double? Mach, 
     private static int Figures(string text) => int.Parse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture);
 
     [GeneratedRegex("^(?<speed>N[0-9]{4}|K[0-9]{4}|M[0-9]{3})(?<level>F[0-9]{3}|A[0-9]{3}|S[0-9]{4}|M[0-9]{4}|VFR)$",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 20_000)]
     private static partial Regex Pattern();
 }

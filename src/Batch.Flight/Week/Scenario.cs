@@ -1,3 +1,4 @@
+using System.Globalization;
 using Batch.Flight.Fleet;
 
 namespace Batch.Flight.Week;
@@ -34,6 +35,44 @@ public sealed record Scenario
         new() { Name = "heavy", Text = "every person 10 % heavier", PersonFactor = 1.1 },
         new() { Name = "late", Text = "every leg one hour later", Later = Duration.FromHours(1) },
     ];
+
+    /// <summary>The scenarios of an operator: those that the program knows, one of the operator's own in place of one of the same name, then the operator's others.</summary>
+    /// <param name="house">The operator.</param>
+    public static ImmutableArray<Scenario> Of(Operator house)
+    {
+        bool IsNamed(Scenario one, Scenario other) => string.Equals(one.Name, other.Name, StringComparison.OrdinalIgnoreCase);
+        return
+        [
+            .. BuiltIn.Select(known => house.Scenarios.FirstOrDefault(own => IsNamed(own, known)) ?? known),
+            .. house.Scenarios.Where(own => !BuiltIn.Any(known => IsNamed(own, known))),
+        ];
+    }
+
+    /// <summary>A scenario that says what it adds.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="warmerC">Added to every temperature [°C]; below zero colder.</param>
+    /// <param name="headwind">Headwind added on every course.</param>
+    /// <param name="heavierPercent">How much heavier every person is [%].</param>
+    /// <param name="later">How much later every leg leaves.</param>
+    public static Scenario Made(string name, double warmerC, Knots headwind, double heavierPercent, Duration later)
+    {
+        string[] parts =
+        [
+            warmerC == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"temperature {Math.Abs(warmerC):0.#} °C {(warmerC > 0 ? "higher" : "lower")}"),
+            headwind.Value == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"headwind {headwind.Value:0.#} kt stronger on every course"),
+            heavierPercent == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"every person {Math.Abs(heavierPercent):0.#} % {(heavierPercent > 0 ? "heavier" : "lighter")}"),
+            later == Duration.Zero ? "" : string.Create(CultureInfo.InvariantCulture, $"every leg {later.TotalMinutes:0} min later"),
+        ];
+        return new Scenario
+        {
+            Name = name,
+            Text = string.Join(", ", parts.Where(part => part.Length > 0)),
+            WarmerC = warmerC,
+            Headwind = headwind,
+            PersonFactor = 1 + (heavierPercent / 100),
+            Later = later,
+        };
+    }
 
     /// <summary>The week with the scenario's weights and times; the weather is the planner's.</summary>
     /// <param name="week">The week.</param>

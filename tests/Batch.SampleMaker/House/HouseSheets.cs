@@ -35,6 +35,7 @@ public static class HouseSheets
             ["Mail from", "dispatch@harrow-sound.example"],
             ["Sheet language", "en"],
             ["Currency", "VLM"],
+            ["Scenario squall-line", "35 kt, 45 min"],
             ["Weight unit", "lb"],
             ["Fuel unit", "lb"],
             ["Distance unit", "NM"],

@@ -41,23 +41,23 @@ internal static partial class BulletinText
         return groups.Skip(groups.Length > 3 && HeadingRepeat().IsMatch(groups[3]) ? 4 : 3);
     }
 
-    [GeneratedRegex("^\\s*(METAR|SPECI|TAF)\\b", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^\\s*(METAR|SPECI|TAF)\\b", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex KindLine();
 
-    [GeneratedRegex("^[A-Z]{4}[0-9]{2}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^[A-Z]{4}[0-9]{2}$", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex HeadingKind();
 
-    [GeneratedRegex("^[0-9]{6}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^[0-9]{6}$", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex HeadingTime();
 
-    [GeneratedRegex("^(RR|CC|AA)[A-X]$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^(RR|CC|AA)[A-X]$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex HeadingRepeat();
 
     /// <summary>A station: four letters or digits, a letter first.</summary>
-    [GeneratedRegex("^[A-Z][A-Z0-9]{3}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^[A-Z][A-Z0-9]{3}$", RegexOptions.CultureInvariant, 20_000)]
     public static partial Regex Station();
 
     /// <summary>Day, hour and minute of issue or observation, such as 251853Z; some leave the Z out.</summary>
-    [GeneratedRegex("^[0-9]{6}Z?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^[0-9]{6}Z?$", RegexOptions.CultureInvariant, 20_000)]
     public static partial Regex IssueTime();
 }

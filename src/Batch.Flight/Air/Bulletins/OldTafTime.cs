@@ -47,18 +47,18 @@ internal static partial class OldTafTime
     }
 
     /// <summary>A validity such as 121818.</summary>
-    [GeneratedRegex("^[0-9]{6}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^[0-9]{6}$", RegexOptions.CultureInvariant, 20_000)]
     public static partial Regex DayAndHours();
 
     /// <summary>Hours such as 1818.</summary>
-    [GeneratedRegex("^[0-9]{4}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^[0-9]{4}$", RegexOptions.CultureInvariant, 20_000)]
     public static partial Regex HoursAlone();
 
     /// <summary>A beginning such as FM2030, FM20 or FM2030Z.</summary>
-    [GeneratedRegex("^FM(?<time>[0-9]{2}([0-9]{2})?)Z?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^FM(?<time>[0-9]{2}([0-9]{2})?)Z?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
     public static partial Regex From();
 
     /// <summary>Forecast temperature such as T24/21Z or TX15/12Z.</summary>
-    [GeneratedRegex("^T(?<kind>[XN])(?<degrees>M?[0-9]{2})/(?<time>[0-9]{2})Z?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^T(?<kind>[XN])(?<degrees>M?[0-9]{2})/(?<time>[0-9]{2})Z?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
     public static partial Regex Temperature();
 }

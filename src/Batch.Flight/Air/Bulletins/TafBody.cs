@@ -151,19 +151,19 @@ internal sealed partial class TafBody
 
     private const RegexOptions Options = RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant;
 
-    [GeneratedRegex("^FM((?<time>[0-9]{6})Z?|[0-9][0-9A-Z/]*)$", Options, 1000)]
+    [GeneratedRegex("^FM((?<time>[0-9]{6})Z?|[0-9][0-9A-Z/]*)$", Options, 20_000)]
     private static partial Regex FromTime();
 
-    [GeneratedRegex("^[0-9]{4,5}FT$", Options, 1000)]
+    [GeneratedRegex("^[0-9]{4,5}FT$", Options, 20_000)]
     private static partial Regex HeightInFeet();
 
-    [GeneratedRegex("^PROB(?<percent>[0-9]{2})$", Options, 1000)]
+    [GeneratedRegex("^PROB(?<percent>[0-9]{2})$", Options, 20_000)]
     private static partial Regex Probability();
 
-    [GeneratedRegex("^WS(?<height>[0-9]{3})/(?<direction>[0-9]{3})(?<speed>[0-9]{2,3})KT$", Options, 1000)]
+    [GeneratedRegex("^WS(?<height>[0-9]{3})/(?<direction>[0-9]{3})(?<speed>[0-9]{2,3})KT$", Options, 20_000)]
     private static partial Regex Shear();
 
     // Icing (6) and turbulence (5) and temperatures of military forecasts, and wind shear without values: known, and not needed for planning.
-    [GeneratedRegex("^([56][0-9]{5}|TM?[0-9]{2}/([0-9]{2}){1,2}Z?|WSCONDS)$", Options, 1000)]
+    [GeneratedRegex("^([56][0-9]{5}|TM?[0-9]{2}/([0-9]{2}){1,2}Z?|WSCONDS)$", Options, 20_000)]
     private static partial Regex Ignored();
 }

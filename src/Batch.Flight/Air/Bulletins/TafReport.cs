@@ -152,11 +152,11 @@ public sealed partial record TafReport
     }
 
     /// <summary>A period such as 2806/2912.</summary>
-    [GeneratedRegex("^[0-9]{4}/[0-9]{4}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^[0-9]{4}/[0-9]{4}$", RegexOptions.CultureInvariant, 20_000)]
     internal static partial Regex Period();
 
     /// <summary>Forecast temperature such as TXM01/2407Z.</summary>
-    [GeneratedRegex("^T(?<kind>[XN])(?<degrees>M?[0-9]{2})/(?<time>[0-9]{4})Z?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^T(?<kind>[XN])(?<degrees>M?[0-9]{2})/(?<time>[0-9]{4})Z?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
     internal static partial Regex Temperature();
 
     /// <summary>The number of a temperature with M for minus.</summary>

@@ -7,7 +7,7 @@ namespace Batch.Flight.Air.Bulletins;
 internal sealed partial class WeatherGroups
 {
     private const RegexOptions Options = RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant;
-    private const int Limit = 1000; // milliseconds
+    private const int Limit = 20_000; // milliseconds
 
     private SurfaceWind? _wind;
     private bool _isCavok;

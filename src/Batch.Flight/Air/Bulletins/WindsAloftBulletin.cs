@@ -128,9 +128,9 @@ public sealed partial record WindsAloftBulletin
 
     private static Duration Clock(string digits) => Duration.FromMinutes(BulletinTime.Two(digits, 0) * 60 + BulletinTime.Two(digits, 2));
 
-    [GeneratedRegex("DATA BASED ON (?<time>[0-9]{6})Z?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("DATA BASED ON (?<time>[0-9]{6})Z?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex DataLine();
 
-    [GeneratedRegex("VALID\\s+(?<time>[0-9]{6})Z?(\\s+FOR\\s+USE\\s+(?<from>[0-9]{4})\\s*-\\s*(?<to>[0-9]{4})Z?)?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("VALID\\s+(?<time>[0-9]{6})Z?(\\s+FOR\\s+USE\\s+(?<from>[0-9]{4})\\s*-\\s*(?<to>[0-9]{4})Z?)?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex ValidLine();
 }

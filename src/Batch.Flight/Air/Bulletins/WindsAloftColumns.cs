@@ -57,12 +57,12 @@ internal sealed partial class WindsAloftColumns
         return new WindsAloftStation(name, [.. cells]);
     }
 
-    [GeneratedRegex("^\\s*FT(\\s+[0-9]{4,5})+$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^\\s*FT(\\s+[0-9]{4,5})+$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex HeadLine();
 
-    [GeneratedRegex("\\S+", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("\\S+", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Group();
 
-    [GeneratedRegex("^[A-Z0-9]{3,4}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^[A-Z0-9]{3,4}$", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex StationName();
 }
