@@ -74,7 +74,8 @@ internal static class CheckCommand
         if (name.Equals("all", StringComparison.OrdinalIgnoreCase)) return known;
         if (known.FirstOrDefault(scenario => scenario.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } found) return [found];
         var names = known.Select(scenario => scenario.Name).Append("all").ToImmutableArray();
-        var near = Flight.NearWords.Nearest(name, names);
+        ImmutableArray<string> parts = [.. names.Where(one => one.Contains(name, StringComparison.OrdinalIgnoreCase))];
+        var near = parts.IsEmpty ? Flight.NearWords.Nearest(name, names) : parts;
         throw new InputException($"--stress {name}: {(near.IsEmpty ? $"one of {string.Join(", ", names)} was expected" : $"did you mean {string.Join(" or ", near)}")}{(near.IsEmpty ? "." : "?")}");
     }
 }
