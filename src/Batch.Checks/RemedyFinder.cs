@@ -6,7 +6,7 @@ using Batch.Flight.Week;
 namespace Batch.Checks;
 
 /// <summary>
-/// Finds for every failed check of every planned leg the smallest changes that make it pass. Each was planned with the whole chain of its aircraft and every leg that it
+/// Finds for every failed check of every planned leg, and for every leg whose flight cannot be made, the smallest changes that make it pass. Each was planned with the whole chain of its aircraft and every leg that it
 /// reaches was checked again: the check passes, and nothing fails that did not fail before. Bounded by a number of plans, not by time, so that the same books give the same remedies.
 /// </summary>
 public sealed class RemedyFinder
@@ -37,38 +37,39 @@ public sealed class RemedyFinder
     public RemedyMemo Memo => new(_ground.Week.Plan, _forecasts, _found.ToImmutableDictionary());
 
     /// <summary>The legs for which remedies are looked for.</summary>
-    public ImmutableArray<CheckedLeg> Failing => [.. _ground.Week.Legs.Where(leg => leg is { State: LegState.Fail, Plan: LegPlan.Planned })];
+    public ImmutableArray<CheckedLeg> Failing => [.. _ground.Week.Legs.Where(leg => leg is { State: LegState.Fail, Plan: LegPlan.Planned } or { Plan: LegPlan.Unplanned { IsNotFlyable: true, Leg: not null } })];
 
     /// <summary>A leg with remedies at its failures. Safe to call for several legs at once.</summary>
     /// <param name="leg">One of <see cref="Failing"/>.</param>
     public CheckedLeg Find(CheckedLeg leg)
     {
-        if (leg.Plan is not LegPlan.Planned planned)
-        {
-            return leg;
-        }
-
         if (!_known.TryGetValue(leg.Plan.Key, out var kept) || !kept.IsFor(leg.Findings))
         {
-            kept = Search(leg, planned);
+            kept = Search(leg);
         }
 
         _found[leg.Plan.Key] = kept;
         return leg with { Findings = kept.After };
     }
 
-    private RemedyMemo.Kept Search(CheckedLeg leg, LegPlan.Planned planned)
+    private RemedyMemo.Kept Search(CheckedLeg leg)
     {
         var seen = new Footprint();
-        seen.Leg(planned);
+        seen.Leg(leg.Plan);
         var ground = _ground.Noting(seen);
         var trials = new Trials(ground, leg);
-        return new RemedyMemo.Kept(leg.Findings, [.. leg.Findings.Select(finding => finding.Verdict == Verdict.Fail ? Find(planned, finding, ground, trials) : finding)], seen);
+        return new RemedyMemo.Kept(leg.Findings, [.. leg.Findings.Select(finding => finding.Verdict == Verdict.Fail ? Find(leg.Plan, finding, ground, trials) : finding)], seen);
     }
 
-    private static Finding Find(LegPlan.Planned planned, Finding finding, RemedyGround ground, Trials trials)
+    private static Finding Find(LegPlan plan, Finding finding, RemedyGround ground, Trials trials)
     {
         trials.Restart();
+        if (plan is not LegPlan.Planned planned)
+        {
+            var flyable = plan is LegPlan.Unplanned { Leg: { } leg } ? new FlyableAgain(ground, leg, finding.Check, trials).Find() : [];
+            return finding with { Remedies = [.. flyable.Take(Most).Select(remedy => remedy.AsRemedy())], Replans = trials.Done };
+        }
+
         var failure = new Failure(planned, finding, ground);
         var found = new List<Remedy>();
         foreach (var kind in AllKinds.List.Where(kind => kind.Suits(failure)))

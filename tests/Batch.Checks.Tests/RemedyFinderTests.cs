@@ -78,6 +78,32 @@ public sealed class RemedyFinderTests
         Assert.StartsWith("Name XCOR as takeoff alternate instead of XFAR", remedy.Text, StringComparison.Ordinal);
     }
 
+    // Empty 6,000 lb with a pilot of 190 lb and 4,500 lb of fuel: over 10,000 lb, where the climb table ends.
+    [Fact]
+    public void A_leg_too_heavy_to_be_planned_is_offered_the_minimum_fuel()
+    {
+        var week = Week(fuel: 4500);
+        week = week with { Operator = week.Operator with { MayUseTableEdge = false } };
+        var (finder, planned) = Finder(week);
+        var heavy = planned.Legs[0];
+        Assert.Equal(LegState.Unplanned, heavy.State);
+        var finding = Assert.Single(finder.Find(Assert.Single(finder.Failing, leg => leg.Plan.Key == heavy.Plan.Key)).Findings);
+        Assert.Contains("more than Climb of Skua 9 goes up to", finding.Text, StringComparison.Ordinal);
+        Assert.Equal("Plan leg T1/1 with the minimum fuel of the rules (week.xlsx/Legs/M2: minimum)", finding.Remedies[0].Text);
+        Assert.Equal("minimum", finding.Remedies[0].Changes["week.xlsx/Legs/M2"]);
+        Assert.InRange(finding.Replans ?? 0, 1, 150);
+    }
+
+    [Fact]
+    public void A_leg_of_which_something_could_not_be_read_is_not_searched()
+    {
+        var week = Week(fuel: 1200);
+        week = week with { Legs = [week.Legs[0] with { Route = "NOWHERE" }, .. week.Legs[1..]] };
+        var (finder, planned) = Finder(week);
+        Assert.Equal(LegState.Unplanned, planned.Legs[0].State);
+        Assert.DoesNotContain(finder.Failing, leg => leg.State == LegState.Unplanned);
+    }
+
     private static OperatorWeek Elsewhere(int hoursLater)
     {
         Leg Row(Leg leg, int row) => leg with { Origin = new Origin("week.xlsx/Legs", row, Columns) };

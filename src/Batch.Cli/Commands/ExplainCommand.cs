@@ -54,7 +54,7 @@ internal static class ExplainCommand
                 return ExitStatus.SomeFail;
             }
 
-            output.WriteLine($"{name} is not planned: {unplanned.Why} {unplanned.Where}".TrimEnd());
+            output.WriteLine($"{name} is not planned: {unplanned.Sentence}");
             foreach (var cell in unplanned.Cells) output.WriteLine($"    cell {cell}");
             return ExitStatus.SomeFail;
         }

@@ -79,16 +79,22 @@ internal sealed class WeekText(Terminal terminal)
         Line($"{leg.Plan.Key}  {word}  {What(leg.Plan)}");
         if (leg.Plan is LegPlan.Unplanned unplanned)
         {
-            Line($"    {$"{unplanned.Why} {unplanned.Where}".TrimEnd()}{Expected(unplanned.Why, unplanned.Expected)}{Cells(unplanned.Cells)}");
+            Line($"    {unplanned.Sentence}{Expected(unplanned.Why, unplanned.Expected)}{Cells(unplanned.Cells)}");
+            foreach (var finding in leg.Findings) Remedies(finding);
             return;
         }
 
         foreach (var finding in leg.Findings.Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution))
         {
             Line($"    {finding.Check}  {(finding.Verdict == Verdict.Fail ? "fail   " : "caution")}  {finding.Text}  [{finding.Citation}{(finding.IsBasisUnconfirmed ? "; basis to be confirmed" : "")}]{Cells(finding.Cells)}");
-            foreach (var remedy in finding.Remedies) Line($"        would pass: {remedy.Text}");
-            if (finding.NoRemedy.Length > 0) Line($"        {finding.NoRemedy}");
+            Remedies(finding);
         }
+    }
+
+    private void Remedies(Finding finding)
+    {
+        foreach (var remedy in finding.Remedies) Line($"        would pass: {remedy.Text}");
+        if (finding.NoRemedy.Length > 0) Line($"        {finding.NoRemedy}");
     }
 
     /// <summary>Writes faults of the program.</summary>

@@ -114,11 +114,17 @@ public abstract record LegPlan
         /// <summary>Where it happens: a place on the route; empty where it has none.</summary>
         public string Where { get; init; } = "";
 
+        /// <summary>Why and where, as sentences.</summary>
+        public string Sentence => Where.Length == 0 ? Why : $"{Why} Where: {Where}.";
+
         /// <summary>Cells that hold what is wrong.</summary>
         public ImmutableArray<string> Cells { get; init; } = [];
 
         /// <summary>What would do, such as near spellings; empty where nothing is known.</summary>
         public string Expected { get; init; } = "";
+
+        /// <summary>Whether all that the flight needs was read, but the flight cannot be made: too heavy for a table, no usable level, too much wind.</summary>
+        public bool IsNotFlyable { get; init; }
 
         /// <summary>Whether the reason is a fault of the program, not of the input.</summary>
         public bool IsFault { get; init; }

@@ -19,6 +19,7 @@ internal static class LegPlanner
                 Leg = setup.Leg,
                 Why = notFlyable.Why,
                 Where = notFlyable.Where,
+                IsNotFlyable = true,
                 Cells = notFlyable.IsByWeight ? WeightCells(setup) : [setup.Leg.Origin.Cell(nameof(Leg.Level)), setup.Leg.Origin.Cell(nameof(Leg.Route))],
             },
             _ => throw new System.Diagnostics.UnreachableException(),

@@ -25,7 +25,7 @@ internal static class RegisterRows
             Finding = finding,
         };
         if (leg.Plan is LegPlan.Unplanned unplanned)
-            yield return Row(StateWord.Of(LegState.Unplanned), NotPlanned(unplanned));
+            yield return Row(StateWord.Of(LegState.Unplanned), NotPlanned(unplanned, leg.Findings));
         foreach (var finding in leg.Findings)
             yield return Row(StateWord.Of(finding.Verdict), finding);
     }
@@ -39,15 +39,18 @@ internal static class RegisterRows
         _ => throw new UnreachableException(),
     };
 
-    private static Finding NotPlanned(LegPlan.Unplanned plan) => new()
+    private static Finding NotPlanned(LegPlan.Unplanned plan, ImmutableArray<Finding> findings) => new()
     {
         Check = PlanCheck,
         Title = "Leg can be planned",
         Verdict = Verdict.Fail,
-        Text = plan.Where.Length == 0 ? plan.Why : plan.Why + " Where: " + plan.Where + ".",
+        Text = plan.Sentence,
         Citation = "",
         Cells = plan.Cells,
         Actor = plan.IsFault ? "maker of the program" : "dispatcher",
-        Remedies = plan.Expected.Length == 0 ? [] : [new Remedy(plan.Expected, 1, ImmutableSortedDictionary<string, string>.Empty)],
+        Remedies = plan.Expected.Length == 0
+            ? [.. findings.SelectMany(finding => finding.Remedies)]
+            : [new Remedy(plan.Expected, 1, ImmutableSortedDictionary<string, string>.Empty)],
+        Replans = findings.Select(finding => finding.Replans).FirstOrDefault(),
     };
 }
