@@ -39,6 +39,18 @@ public sealed class TextTests
         Assert.Equal(["12\u00A0400", "lb"], Lines("<p style='width:40px'>12&nbsp;400 lb</p>"));
     }
 
+    /// <summary>The ends of lines as Chromium 156 has them in a box of no width.</summary>
+    [Theory]
+    [InlineData("week.xlsx/Legs/F7", "week.xlsx/Legs/F7")]
+    [InlineData("and/or", "and/or")]
+    [InlineData("a/é", "a/|é")]
+    [InlineData("135.223(a)(3)", "135.223(a)|(3)")]
+    [InlineData("load(a)", "load(a)")]
+    [InlineData("single-engine", "single-|engine")]
+    [InlineData("06:00–22:00", "06:00–|22:00")]
+    [InlineData("why?because", "why?|because")]
+    public void A_word_is_parted_where_browsers_part_it(string word, string lines) => Assert.Equal(lines, string.Join('|', Lines("<p style='width:0'>" + word + "</p>")));
+
     [Fact]
     public void A_long_word_sticks_out_unless_it_may_be_broken_anywhere()
     {
