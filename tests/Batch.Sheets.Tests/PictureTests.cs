@@ -47,6 +47,18 @@ public class PictureTests
         Assert.False(string.IsNullOrWhiteSpace(svg?.Elements().First(element => element.Name.LocalName == "title").Value));
     }
 
+    [Fact]
+    public void The_line_of_what_is_required_strikes_no_figure()
+    {
+        var required = Leg.Fuel.Required.Value;
+        Assert.All(Enumerable.Range(-20, 41).Select(k => Leg.Fuel with { Aboard = new Pounds(required + (20 * k)) }), fuel =>
+        {
+            var svg = XDocument.Parse(FuelBars.Of(fuel).Usual.Html).Root ?? throw new InvalidOperationException();
+            var line = double.Parse(svg.Elements().Single(element => element.Attribute("stroke-dasharray") is not null).Attribute("x1")?.Value ?? "", CultureInfo.InvariantCulture);
+            Assert.DoesNotContain(Texts(svg.ToString()), text => text.Left < line && line < text.Right && char.IsDigit(text.Text[0]));
+        });
+    }
+
     [Theory]
     [MemberData(nameof(Pictures))]
     public void No_text_of_a_picture_covers_another(string name)
