@@ -22,6 +22,17 @@ public sealed class TextTests
         Assert.Equal(["a", "\uFFFD\uFFFD\uFFFD\uFFFD", "b"], Printed.Words(printed)[0]);
     }
 
+    [Theory]
+    [InlineData("<p style='margin-left:400px'>word</p>", "right")]
+    [InlineData("<ol style='margin-left:400px'><li><svg width='5' height='5'></svg></li></ol>", "right")]
+    [InlineData("<ol style='margin-left:200px'><li><svg width='5' height='5'></svg></li></ol>", "")]
+    public void Text_and_numbers_of_lists_off_the_page_are_told(string body, string edge)
+    {
+        var told = Printed.Print(Print.Small(body)).Unsupported.Where(u => u.Text.Contains("runs off", StringComparison.Ordinal)).ToList();
+        if (edge.Length == 0) Assert.Empty(told);
+        else Assert.Contains("off the " + edge, Assert.Single(told).Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Combining_marks_are_composed() => Assert.Equal(["Žluťoučký", "kůň"], Printed.Words(Printed.Print(Print.Small("<p>Z\u030Clut\u030Couc\u030Cky\u0301 ku\u030An\u030C</p>")))[0]);
 
