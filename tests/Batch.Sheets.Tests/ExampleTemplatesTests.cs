@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Batch.Checks;
 using Batch.Testing;
 
 namespace Batch.Sheets.Tests;
@@ -64,6 +65,16 @@ public partial class ExampleTemplatesTests
         Assert.DoesNotMatch(@"\b(Fuel|Weight|Landing|Takeoff|Leg|Required|Planned|Left|Margin|Time|Level|Page|Seat|Bags|outside|Pass|Fail|Caution)\b", texts);
     }
 
+    [Fact]
+    public void Every_check_has_a_german_title_and_everyone_who_acts_a_german_name()
+    {
+        var titles = RuleSet.Names.SelectMany(name => RuleSet.Load(name).Texts).Select(text => text.Title).Append("Data as read").Distinct(StringComparer.Ordinal).ToArray();
+        Assert.True(titles.Length > 60, "only so many: " + string.Join(", ", titles));
+        var words = Render("german", "{{ include '_words.html' }}" + string.Concat(titles.Select(title => "{{ '" + title + "' | translate titles }}|")));
+        Assert.Empty(titles.Zip(words.Split('|', StringSplitOptions.TrimEntries)).Where(pair => pair.First == pair.Second).Select(pair => pair.First));
+        Assert.DoesNotContain("captain", Render("german", "{{ include '_words.html' }}{{ 'captain' | translate words }}"), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("{{ culture 'xx-nowhere' }}", "The language `xx-nowhere` is not known")]
     [InlineData("{{ begins | local_date 'Q' }}", "The pattern `Q` of a date is not understood")]
@@ -98,7 +109,7 @@ public partial class ExampleTemplatesTests
     [GeneratedRegex(@"\$?[a-z_0-9]+(?:\[[a-z0-9]+\])?(?:\.[a-z_0-9]+)+", RegexOptions.None, 5_000)]
     private static partial Regex Dotted();
 
-    [GeneratedRegex(@"\.(?:word|code|utc_date|local_date|local_day)$", RegexOptions.None, 5_000)]
+    [GeneratedRegex(@"\.(?:word|code|utc_date|utc_day|local_date|local_day)$", RegexOptions.None, 5_000)]
     private static partial Regex Names();
 
     [GeneratedRegex(@"<(?<tag>style|title)[^>]*>.*?</\k<tag>>|<[^>]*>", RegexOptions.Singleline, 5_000)]

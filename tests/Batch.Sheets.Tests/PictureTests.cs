@@ -14,6 +14,8 @@ public class PictureTests
 
     public static TheoryData<string> Pictures => [.. Drawn.Keys];
 
+    private static PictureStyle LongWords { get; } = new() { WeightUnit = "kg", Words = new Dictionary<string, string> { ["Zero fuel"] = "Ohne Kraftstoff", ["outside"] = "außerhalb", ["in aft of datum"] = "in hinter Bezug" }.ToFrozenDictionary(StringComparer.Ordinal) };
+
     private static Dictionary<string, string> Drawn { get; } = new(StringComparer.Ordinal)
     {
         ["profile"] = ProfilePicture.Of(Leg).Usual.Html,
@@ -23,6 +25,7 @@ public class PictureTests
         ["envelope"] = EnvelopePicture.Of(Leg)?.Usual.Html ?? "",
         ["envelope with states close together"] = EnvelopePicture.Of(Leg with { Load = Leg.Load with { Landing = Leg.Load.Takeoff, ZeroFuel = Leg.Load.Takeoff } })?.Usual.Html ?? "",
         ["envelope with a state outside"] = EnvelopePicture.Of(Outside())?.Usual.Html ?? "",
+        ["envelope with every state outside, in long words"] = EnvelopePicture.Of(Leg with { Load = Leg.Load with { Tests = [.. Leg.Load.Tests.Select(test => test with { IsInside = false })] } })?.Draw(LongWords).Html ?? "",
         ["sketch"] = RouteSketch.Of(Leg, Airports).Usual.Html,
         ["sketch of a leg without fixes"] = RouteSketch.Of((LegPlan.Planned)SampleWeek.Made.Plan.Legs[2], Airports).Usual.Html,
         ["sketch of a leg with thirty fixes"] = RouteSketch.Of(ManyFixes(30, 1), Airports).Usual.Html,
@@ -45,6 +48,18 @@ public class PictureTests
         var svg = XDocument.Parse(Drawn[name]).Root;
         Assert.Equal("svg", svg?.Name.LocalName);
         Assert.False(string.IsNullOrWhiteSpace(svg?.Elements().First(element => element.Name.LocalName == "title").Value));
+    }
+
+    [Fact]
+    public void The_line_of_what_is_required_strikes_no_figure()
+    {
+        var required = Leg.Fuel.Required.Value;
+        Assert.All(Enumerable.Range(-20, 41).Select(k => Leg.Fuel with { Aboard = new Pounds(required + (20 * k)) }), fuel =>
+        {
+            var svg = XDocument.Parse(FuelBars.Of(fuel).Usual.Html).Root ?? throw new InvalidOperationException();
+            var line = double.Parse(svg.Elements().Single(element => element.Attribute("stroke-dasharray") is not null).Attribute("x1")?.Value ?? "", CultureInfo.InvariantCulture);
+            Assert.DoesNotContain(Texts(svg.ToString()), text => text.Left < line && line < text.Right && char.IsDigit(text.Text[0]));
+        });
     }
 
     [Theory]

@@ -53,6 +53,26 @@ public class RouteSketchTests
         Assert.All(here.Zip(there), pair => Assert.True(Math.Abs(pair.First.X - pair.Second.X) < 0.2 && Math.Abs(pair.First.Y - pair.Second.Y) < 0.2));
     }
 
+    [Theory]
+    [InlineData(43, -70, 41, -69.2)]
+    [InlineData(41, -70, 43, -70)]
+    [InlineData(41, -71, 41, -69)]
+    public void Names_stand_beside_the_way(double fromLat, double fromLon, double toLat, double toLon)
+    {
+        (double Lat, double Lon) At(double share) => (fromLat + (share * (toLat - fromLat)), fromLon + (share * (toLon - fromLon)));
+        var svg = Draw(PictureTests.Between((fromLat, fromLon), (toLat, toLon), ("CALDO", At(0.3).Lat, At(0.3).Lon), ("MERIN", At(0.6).Lat, At(0.6).Lon)));
+        var way = Points(svg.Elements().First(element => element.Name.LocalName == "polyline"));
+        foreach (var name in svg.Elements().Where(element => element.Name.LocalName == "text" && element.Value is "CALDO" or "MERIN"))
+        {
+            var (x, y) = (Number(name, "x"), Number(name, "y"));
+            var width = Drawing.WidthOf(name.Value);
+            var left = name.Attribute("text-anchor")?.Value switch { "end" => x - width, "middle" => x - (width / 2), _ => x };
+            var struck = way.Zip(way.Skip(1)).Any(piece => Enumerable.Range(0, 101).Select(k => (X: piece.First.X + ((piece.Second.X - piece.First.X) * k / 100), Y: piece.First.Y + ((piece.Second.Y - piece.First.Y) * k / 100)))
+                .Any(point => point.X > left && point.X < left + width && point.Y > y - (0.7 * Ink.TextSize) && point.Y < y)); // capitals are some 0.7 of the size high
+            Assert.False(struck, name.ToString());
+        }
+    }
+
     [Fact]
     public void Names_without_room_are_counted_not_lost()
     {
@@ -63,6 +83,8 @@ public class RouteSketchTests
     }
 
     private static XElement Draw(LegPlan.Planned leg) => XDocument.Parse(RouteSketch.Of(leg, SampleWeek.Made.Plan.Input.Airports).Usual.Html).Root ?? throw new InvalidOperationException();
+
+    private static double Number(XElement element, string name) => double.Parse(element.Attribute(name)?.Value ?? "", CultureInfo.InvariantCulture);
 
     private static string[] Texts(XElement svg) => [.. svg.Elements().Where(element => element.Name.LocalName == "text").Select(text => text.Value)];
 

@@ -111,7 +111,7 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
         _ => text,
     };
 
-    /// <summary>Break opportunities between neighbouring glyphs and around atoms, after the common cases of Unicode Annex 14.</summary>
+    /// <summary>Break opportunities between neighbouring glyphs and around atoms, after the common cases of Unicode Annex 14; a stroke between plain letters joins them and clauses such as (a)(3) are parted, as in browsers.</summary>
     private void MarkBreaks()
     {
         InlineItem? previous = null;
@@ -141,10 +141,14 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
             '\u200B' or '\u00AD' => true,
             '-' or '\u2010' => b is not ('\u00A0' or '-' or '.' or ',' or ')' or ';' or ':' or '!' or '?' or '/') && !char.IsDigit(b) && PrecededByWord(before),
             '\u2013' or '\u2014' => char.IsLetterOrDigit(b),
-            '/' => char.IsLetter(b),
+            '/' => char.IsLetter(b) && !char.IsAscii(b),
+            '?' => char.IsAsciiLetterOrDigit(b) || IsOpening(b),
+            ')' or ']' or '}' or '>' or '!' or '"' or '#' or '%' or '&' or '*' or '+' or ',' or '.' or ':' or ';' or '=' or '|' or '~' or '\\' => IsOpening(b),
             _ => b == '\u2014' && char.IsLetterOrDigit(a),
         };
     }
+
+    private static bool IsOpening(char letter) => letter is '(' or '[' or '{' or '<';
 
     private static bool PrecededByWord(InlineItem hyphen) => hyphen.Glyph.Index > 0;
 

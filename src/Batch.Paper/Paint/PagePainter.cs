@@ -121,7 +121,14 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
 
         var glyphs = fonts.Shape(marker + " ", style.FontWeight, style.Italic);
         var width = glyphs.Sum(g => g.AdvanceEm) * style.FontSize;
+        ReportOff(fragment.Box.Element, edge - glyphs[^1].AdvanceEm * style.FontSize, baseline);
         _items.AddRange(TextRuns.Of(glyphs.SkipLast(1), style.FontSize).Select(run => run.Painted(Matrix.Shift(edge - width + run.X, baseline), style.FontSize, style.Color)));
+    }
+
+    private void ReportOff(AngleSharp.Dom.IElement? element, double right, double baseline)
+    {
+        if (right > setup.Width + 0.5) report.Add(element, "width", "text runs off the right edge of the page");
+        if (baseline > setup.Height) report.Add(element, "height", "text runs off the foot of the page, out of a box too low for it");
     }
 
     private void Line(LineContent line, Fragment fragment, double x, double y, double opacity)
@@ -140,8 +147,7 @@ internal sealed class PagePainter(PageSetup setup, FontLibrary fonts, SvgPainter
             if (!style.Visible) continue;
             var colour = BoxPainter.Faded(style.Color, opacity);
             var (left, baseline) = (x + piece.X, Math.Round(y + piece.Baseline, MidpointRounding.AwayFromZero));
-            if (left + piece.Width > setup.Width + 0.5 && piece.Text.Trim().Length > 0) report.Add(piece.Box.Element, "width", "text runs off the right edge of the page");
-            if (baseline > setup.Height && piece.Text.Trim().Length > 0) report.Add(piece.Box.Element, "height", "text runs off the foot of the page, out of a box too low for it");
+            if (piece.Text.Trim().Length > 0) ReportOff(piece.Box.Element, left + piece.Width, baseline);
             _items.Add(new DisplayItem.Text(Matrix.Shift(left, baseline), piece.Font, piece.Size, colour, piece.Glyphs, piece.Advances, piece.Texts));
             var thickness = Math.Max(1, Math.Round(piece.Size / 16));
             if (style.Underline) Bar(left, baseline + Math.Max(1, Math.Round(piece.Size / 12)), piece.Width, thickness, colour);

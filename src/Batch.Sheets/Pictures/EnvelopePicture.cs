@@ -86,14 +86,19 @@ internal static class EnvelopePicture
     private static void Labels(Drawing drawing, ImmutableArray<LoadingState> states, Axis arms, Axis weights, PictureStyle style)
     {
         var ordered = states.OrderByDescending(state => state.WeightLb).ToArray();
-        var places = LabelPlaces.Spread([.. ordered.Select(state => weights.At(state.WeightLb))], LabelStep, Top + 10, Bottom - 14);
+        string Whole(LoadingState state) => style.Word(state.Name) + (state.IsInside ? "" : " – " + style.Word("outside"));
+        var isApart = ordered.Any(state => !state.IsInside && Drawing.WidthOf(Whole(state)) > Width - Right - 12);
+        var places = LabelPlaces.Spread([.. ordered.Select(state => weights.At(state.WeightLb))], LabelStep, Top + 10, Bottom - (isApart ? 26 : 14));
         for (var k = 0; k < ordered.Length; k++)
         {
             var (x, y) = (arms.At(ordered[k].ArmIn), weights.At(ordered[k].WeightLb));
+            var ink = ordered[k].IsInside ? Ink.Black : Ink.Fail;
             drawing.Polyline([(x, y), (Right + 4, places[k] - 3.5), (Right + 8, places[k] - 3.5)], Ink.Grey, 0.6);
             Shape(drawing, ordered[k].Name, x, y, ordered[k].IsInside);
-            drawing.Text(Right + 12, places[k], style.Word(ordered[k].Name) + (ordered[k].IsInside ? "" : " – " + style.Word("outside")), isBold: true, fill: ordered[k].IsInside ? Ink.Black : Ink.Fail);
+            drawing.Text(Right + 12, places[k], isApart ? style.Word(ordered[k].Name) : Whole(ordered[k]), isBold: true, fill: ink);
             drawing.Text(Right + 12, places[k] + 12, Figures(ordered[k], style));
+            if (isApart && !ordered[k].IsInside)
+                drawing.Text(Right + 12, places[k] + 24, style.Word("outside"), isBold: true, fill: ink);
         }
     }
 

@@ -20,9 +20,9 @@ internal static class FuelBars
         var axis = new Axis(0, scale, Left, Right);
         var drawing = new Drawing();
         Required(drawing, fuel, axis, style);
-        Bar(drawing, style.Word("Aboard"), fuel.Aboard.Value, style.Number(style.Weight(fuel.Aboard.Value)), axis, 40, Ink.Black);
-        Bar(drawing, style.Word("Most"), fuel.Most.Value, Down(fuel.Most.Value, style), axis, 66, Ink.White);
         var x = axis.At(fuel.Required.Value);
+        Bar(drawing, style.Word("Aboard"), fuel.Aboard.Value, style.Number(style.Weight(fuel.Aboard.Value)), axis, 40, Ink.Black, x);
+        Bar(drawing, style.Word("Most"), fuel.Most.Value, Down(fuel.Most.Value, style), axis, 66, Ink.White, x);
         drawing.Line(x, 10, x, 84, fuel.Margin.Value < 0 ? Ink.Fail : Ink.Black, 1, "3 2");
         return drawing.Picture(Width, Height, $"{style.Word("Fuel")} [{style.WeightUnit}]: {style.Word("Required")} {Up(fuel.Required.Value, style)}, {style.Word("Aboard")} {style.Number(style.Weight(fuel.Aboard.Value))}, {style.Word("Most")} {Down(fuel.Most.Value, style)}.", "fuelbars");
     }
@@ -54,10 +54,11 @@ internal static class FuelBars
         drawing.Text(axis.At(sum) + 5, 26, Up(sum, style), isBold: true);
     }
 
-    private static void Bar(Drawing drawing, string name, double lb, string figure, Axis axis, double y, string fill)
+    private static void Bar(Drawing drawing, string name, double lb, string figure, Axis axis, double y, string fill, double line)
     {
         drawing.Text(Left - 6, y + 12, name, TextAnchor.End);
         drawing.Rectangle(Left, y, Math.Max(0, axis.At(lb) - Left), BarHeight, fill, Ink.Black, 0.8);
-        drawing.Text(Math.Max(Left, axis.At(lb)) + 5, y + 12, figure, isBold: true);
+        var at = Math.Max(Left, axis.At(lb)) + 5;
+        drawing.Text(line > at - 3 && line < at + Drawing.WidthOf(figure) + 3 ? line + 5 : at, y + 12, figure, isBold: true);
     }
 }

@@ -8,12 +8,17 @@ namespace Batch.Sheets.Pictures;
 /// <param name="lines">Lines that names should leave free.</param>
 internal sealed class NamePlaces(double left, double top, double right, double bottom, IReadOnlyList<(double X, double Y)[]> lines)
 {
+    private const double BetweenNames = 5;
     private static readonly double[] Distances = [8, 16, 28, 42];
     private static readonly (double X, double Y)[] Directions = [(1, 0), (-1, 0), (0.75, -0.75), (0.75, 0.75), (-0.75, -0.75), (-0.75, 0.75), (0, -1), (0, 1)];
     private readonly List<(double Left, double Top, double Right, double Bottom)> _taken = [];
 
-    /// <summary>Keeps a place free of names.</summary>
-    public void Block(double x, double y, double radius) => _taken.Add((x - radius, y - radius, x + radius, y + radius));
+    /// <summary>Keeps a symbol free of names, which may stand nearer to it than to one another: the nearest distance beside it is free.</summary>
+    public void Block(double x, double y, double radius)
+    {
+        var aside = Math.Min(radius, Distances[0] - BetweenNames);
+        _taken.Add((x - aside, y - radius, x + aside, y + radius));
+    }
 
     /// <summary>Takes a place for a name; null where none is free.</summary>
     /// <param name="x">The point that it names.</param>
@@ -46,7 +51,7 @@ internal sealed class NamePlaces(double left, double top, double right, double b
     }
 
     private static bool Touch((double Left, double Top, double Right, double Bottom) a, (double Left, double Top, double Right, double Bottom) b) =>
-        a.Left < b.Right + 5 && b.Left < a.Right + 5 && a.Top < b.Bottom + 1 && b.Top < a.Bottom + 1;
+        a.Left < b.Right + BetweenNames && b.Left < a.Right + BetweenNames && a.Top < b.Bottom + 1 && b.Top < a.Bottom + 1;
 
     /// <summary>How many pieces of a line pass through a box, by points along each piece.</summary>
     private static int Crossings((double X, double Y)[] line, (double Left, double Top, double Right, double Bottom) box) =>

@@ -72,7 +72,7 @@ internal sealed record PlanView
     [Value("Picture of the fuel as bars, required above planned")]
     public required Picture FuelPicture { get; init; }
 
-    [Value("What was assumed")]
+    [Value("What was assumed; the same of several airports in one sentence")]
     public required ImmutableArray<string> Assumptions { get; init; }
 
     [Value("What was decided and is worth knowing")]
@@ -104,7 +104,7 @@ internal sealed record PlanView
             RoutePicture = RouteSketch.Of(plan, week.Airports),
             ProfilePicture = Pictures.ProfilePicture.Of(plan),
             FuelPicture = FuelBars.Of(plan.Fuel),
-            Assumptions = [.. plan.Assumptions.Distinct(StringComparer.Ordinal)],
+            Assumptions = AlikeSentences.Gathered(plan.Assumptions),
             Notes = [.. plan.Notes.Concat(plan.Route.Notes).Distinct(StringComparer.Ordinal)],
         };
     }

@@ -22,6 +22,17 @@ public sealed class TextTests
         Assert.Equal(["a", "\uFFFD\uFFFD\uFFFD\uFFFD", "b"], Printed.Words(printed)[0]);
     }
 
+    [Theory]
+    [InlineData("<p style='margin-left:400px'>word</p>", "right")]
+    [InlineData("<ol style='margin-left:400px'><li><svg width='5' height='5'></svg></li></ol>", "right")]
+    [InlineData("<ol style='margin-left:200px'><li><svg width='5' height='5'></svg></li></ol>", "")]
+    public void Text_and_numbers_of_lists_off_the_page_are_told(string body, string edge)
+    {
+        var told = Printed.Print(Print.Small(body)).Unsupported.Where(u => u.Text.Contains("runs off", StringComparison.Ordinal)).ToList();
+        if (edge.Length == 0) Assert.Empty(told);
+        else Assert.Contains("off the " + edge, Assert.Single(told).Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Combining_marks_are_composed() => Assert.Equal(["Žluťoučký", "kůň"], Printed.Words(Printed.Print(Print.Small("<p>Z\u030Clut\u030Couc\u030Cky\u0301 ku\u030An\u030C</p>")))[0]);
 
@@ -38,6 +49,18 @@ public sealed class TextTests
         Assert.Equal(["one-", "two"], Lines("<p style='width:40px'>one-two</p>"));
         Assert.Equal(["12\u00A0400", "lb"], Lines("<p style='width:40px'>12&nbsp;400 lb</p>"));
     }
+
+    /// <summary>The ends of lines as Chromium 156 has them in a box of no width.</summary>
+    [Theory]
+    [InlineData("week.xlsx/Legs/F7", "week.xlsx/Legs/F7")]
+    [InlineData("and/or", "and/or")]
+    [InlineData("a/é", "a/|é")]
+    [InlineData("135.223(a)(3)", "135.223(a)|(3)")]
+    [InlineData("load(a)", "load(a)")]
+    [InlineData("single-engine", "single-|engine")]
+    [InlineData("06:00–22:00", "06:00–|22:00")]
+    [InlineData("why?because", "why?|because")]
+    public void A_word_is_parted_where_browsers_part_it(string word, string lines) => Assert.Equal(lines, string.Join('|', Lines("<p style='width:0'>" + word + "</p>")));
 
     [Fact]
     public void A_long_word_sticks_out_unless_it_may_be_broken_anywhere()

@@ -27,6 +27,7 @@ public sealed class ColumnTests(ITestOutputHelper output)
     [InlineData("Batch.Sheets.Tests/Golden/T101-german.html")]
     [InlineData("Batch.Sheets.Tests/Golden/packet-ANA.html")]
     [InlineData("Batch.Sheets.Tests/Golden/loads-XAND.html")]
+    [InlineData("Batch.Sheets.Tests/Golden/values.html")]
     public void Columns_lie_within_two_points_of_the_browsers(string name) => ExternalTool.InFolder(folder =>
     {
         Skip.If(Browser.Program is null, "chromium is not installed");
