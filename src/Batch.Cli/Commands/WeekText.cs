@@ -8,6 +8,7 @@ namespace Batch.Cli.Commands;
 /// <summary>A checked week as text: complaints about the books, then legs, worst first, then one line of counts.</summary>
 internal sealed class WeekText(Terminal terminal)
 {
+    private const int MostCells = 6;
     private const string Red = "\u001b[31m";
     private const string Amber = "\u001b[33m";
     private const string Plain = "\u001b[0m";
@@ -134,7 +135,13 @@ internal sealed class WeekText(Terminal terminal)
     private static string Expected(string text, string expected) =>
         expected.Length == 0 || text.Contains("did you mean", StringComparison.Ordinal) ? "" : $" (expected: {expected})";
 
-    private static string Cells(ImmutableArray<string> cells) => cells.IsEmpty ? "" : $"  ({string.Join(", ", cells.Where(cell => cell.Length > 0))})";
+    // All cells stand in run.json, on the sheets and in the checked book.
+    private static string Cells(ImmutableArray<string> cells)
+    {
+        if (cells.IsEmpty) return "";
+        var more = cells.Length > MostCells + 1 ? string.Create(CultureInfo.InvariantCulture, $" and {cells.Length - MostCells} more cells") : "";
+        return $"  ({string.Join(", ", cells.Where(cell => cell.Length > 0).Take(more.Length > 0 ? MostCells : cells.Length))}{more})";
+    }
 
     private string Colour(string colour, string word) => terminal.HasColour ? colour + word + Plain : word;
 

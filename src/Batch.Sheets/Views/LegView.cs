@@ -83,7 +83,7 @@ internal sealed record LegView
             Override = leg.Override,
             Extra = read is null ? [] : [.. read.Extra.Select(column => new NamedTextView { Name = column.Key, Text = column.Value })],
             Plan = leg.Plan is LegPlan.Planned plan ? PlanView.Of(plan, week) : null,
-            Unplanned = leg.Plan is LegPlan.Unplanned none ? UnplannedView.Of(none, leg.Findings) : null,
+            Unplanned = leg.Plan is LegPlan.Unplanned none ? UnplannedView.Of(none) : null,
             Findings = [.. leg.Shown.Select(finding => FindingView.Of(leg, finding))],
             Passed = leg.Findings.Count(finding => finding.Verdict == Verdict.Pass),
             Problems = [.. (read?.Doubts ?? broken?.Problems ?? []).Select(ProblemView.Of)],

@@ -1,4 +1,3 @@
-using Batch.Checks;
 using Batch.Flight.Plan;
 using Batch.Sheets.Templates;
 
@@ -19,19 +18,15 @@ internal sealed record UnplannedView
     [Value("What would do")]
     public required string Expected { get; init; }
 
-    [Value("Changes with which it can be flown and passes, least disruptive first; or that none was found")]
-    public required ImmutableArray<string> Remedies { get; init; }
-
     [Value("Whether the reason is a fault of the program, not of the books")]
     public required bool IsFault { get; init; }
 
-    public static UnplannedView Of(LegPlan.Unplanned plan, ImmutableArray<Finding> findings) => new()
+    public static UnplannedView Of(LegPlan.Unplanned plan) => new()
     {
         Why = plan.Why,
         Where = plan.Where,
         Cells = plan.Cells,
         Expected = plan.Expected,
-        Remedies = [.. findings.SelectMany(finding => finding.NoRemedy.Length > 0 ? [finding.NoRemedy] : finding.Remedies.Select(remedy => remedy.Text))],
         IsFault = plan.IsFault,
     };
 }
