@@ -13,6 +13,10 @@ public class AlikeSentencesTests
         ])]);
 
     [Fact]
+    public void What_follows_the_airport_need_not_be_parted_by_a_colon() =>
+        Assert.Equal<string[]>(["Wind at XAND, XBEL by forecast.", "Wind at XCOR by report."], [.. AlikeSentences.Gathered(["Wind at XAND by forecast.", "Wind at XBEL by forecast.", "Wind at XCOR by report."])]);
+
+    [Fact]
     public void Sentences_of_another_form_stay_as_they_are()
     {
         string[] sentences = ["1 passenger at standard weight (woman 178 lb, operator's own standard weights).", "Climb of Halden H9 ends at weight at takeoff 11000 lb; 11031 lb was asked; the value at the edge was taken."];

@@ -88,7 +88,7 @@ internal static class EnvelopePicture
         var ordered = states.OrderByDescending(state => state.WeightLb).ToArray();
         string Whole(LoadingState state) => style.Word(state.Name) + (state.IsInside ? "" : " – " + style.Word("outside"));
         var isApart = ordered.Any(state => !state.IsInside && Drawing.WidthOf(Whole(state)) > Width - Right - 12);
-        var places = LabelPlaces.Spread([.. ordered.Select(state => weights.At(state.WeightLb))], LabelStep, Top + 10, Bottom - (isApart ? 26 : 14));
+        var places = LabelPlaces.Spread([.. ordered.Select(state => weights.At(state.WeightLb))], isApart ? LabelStep + 8 : LabelStep, Top + 10, Bottom - (isApart ? 26 : 14));
         for (var k = 0; k < ordered.Length; k++)
         {
             var (x, y) = (arms.At(ordered[k].ArmIn), weights.At(ordered[k].WeightLb));

@@ -20,6 +20,6 @@ internal static partial class AlikeSentences
                 : group.First().Match.Groups["head"].Value + string.Join(", ", group.Select(each => each.Match.Groups["airport"].Value)) + group.First().Match.Groups["tail"].Value),
     ];
 
-    [GeneratedRegex("^(?<head>.*? at )(?<airport>[A-Z][A-Z0-9]{2,6})(?<tail>:.*)$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1_000)]
+    [GeneratedRegex("^(?<head>.*? at )(?<airport>[A-Z][A-Z0-9]{2,6})(?<tail>[: ].*)$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1_000)]
     private static partial Regex AtAnAirport();
 }

@@ -75,7 +75,7 @@ internal sealed record PlanView
     [Value("What was assumed; the same of several airports in one sentence")]
     public required ImmutableArray<string> Assumptions { get; init; }
 
-    [Value("What was decided and is worth knowing")]
+    [Value("What was decided and is worth knowing; the same of several airports in one sentence")]
     public required ImmutableArray<string> Notes { get; init; }
 
     public static PlanView Of(LegPlan.Planned plan, OperatorWeek week)
@@ -105,7 +105,7 @@ internal sealed record PlanView
             ProfilePicture = Pictures.ProfilePicture.Of(plan),
             FuelPicture = FuelBars.Of(plan.Fuel),
             Assumptions = AlikeSentences.Gathered(plan.Assumptions),
-            Notes = [.. plan.Notes.Concat(plan.Route.Notes).Distinct(StringComparer.Ordinal)],
+            Notes = AlikeSentences.Gathered(plan.Notes.Concat(plan.Route.Notes)),
         };
     }
 
