@@ -70,6 +70,12 @@ public sealed class RemedyFinder
             return finding with { Remedies = [.. flyable.Take(Most).Select(remedy => remedy.AsRemedy())], Replans = trials.Done };
         }
 
+        // A cell that could not be read is mended at the cell.
+        if (finding.Check == Data.DataIntegrity.Number)
+        {
+            return finding;
+        }
+
         var failure = new Failure(planned, finding, ground);
         var found = new List<Remedy>();
         foreach (var kind in AllKinds.List.Where(kind => kind.Suits(failure)))

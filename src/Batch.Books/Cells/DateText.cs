@@ -40,8 +40,13 @@ internal static partial class DateText
         if (DayMonthName().Match(text) is { Success: true } dmy) return OfName(dmy.Groups["c"].Value, dmy.Groups["b"].Value, dmy.Groups["a"].Value);
         if (MonthNameDay().Match(text) is { Success: true } mdy) return OfName(mdy.Groups["c"].Value, mdy.Groups["a"].Value, mdy.Groups["b"].Value);
         if (Slashed().Match(text) is { Success: true } slashed) return OfSlashed(slashed);
-        return Reading<LocalDate>.Bad("is not a date", Expected);
+        return Reading<LocalDate>.Bad("is not a date", WholeYear(text) is { } meant ? $"{Iso(meant)}, if that is meant; the year in full" : Expected);
     }
+
+    // A year of two digits is shown in full, not taken.
+    private static LocalDate? WholeYear(string text) =>
+        text.Length is >= 6 and <= 20 && char.IsAsciiDigit(text[^1]) && char.IsAsciiDigit(text[^2]) && !char.IsAsciiDigit(text[^3])
+        && ReadDate($"{text[..^2]}20{text[^2..]}") is { IsGood: true, Value: var meant } ? meant : null;
 
     private static Reading<LocalDate> OfSlashed(Match match)
     {

@@ -43,7 +43,9 @@ internal static partial class TimeText
             if (day.Complaint != "is not a date") return Reading<WrittenTime>.Bad(day.Complaint, day.Expected);
         }
 
-        return date.Complaint == "is not a date" ? Bad : Reading<WrittenTime>.Bad(date.Complaint, date.Expected);
+        if (date.Complaint != "is not a date") return Reading<WrittenTime>.Bad(date.Complaint, date.Expected);
+        // 19.30 may be hours with a fraction: shown, not taken.
+        return TimeOfDay(plain.Replace('.', ':')) is { } meant ? Reading<WrittenTime>.Bad("is not a time", $"{meant.ToString("HH':'mm", CultureInfo.InvariantCulture)}, if that is meant") : Bad;
     }
 
     /// <summary>A time of day without date or offset; null where the text is none.</summary>
@@ -76,7 +78,7 @@ internal static partial class TimeText
     [GeneratedRegex(@":[0-9]{2}(?:\.[0-9]+)?\s*(?<sign>[+-])(?<h>[0-9]{2}):?(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex OffsetMark();
 
-    [GeneratedRegex(@"^(?<h>[0-9]{1,2}):(?<m>[0-9]{2})(:(?<s>[0-9]{2})(\.[0-9]+)?)?\s*(?<half>[ap]\.?m\.?)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"^(?<h>[0-9]{1,2})[:h](?<m>[0-9]{2})(:(?<s>[0-9]{2})(\.[0-9]+)?)?\s*(?<half>[ap]\.?m\.?)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Colons();
 
     [GeneratedRegex("^(?<h>[0-9]{1,2})(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]

@@ -9,6 +9,9 @@ namespace Batch.Books.Links;
 /// <summary>Puts the week together: reads each sheet once what it refers to is read, then passes doubts on to the legs they touch.</summary>
 internal static class Week
 {
+    /// <summary>No leg of these aircraft is longer.</summary>
+    private static readonly Duration LongLeg = Duration.FromHours(8);
+
     /// <summary>The week the books hold.</summary>
     /// <exception cref="BookException">No book has a Legs sheet.</exception>
     public static OperatorWeek Of(ImmutableArray<RawBook> books)
@@ -35,6 +38,7 @@ internal static class Week
         var subjects = points.Concat(airways.Keys).Concat(fleet.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var checks = ChecksSheet.Read(shelf, out var checkFails);
         var notices = NoticesSheet.Read(shelf, subjects, (subject, fails) => PassOnNotice(drafts, subject, fails));
+        var winds = WindsSheet.Read(shelf, airports.Find, fixes.ToLookup(fix => fix.Ident, StringComparer.OrdinalIgnoreCase), points, (from, to, fails) => PassOnWind(drafts, from, to, fails));
         foreach (var draft in drafts)
         {
             PassOnDoubts(draft, reference);
@@ -60,7 +64,7 @@ internal static class Week
             BrokenLegs = [.. drafts.Where(draft => draft.Whole is null).Select(draft => draft.Broken)],
             Manifest = manifest,
             Cargo = cargo,
-            Winds = WindsSheet.Read(shelf, airports.Find, fixes.ToLookup(fix => fix.Ident, StringComparer.OrdinalIgnoreCase), points),
+            Winds = winds,
             Bulletins = BulletinsSheet.Read(shelf),
             Notices = notices,
         };
@@ -104,12 +108,19 @@ internal static class Week
         foreach (var draft in drafts.Where(draft => draft.Leg is { } leg && Touches(leg, word))) draft.Doubt(fails);
     }
 
+    // A wind that could not be read may be the one that would decide: the legs of its time are planned without it, which is said.
+    private static void PassOnWind(IEnumerable<LegDraft> drafts, Instant? from, Instant? to, IReadOnlyList<Problem> fails)
+    {
+        ImmutableArray<Problem> cautions = [.. fails.Select(fail => fail with { State = State.Caution, Text = $"A row of Winds could not be read, and the leg is planned without it: {fail.Text}" })];
+        foreach (var draft in drafts.Where(draft => draft.Leg is { } leg && !(from > leg.OffBlocks + LongLeg) && !(to < leg.OffBlocks))) draft.Doubt(cautions);
+    }
+
     private static bool Touches(Leg leg, string word) =>
         new[] { leg.From, leg.To, leg.Alternate, leg.SecondAlternate, leg.Aircraft }.Concat(leg.Route.Split(' ')).Concat(leg.BackupRoute.Split(' ')).Contains(word, StringComparer.OrdinalIgnoreCase);
 
     private static string NoLegs(ImmutableArray<RawBook> books)
     {
         var names = books.SelectMany(book => book.Sheets).Select(sheet => sheet.Name).ToArray();
-        return $"no book has a sheet Legs ({string.Join(", ", books.Select(book => book.Name))})" + (HeaderText.Near("legs", names) is { } near ? $"; is it the one called {near}?" : "");
+        return $"no book has a sheet Legs ({string.Join(", ", books.Select(book => book.Name))})" + ((HeaderText.Near("legs", names) ?? names.FirstOrDefault(name => name.Contains("leg", StringComparison.OrdinalIgnoreCase))) is { } near ? $"; is it the one called {near}? Then call it Legs" : "");
     }
 }

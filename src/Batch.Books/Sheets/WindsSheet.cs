@@ -24,7 +24,12 @@ internal static class WindsSheet
     private static readonly Column<double> Temperature = Plan.Add(ColumnKinds.Number(Quantity.Temperature, "Temperature", nameof(AirReport.Temperature), "Temperature.", false, "Temp"));
 
     /// <summary>Reads the reports in book order.</summary>
-    public static ImmutableArray<AirReport> Read(Shelf shelf, Func<string, Airport?> airport, ILookup<string, Fix> fixes, IReadOnlySet<string> points)
+    /// <param name="shelf">All books.</param>
+    /// <param name="airport">The airport of a name.</param>
+    /// <param name="fixes">The fixes of a name.</param>
+    /// <param name="points">All names of airports and fixes.</param>
+    /// <param name="lost">Told of a row that could not be read: from when to when it holds, as far as read, and what is wrong.</param>
+    public static ImmutableArray<AirReport> Read(Shelf shelf, Func<string, Airport?> airport, ILookup<string, Fix> fixes, IReadOnlySet<string> points, Action<Instant?, Instant?, IReadOnlyList<Problem>> lost)
     {
         var reports = ImmutableArray.CreateBuilder<AirReport>();
         foreach (var row in shelf.Rows(Plan))
@@ -48,6 +53,7 @@ internal static class WindsSheet
 
             // A report with an unreadable time or temperature would hold where and as it should not.
             if (isPlaced && !row.IsLost && row.Fails.Count == 0) reports.Add(report);
+            else lost(from, to, row.Fails);
         }
 
         return reports.ToImmutable();

@@ -6,7 +6,9 @@ namespace Batch.Checks.Data;
 /// <summary>Whether everything the leg depends on could be read.</summary>
 internal sealed class DataIntegrity : ICheck
 {
-    private const string Number = "ADM-05";
+    /// <summary>Id of the check.</summary>
+    public const string Number = "ADM-05";
+
     private const string Name = "Data as read";
 
     /// <inheritdoc/>

@@ -37,6 +37,13 @@ internal sealed class SomeBook
         return this;
     }
 
+    public SomeBook Rename(string sheet, string name)
+    {
+        var at = Sheets.FindIndex(one => one.Name == sheet);
+        Sheets[at] = (name, Sheets[at].Rows);
+        return this;
+    }
+
     public string SaveXlsx(string path, Action<XLWorkbook>? change = null)
     {
         using var book = new XLWorkbook();
