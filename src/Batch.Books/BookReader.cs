@@ -20,6 +20,6 @@ public static class BookReader
         var books = BookFiles.Of(paths).Select((file, index) => file.Read(index)).ToImmutableArray();
         var twice = books.GroupBy(book => book.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(group => group.Skip(1).Any());
         if (twice is not null) throw new BookException($"two books are called {twice.Key}, so a cell could not be named clearly; rename one or give it once");
-        return Week.Of(books);
+        return Week.Of(books, BookFiles.NotRead(paths));
     }
 }

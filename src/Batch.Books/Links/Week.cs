@@ -13,12 +13,14 @@ internal static class Week
     private static readonly Duration LongLeg = Duration.FromHours(8);
 
     /// <summary>The week the books hold.</summary>
+    /// <param name="books">The books.</param>
+    /// <param name="notRead">What stands beside them and is not read.</param>
     /// <exception cref="BookException">No book has a Legs sheet.</exception>
-    public static OperatorWeek Of(ImmutableArray<RawBook> books)
+    public static OperatorWeek Of(ImmutableArray<RawBook> books, ImmutableArray<Problem> notRead)
     {
         var complaints = new Complaints();
         var shelf = new Shelf(books, complaints);
-        if (!shelf.Has(LegsSheet.Plan)) throw new BookException(NoLegs(books));
+        if (!shelf.Has(LegsSheet.Plan)) throw new BookException(string.Join("; ", notRead.Select(problem => problem.Text).Prepend(NoLegs(books))));
         var settings = OperatorSheet.Read(shelf, out var settingFails);
         var types = Types(shelf);
         var airports = AirportsSheet.Read(shelf);
@@ -69,7 +71,7 @@ internal static class Week
             Notices = notices,
         };
         shelf.RemarkOnOthers(AllSheets.Plans, AllSheets.PassedOver);
-        return week with { Problems = complaints.InOrder() };
+        return week with { Problems = notRead.AddRange(complaints.InOrder()) };
     }
 
     private static Register<AircraftType> Types(Shelf shelf)

@@ -48,7 +48,7 @@ internal static class LegsSheet
         var drafts = new List<LegDraft>();
         var trips = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         foreach (var row in shelf.Rows(Plan)) drafts.Add(Draft(row, reference, trips));
-        LegOrder.Look(drafts, Trip, Number);
+        LegOrder.Look(drafts, Trip, Number, Date);
         return drafts;
     }
 

@@ -28,8 +28,8 @@ internal static class LegPreparation
             return Missing(leg, nameof(Leg.From), $"{leg.From} is not in Airports.", NearWords.Nearest(leg.From, week.Airports.Keys));
         if (!week.Airports.TryGetValue(leg.To, out var to))
             return Missing(leg, nameof(Leg.To), $"{leg.To} is not in Airports.", NearWords.Nearest(leg.To, week.Airports.Keys));
-        if (WhyNoTables(type, leg.Setting) is { } why)
-            return new SetupResult.NotReady(new LegPlan.Unplanned { Leg = leg, Why = why.Text, Cells = [leg.Origin.Cell(why.Field)], Expected = why.Expected });
+        if (WhyNoTables(type, leg) is { } why)
+            return new SetupResult.NotReady(new LegPlan.Unplanned { Leg = leg, Why = why.Text, Cells = [why.Cell], Expected = why.Expected });
 
         var date = leg.OffBlocks.InUtc().Date;
         return RouteReader.Resolve(context.Navigation, from, to, leg.Route, date, leg.Level) switch
@@ -50,13 +50,19 @@ internal static class LegPreparation
     private static SetupResult.NotReady Missing(Leg leg, string field, string why, ImmutableArray<string> near) =>
         new(new LegPlan.Unplanned { Leg = leg, Why = why, Cells = [leg.Origin.Cell(field)], Expected = string.Join(", ", near) });
 
-    private static (string Text, string Field, string Expected)? WhyNoTables(AircraftType type, string setting) =>
-        type.Tables.Climb is null ? ($"The Climb sheet has no rows for {type.Name}.", nameof(Leg.Aircraft), "")
-        : type.Tables.Descent is null ? ($"The Descent sheet has no rows for {type.Name}.", nameof(Leg.Aircraft), "")
-        : type.Tables.Cruise.IsEmpty ? ($"The Cruise sheet has no rows for {type.Name}.", nameof(Leg.Aircraft), "")
-        : setting.Length > 0 && !type.Tables.Cruise.ContainsKey(setting)
-            ? ($"{type.Name} has no cruise setting {setting}.", nameof(Leg.Setting), string.Join(", ", type.Tables.CruiseSettings))
+    private static (string Text, string Cell, string Expected)? WhyNoTables(AircraftType type, Leg leg) =>
+        type.Tables.Climb is null ? NoTable("Climb", type, leg)
+        : type.Tables.Descent is null ? NoTable("Descent", type, leg)
+        : type.Tables.Cruise.IsEmpty ? NoTable("Cruise", type, leg)
+        : leg.Setting.Length > 0 && !type.Tables.Cruise.ContainsKey(leg.Setting)
+            ? ($"{type.Name} has no cruise setting {leg.Setting}.", leg.Origin.Cell(nameof(Leg.Setting)), string.Join(", ", type.Tables.CruiseSettings))
         : null;
+
+    // A table of which a cell could not be read is not used at all.
+    private static (string Text, string Cell, string Expected) NoTable(string sheet, AircraftType type, Leg leg) =>
+        leg.Doubts.FirstOrDefault(doubt => doubt.State == State.Fail && doubt.Cell.Contains($"/{sheet}/", StringComparison.Ordinal)) is { } lost
+            ? ($"The {sheet} table of {type.Name} cannot be used: {lost.Text.TrimEnd('.')}.", lost.Cell, lost.Expected)
+            : ($"The {sheet} sheet has no rows for {type.Name}.", leg.Origin.Cell(nameof(Leg.Aircraft)), "");
 
     private static LegSetup Setup(PlanningContext context, Leg leg, Aircraft aircraft, AircraftType type, Airport from, Airport to, FlownRoute route)
     {

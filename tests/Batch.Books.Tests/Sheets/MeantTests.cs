@@ -56,4 +56,29 @@ public sealed class MeantTests
         var error = Assert.Throws<BookException>(() => GoodBooks.Read((_, book) => book.Rename("Legs", "Legs week 49")));
         Assert.Contains("is it the one called Legs week 49? Then call it Legs", error.Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_leg_that_leaves_before_the_one_before_is_asked_about_at_its_date()
+    {
+        var week = GoodBooks.Read((_, book) => book.Set("Legs", 2, "Off blocks", new TimeSpan(0, 30, 0)));
+        var problem = Assert.Single(week.Problems, problem => problem.Text.Contains("leaves before", StringComparison.Ordinal));
+        Assert.Equal((State.Caution, "T101/2 leaves before T101/1; is it the next day, 8 Dec?", "2026-12-08"), (problem.State, problem.Text, problem.Expected));
+        Assert.EndsWith("/Legs/C3", problem.Cell, StringComparison.Ordinal);
+        Assert.Equal(3, week.Legs.Length);
+    }
+
+    [Fact]
+    public void A_workbook_of_another_program_is_not_passed_over_in_silence()
+    {
+        using var folder = new TempFolder();
+        GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx"));
+        File.WriteAllText(folder.File("week.ods"), "");
+        var missing = Assert.Throws<BookException>(() => BookReader.Read([Path.GetDirectoryName(folder.File("x")) ?? ""]));
+        Assert.Contains("week.ods stands in the folder and is not read; open it in a spreadsheet program and save it as .xlsx", missing.Message, StringComparison.Ordinal);
+        Assert.Contains("save it as .xlsx", Assert.Throws<BookException>(() => BookReader.Read([folder.File("week.ods")])).Message, StringComparison.Ordinal);
+
+        GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"));
+        var problem = Assert.Single(BookReader.Read([Path.GetDirectoryName(folder.File("x")) ?? ""]).Problems, problem => problem.Cell == "week.ods");
+        Assert.Equal(State.Caution, problem.State);
+    }
 }
