@@ -68,13 +68,18 @@ internal static class CsvText
         return lines.ToImmutable();
     }
 
-    /// <summary>The delimiter: the one of comma, semicolon and tab that stands most often outside quotes in the line of the first fifty that holds most of it.</summary>
+    /// <summary>
+    /// The delimiter: the one of semicolon, tab and comma that stands, outside quotes, in the most of the first hundred lines, for a text in one field may hold more commas than the file has columns; of two that
+    /// stand in as many, the one of which a line holds more.
+    /// </summary>
+    /// <param name="text">The text.</param>
     public static char Delimiter(string text)
     {
+        Span<int> lines = stackalloc int[3];
         Span<int> most = stackalloc int[3];
         Span<int> line = stackalloc int[3];
         var quoted = false;
-        var lines = 0;
+        var read = 0;
         foreach (var letter in text)
         {
             if (letter == '"') quoted = !quoted;
@@ -82,13 +87,28 @@ internal static class CsvText
             var kind = letter switch { ';' => 0, '\t' => 1, ',' => 2, _ => -1 };
             if (kind >= 0) line[kind]++;
             if (letter is not ('\n' or '\r')) continue;
-            for (var i = 0; i < 3; i++) most[i] = Math.Max(most[i], line[i]);
-            line.Clear();
-            if (++lines >= 100) break;
+            Count(line, lines, most);
+            if (++read >= 100) break;
         }
 
-        for (var i = 0; i < 3; i++) most[i] = Math.Max(most[i], line[i]);
-        var best = most[0] > 0 && most[0] >= most[1] && most[0] >= most[2] ? 0 : most[1] > 0 && most[1] >= most[2] ? 1 : 2;
+        Count(line, lines, most);
+        var best = 2;
+        for (var i = 1; i >= 0; i--)
+        {
+            if (lines[i] > 0 && (lines[i], most[i]).CompareTo((lines[best], most[best])) >= 0) best = i;
+        }
+
         return ";\t,"[best];
+    }
+
+    private static void Count(Span<int> line, Span<int> lines, Span<int> most)
+    {
+        for (var i = 0; i < line.Length; i++)
+        {
+            lines[i] += Math.Min(1, line[i]);
+            most[i] = Math.Max(most[i], line[i]);
+        }
+
+        line.Clear();
     }
 }

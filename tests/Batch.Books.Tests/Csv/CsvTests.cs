@@ -17,6 +17,11 @@ public sealed class CsvTests
     [InlineData("alone\n", ',')]
     [InlineData("", ',')]
     [InlineData("Text\n\"METAR, with, commas\"\n", ',')]
+    [InlineData("Item;Value\nName;Some Air\nBriefing topics;smoking, belts, seat backs, doors\n", ';')]
+    [InlineData("Item\tValue\nName\tSome Air\nBriefing topics\tsmoking, belts, seat backs; doors\n", '\t')]
+    [InlineData("Item,Value\nName,Some Air\nBriefing topics,smoking; belts; seat backs; doors\n", ',')]
+    [InlineData("Settings, one a row, of an invented operator;\nItem;Value\n", ';')]
+    [InlineData("Station;Text\nXAND;TEMPO 1,5\nXBEL;1,5 2,5\n", ';')]
     public void The_delimiter_is_detected(string text, char expected) => Assert.Equal(expected, CsvText.Delimiter(text));
 
     [Fact]
