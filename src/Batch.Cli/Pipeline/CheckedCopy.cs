@@ -22,10 +22,12 @@ public static class CheckedCopy
     public static CheckedBookContent Of(CheckedWeek week, Instant madeAt, bool hasResultColumns)
     {
         var problems = week.Plan.Input.Problems.Where(problem => problem.State != State.Note).ToImmutableArray();
-        var cells = week.Legs.ToDictionary(leg => leg.Plan.Key, leg => OriginOf(leg.Plan).Cell(nameof(Flight.Week.LegKey.Number)));
+        // Of two rows with the same trip and leg the first is planned, and its findings are the ones that are told.
+        var planned = week.Legs.Where(leg => leg.Plan is LegPlan.Planned).Select(leg => leg.Plan.Key).ToHashSet();
+        var cells = week.Legs.OrderBy(leg => leg.Plan is LegPlan.Unplanned).DistinctBy(leg => leg.Plan.Key).ToDictionary(leg => leg.Plan.Key, leg => OriginOf(leg.Plan).Cell(nameof(Flight.Week.LegKey.Number)));
         var rows = week.Legs.Where(leg => leg.Plan is LegPlan.Unplanned).ToLookup(leg => OriginOf(leg.Plan).Cell(""), StringComparer.Ordinal);
         var complaints = problems.Select(problem => Complaint(problem, rows[RowOf(problem.Cell)].FirstOrDefault()));
-        var unplanned = rows.SelectMany(row => row).ToDictionary(leg => leg.Plan.Key, leg => IsSaid(leg.Plan, problems));
+        var unplanned = rows.SelectMany(row => row).Where(leg => !planned.Contains(leg.Plan.Key)).DistinctBy(leg => leg.Plan.Key).ToDictionary(leg => leg.Plan.Key, leg => IsSaid(leg.Plan, problems));
         var findings = FindingsTable.Rows(week).Where(row => row.Finding.Verdict is Verdict.Fail or Verdict.Caution or Verdict.NotChecked && !Repeats(row, unplanned)).Select(row => Finding(row, cells));
         var legs = week.Legs.Select(Result).Where(leg => leg.Row.Length > 0).ToImmutableArray();
         return new CheckedBookContent
