@@ -65,8 +65,10 @@ public sealed class BoardKeysTests(BrowserFixture browser) : IClassFixture<Brows
         await board.Page.Keyboard.PressAsync("Escape");
         Assert.Equal(0, await board.Seen("#help"));
         await board.Page.Keyboard.PressAsync("ArrowRight");
+        await board.Until("document.querySelector('#detail').checkVisibility()");
         Assert.Equal(1, await board.Seen("#detail"));
         await board.Page.Keyboard.PressAsync("Escape");
+        await board.Until("!document.querySelector('#detail').checkVisibility()");
         Assert.Equal((0, "#state=fail"), (await board.Seen("#detail"), await board.Hash()));
         await board.Page.Keyboard.PressAsync("Escape");
         Assert.Equal("", await board.Hash());

@@ -30,6 +30,10 @@ internal sealed class BoardPage : IAsyncDisposable
 
     public Task<T> Ask<T>(string script) => Page.EvaluateExpressionAsync<T>(script);
 
+    /// <summary>Waits until something holds: a change of the address is told to the page a moment later.</summary>
+    /// <param name="condition">An expression of the page.</param>
+    public Task Until(string condition) => Page.WaitForExpressionAsync(condition);
+
     /// <summary>How many elements of a kind can be seen.</summary>
     public Task<int> Seen(string selector) => Ask<int>($"[...document.querySelectorAll('{selector}')].filter(one => one.checkVisibility() && !one.classList.contains('off')).length");
 
