@@ -41,18 +41,42 @@ internal sealed class Shelf
         }
     }
 
-    /// <summary>Notes the sheets that no declared sheet is named like; hidden ones are helpers of the book's own and are left alone.</summary>
+    /// <summary>Complains of sheets that have the columns of a declared sheet under another name: what stands in them is missing from every leg.</summary>
+    /// <param name="plans">The declared sheets.</param>
+    /// <param name="passedOver">Names of sheets that are known to hold no data.</param>
+    /// <returns>The complaints.</returns>
+    public ImmutableArray<Problem> ComplainOfStrays(IReadOnlyList<SheetPlan> plans, IReadOnlyList<string> passedOver) =>
+        [.. Strays(plans, passedOver).Select(stray => Complaints.Add(
+            stray.Sheet.Place,
+            State.Fail,
+            $"{stray.Sheet.Name} has the columns of {stray.Plan.Name}, but no sheet is called {stray.Plan.Name}, so it was not read",
+            stray.Sheet.Name,
+            $"the name {stray.Plan.Name}; hide the sheet if it is not meant"))];
+
+    /// <summary>The sheets that have the columns of a declared sheet under another name.</summary>
+    /// <param name="plans">The declared sheets.</param>
+    /// <param name="passedOver">Names of sheets that are known to hold no data.</param>
+    public IEnumerable<StraySheet> Strays(IReadOnlyList<SheetPlan> plans, IReadOnlyList<string> passedOver) =>
+        Others(plans, passedOver).Select(sheet => StraySheet.Of(sheet, plans, Has)).OfType<StraySheet>();
+
+    /// <summary>Notes the sheets that no declared sheet is named like and that are no strays.</summary>
     /// <param name="plans">The declared sheets.</param>
     /// <param name="passedOver">Names of sheets that are known to hold no data.</param>
     public void RemarkOnOthers(IReadOnlyList<SheetPlan> plans, IReadOnlyList<string> passedOver)
     {
-        var known = plans.Select(plan => plan.Name).Concat(passedOver).Select(HeaderText.Plain).ToHashSet(StringComparer.Ordinal);
-        foreach (var sheet in _books.SelectMany(book => book.Sheets).Where(sheet => !sheet.Hidden && !known.Contains(HeaderText.Plain(sheet.Name))))
+        foreach (var sheet in Others(plans, passedOver).Where(sheet => StraySheet.Of(sheet, plans, Has) is null))
         {
             var free = plans.Where(plan => !Has(plan)).Select(plan => plan.Name).ToArray();
             if (HeaderText.Near(HeaderText.Plain(sheet.Name), free) is { } near) Complaints.Add(sheet.Place, State.Caution, $"{sheet.Name} is not a sheet that is known, and was not read; did you mean {near}?", sheet.Name, near);
             else if (sheet.Rows.Count > 0) Complaints.Add(sheet.Place, State.Note, $"{sheet.Name} is not a sheet that is known, and was not read", sheet.Name);
         }
+    }
+
+    // Hidden sheets are helpers of the book's own and are left alone.
+    private IEnumerable<RawSheet> Others(IReadOnlyList<SheetPlan> plans, IReadOnlyList<string> passedOver)
+    {
+        var known = plans.Select(plan => plan.Name).Concat(passedOver).Select(HeaderText.Plain).ToHashSet(StringComparer.Ordinal);
+        return _books.SelectMany(book => book.Sheets).Where(sheet => !sheet.Hidden && !known.Contains(HeaderText.Plain(sheet.Name)));
     }
 
     // Results of an earlier run beside a leg that was taken out are no leg.

@@ -20,7 +20,8 @@ internal static class Week
     {
         var complaints = new Complaints();
         var shelf = new Shelf(books, complaints);
-        if (!shelf.Has(LegsSheet.Plan)) throw new BookException(string.Join("; ", notRead.Select(problem => problem.Text).Prepend(NoLegs(books))));
+        if (!shelf.Has(LegsSheet.Plan)) throw new BookException(string.Join("; ", notRead.Select(problem => problem.Text).Prepend(NoLegs(books, shelf))));
+        var strays = shelf.ComplainOfStrays(AllSheets.Plans, AllSheets.PassedOver);
         var settings = OperatorSheet.Read(shelf, out var settingFails);
         var types = Types(shelf);
         var airports = AirportsSheet.Read(shelf);
@@ -46,6 +47,7 @@ internal static class Week
             PassOnDoubts(draft, reference);
             draft.Doubt(settingFails);
             draft.Doubt(checkFails);
+            draft.Doubt(strays);
         }
 
         var week = new OperatorWeek
@@ -120,9 +122,11 @@ internal static class Week
     private static bool Touches(Leg leg, string word) =>
         new[] { leg.From, leg.To, leg.Alternate, leg.SecondAlternate, leg.Aircraft }.Concat(leg.Route.Split(' ')).Concat(leg.BackupRoute.Split(' ')).Contains(word, StringComparer.OrdinalIgnoreCase);
 
-    private static string NoLegs(ImmutableArray<RawBook> books)
+    private static string NoLegs(ImmutableArray<RawBook> books, Shelf shelf)
     {
+        var refusal = $"no book has a sheet Legs ({string.Join(", ", books.Select(book => book.Name))})";
+        if (shelf.Strays(AllSheets.Plans, AllSheets.PassedOver).FirstOrDefault(stray => stray.Plan == LegsSheet.Plan) is { } stray) return $"{refusal}; {stray.Sheet.Place} has its columns: call that sheet Legs";
         var names = books.SelectMany(book => book.Sheets).Select(sheet => sheet.Name).ToArray();
-        return $"no book has a sheet Legs ({string.Join(", ", books.Select(book => book.Name))})" + ((HeaderText.Near("legs", names) ?? names.FirstOrDefault(name => name.Contains("leg", StringComparison.OrdinalIgnoreCase))) is { } near ? $"; is it the one called {near}? Then call it Legs" : "");
+        return refusal + ((HeaderText.Near("legs", names) ?? names.FirstOrDefault(name => name.Contains("leg", StringComparison.OrdinalIgnoreCase))) is { } near ? $"; is it the one called {near}? Then call it Legs" : "");
     }
 }

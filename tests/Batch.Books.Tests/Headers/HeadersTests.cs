@@ -64,7 +64,7 @@ public sealed class HeadersTests
         {
             book.Sheets.Add(("Holidays", [["Who", "When"], ["all", "never"]]));
             book.Sheets.RemoveAll(sheet => sheet.Name == "Notices");
-            book.Sheets.Add(("Notises", [["Subject"], ["XAND"]]));
+            book.Sheets.Add(("Notises", [["About"], ["XAND"]]));
         });
         Assert.Equal(State.Note, ProblemsTests.Only(week, State.Note, "week.xlsx/Holidays").State);
         Assert.Contains("did you mean Notices?", ProblemsTests.Only(week, State.Caution, "week.xlsx/Notises").Text, StringComparison.Ordinal);

@@ -54,7 +54,7 @@ public sealed class MeantTests
     public void A_sheet_of_legs_under_another_name_is_named()
     {
         var error = Assert.Throws<BookException>(() => GoodBooks.Read((_, book) => book.Rename("Legs", "Legs week 49")));
-        Assert.Contains("is it the one called Legs week 49? Then call it Legs", error.Message, StringComparison.Ordinal);
+        Assert.Contains("week.xlsx/Legs week 49 has its columns: call that sheet Legs", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
