@@ -30,8 +30,8 @@ internal static partial class BulletinText
         return found.Length == 0 ? [text] : found;
     }
 
-    /// <summary>The groups from a place to the end, in the letters as written.</summary>
-    public static string AsWritten(string text, int from) => string.Join(' ', Split(text).Skip(from));
+    /// <summary>Some of the groups, in the letters as written.</summary>
+    public static string AsWritten(string text, Range groups) => string.Join(' ', Split(text).Take(groups));
 
     // Without the heading of a transmission, such as SAUS70 KWBC 121200 RRA (WMO-No. 386, abbreviated heading).
     private static IEnumerable<string> Split(string text)

@@ -73,7 +73,7 @@ public sealed partial record MetarReport
     {
         var groups = BulletinText.Groups(text);
         var remarksAt = groups.IndexOf("RMK");
-        var remarks = remarksAt < 0 ? "" : BulletinText.AsWritten(text, remarksAt + 1);
+        var remarks = remarksAt < 0 ? "" : BulletinText.AsWritten(text, (remarksAt + 1)..);
         if (remarksAt >= 0) groups = groups[..remarksAt];
         var trendAt = groups.FindIndex(g => g is "NOSIG" or "TEMPO" or "BECMG");
         var trend = trendAt < 0 ? "" : string.Join(' ', groups.Skip(trendAt));

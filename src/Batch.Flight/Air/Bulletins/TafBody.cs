@@ -42,6 +42,9 @@ internal sealed partial class TafBody
     // A group begins with FM241000, BECMG, TEMPO, INTER, PROB30 or PROB30 TEMPO.
     private static bool IsHead(string group) => group is "BECMG" or "TEMPO" or "INTER" || FromTime().IsMatch(group) || Probability().IsMatch(group);
 
+    /// <summary>Where the next change begins, at or behind a place; the count of groups where none does.</summary>
+    public static int NextHead(List<string> groups, int at) => groups.FindIndex(at, IsHead) is >= 0 and var next ? next : groups.Count;
+
     private TafGroup Head(List<string> groups, ref int at, Instant? validFrom)
     {
         var word = groups[at++];

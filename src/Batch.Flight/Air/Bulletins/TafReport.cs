@@ -82,9 +82,15 @@ public sealed partial record TafReport
     public static TafReport Parse(string text, Instant received)
     {
         var groups = BulletinText.Groups(text);
-        var remarksAt = groups.IndexOf("RMK");
-        var report = new TafReport { Remarks = remarksAt < 0 ? "" : BulletinText.AsWritten(text, remarksAt + 1) };
-        if (remarksAt >= 0) groups = groups[..remarksAt];
+        var report = new TafReport();
+        // Remarks stand at the end, but where a change follows them on a line of its own it is forecast all the same.
+        if (groups.IndexOf("RMK") is >= 0 and var remarksAt)
+        {
+            var end = TafBody.NextHead(groups, remarksAt);
+            report = report with { Remarks = BulletinText.AsWritten(text, (remarksAt + 1)..end) };
+            groups.RemoveRange(remarksAt, end - remarksAt);
+        }
+
         var unread = new List<UnreadGroup>();
 
         var (at, isOld) = (0, false);

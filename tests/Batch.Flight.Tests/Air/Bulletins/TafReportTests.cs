@@ -126,6 +126,15 @@ public sealed class TafReportTests
     }
 
     [Fact]
+    public void A_change_behind_remarks_is_forecast_all_the_same()
+    {
+        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT P6SM SKC RMK Fcst based on auto obs\n TEMPO 1214/1216 3/4SM FG VV002 FM121800 20010KT 2SM BR OVC004", Instant.FromUtc(2026, 5, 12, 11, 0));
+        Assert.Empty(report.Unread);
+        Assert.Equal("Fcst based on auto obs", report.Remarks);
+        Assert.Equal(new double?[] { null, 200, 400 }, report.Groups.Select(g => g.Conditions.Ceiling?.Value));
+    }
+
+    [Fact]
     public void Outside_its_validity_it_says_nothing()
     {
         var report = TafReport.Parse("TAF XAND 121100Z 1212/1224 18010KT CAVOK", Instant.FromUtc(2026, 5, 12, 11, 0));
