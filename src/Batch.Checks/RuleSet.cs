@@ -16,6 +16,7 @@ public sealed class RuleSet
         Name = file.Name;
         Date = file.Date;
         About = file.About;
+        FlightLevelsFrom = file.FlightLevelsFrom is { } feet ? new Feet(feet) : null;
         Rules = [.. file.Rules.Select(entry => entry.ToRule())];
         ByCheck = Rules.ToLookup(rule => rule.Check, StringComparer.Ordinal);
     }
@@ -34,6 +35,9 @@ public sealed class RuleSet
 
     /// <summary>Name and date as printed on every sheet, such as <c>us-charter 2026-09</c>.</summary>
     public string Title => Name + " " + Date;
+
+    /// <summary>Height from which a filed level is a flight level [ft]: 14 CFR 91.121(a), from memory; null where each airport has its own transition.</summary>
+    public Feet? FlightLevelsFrom { get; }
 
     /// <summary>Whether it asks for additional fuel for a failure at the critical point: ICAO Annex 6 Part I, 4.3.6.3 f) and CAT.OP.MPA.181(c), from memory.</summary>
     public bool AsksForAdditional => Name is "icao-annex-6" or "eu-commercial";
@@ -87,7 +91,7 @@ public sealed class RuleSet
     {
         var facts = LegFacts.Of(leg, type);
         var held = Rules.Where(rule => rule.When.HoldsFor(facts) != Holds.No).ToImmutableArray();
-        return new PlanningRules
+        var planning = new PlanningRules
         {
             Name = Title,
             Fuel = FuelOf(held, facts.Rules, op) with { AsksForAdditional = AsksForAdditional },
@@ -95,6 +99,7 @@ public sealed class RuleSet
             Weights = WeightsOf(held, op),
             OxygenFrom = type.Pressurised == false && Demanded(held, "ENR-05", "crew from") is { } from ? new Feet(from.Value) : null,
         };
+        return FlightLevelsFrom is { } levels ? planning with { FlightLevelsFrom = levels } : planning;
     }
 
     /// <summary>The rules sorted for legs with some facts.</summary>

@@ -48,7 +48,8 @@ public static partial class Some
     /// </summary>
     public static NavigationBook Book() => new([Xand, Xbel, Xcor, Xdun], Fixes, Airways, Grid());
 
-    private static readonly ImmutableArray<Fix> Fixes =
+    /// <summary>The fixes of <see cref="Book"/>.</summary>
+    public static ImmutableArray<Fix> Fixes { get; } =
     [
         Fix("NORRA", 41.25, -39.5),
         Fix("TIDES", 41.5, -38.5),
@@ -61,7 +62,8 @@ public static partial class Some
         Fix("TWINS", 10, 100),
     ];
 
-    private static readonly ImmutableArray<Airway> Airways =
+    /// <summary>The airways of <see cref="Book"/>.</summary>
+    public static ImmutableArray<Airway> Airways { get; } =
     [
         Airway("V12", ("NORRA", 5000, AirwayDirection.Both), ("TIDES", 6000, AirwayDirection.Both), ("OTTER", 4000, AirwayDirection.Both), ("GULLS", null, AirwayDirection.Both)),
         Airway("V20", ("TIDES", 7000, AirwayDirection.Forward), ("TWINS", null, AirwayDirection.Forward), ("LN", null, AirwayDirection.Both)),

@@ -43,8 +43,8 @@ internal static class TypesSheet
     private static readonly Column<CertificationCategory> Certification = Plan.Add(ColumnKinds.Word("Certification category", nameof(AircraftType.Certification), "Category of the type certificate; landing margins depend on it.",
         [("normal", CertificationCategory.Normal), ("commuter", CertificationCategory.Commuter), ("transport", CertificationCategory.Transport), ("utility", CertificationCategory.Normal), ("acrobatic", CertificationCategory.Normal)]));
 
-    private static readonly Column<string> Designator = Plan.Add(ColumnKinds.Ident("ICAO type designator", nameof(AircraftType.Designator), "Type designator for flight plans.", false, "Type designator", "ICAO designator"));
-    private static readonly Column<string> Equipment = Plan.Add(ColumnKinds.Text("ICAO equipment", nameof(AircraftType.Equipment), "Flight-plan equipment, item 10.", false, "Equipment"));
+    private static readonly Column<string> Designator = Plan.Add(ColumnKinds.Ident("ICAO type designator", nameof(AircraftType.Designator), "Type designator of flight plans; ZZZZ where the type has none.", false, "Type designator", "ICAO designator"));
+    private static readonly Column<string> Equipment = Plan.Add(ColumnKinds.Text("ICAO equipment", nameof(AircraftType.Equipment), "Equipment of flight plans, item 10, such as SDFGRY/LB1; further words, such as PBN/B2D2, go to item 18.", false, "Equipment"));
     private static readonly Column<double> ChordLeadingEdge = Plan.Add(ColumnKinds.Number(Quantity.Arm, "LEMAC", nameof(MeanAerodynamicChord.LeadingEdge), "Arm of the leading edge of the mean aerodynamic chord; with MAC the working shows centres of gravity in percent.", false, "Leading edge of MAC"));
     private static readonly Column<double> Chord = Plan.Add(ColumnKinds.AboveZero(Quantity.Arm, "MAC", nameof(MeanAerodynamicChord.Length), "Length of the mean aerodynamic chord.", false, "Mean aerodynamic chord"));
     private static readonly Column<double> TakeoffHeadwind = PerKnot("Takeoff headwind credit", nameof(RunwayCorrections.TakeoffHeadwindPerKnot), "Takeoff distance less per knot of headwind.");

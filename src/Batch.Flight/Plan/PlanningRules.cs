@@ -17,4 +17,7 @@ public sealed record PlanningRules
 
     /// <summary>Altitude above which an aircraft without pressure needs oxygen [ft]; null where the rules ask for none or the type is pressurised.</summary>
     public Feet? OxygenFrom { get; init; }
+
+    /// <summary>Height from which a level is filed as a flight level [ft]; below it as an altitude.</summary>
+    public Feet FlightLevelsFrom { get; init; } = new(10_000);
 }

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Text.Json;
 using Batch.Checks;
+using Batch.Flight.Filing;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
 using Batch.Sheets.Figures;
@@ -64,9 +65,17 @@ internal static class LegWriter
         json.WriteBoolean("nightLanding", plan.Daylight.IsNightLanding);
         json.Objects("log", plan.Log, FiguresWriter.Log);
         json.Objects("options", plan.Options, FiguresWriter.Option);
+        json.Object("flightPlan", () => Filed(json, FlightPlanFiling.Of(plan, week.Plan.Input.Airports, week.Plan.Input.Operator.Name)));
         Findings(json, leg);
         json.Texts("assumptions", plan.Assumptions);
         json.Texts("notes", plan.Notes);
+    }
+
+    private static void Filed(Utf8JsonWriter json, FlightPlanMessage message)
+    {
+        json.Texts("message", message.Lines);
+        json.WriteString("supplementary", message.Supplementary);
+        json.Texts("missing", message.Missing);
     }
 
     private static void UnplannedMembers(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg, LegPlan.Unplanned plan)

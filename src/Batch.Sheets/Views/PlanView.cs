@@ -54,6 +54,9 @@ internal sealed record PlanView
     [Value("Alternates in the order filed")]
     public required ImmutableArray<AlternateView> Alternates { get; init; }
 
+    [Value("Flight plan to be filed")]
+    public required FlightPlanView FlightPlan { get; init; }
+
     [Value("Sun and night")]
     public required DaylightView Daylight { get; init; }
 
@@ -98,6 +101,7 @@ internal sealed record PlanView
             Arrival = RunwayView.Of(plan.Leg.To, "Landing", plan.Arrival, runway.LandingFactor, runway.LandingCitation),
             Options = OptionView.Of(plan),
             Alternates = [.. plan.Alternates.Select(alternate => AlternateView.Of(alternate, plan, week))],
+            FlightPlan = FlightPlanView.Of(plan, week),
             Daylight = DaylightView.Of(plan),
             Notices = NoticesOnTheWay(plan, week),
             EnvelopePicture = Pictures.EnvelopePicture.Of(plan),
