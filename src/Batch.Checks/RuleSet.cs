@@ -10,6 +10,7 @@ namespace Batch.Checks;
 public sealed class RuleSet
 {
     private readonly ConcurrentDictionary<LegFacts, HeldRules> _held = [];
+    private readonly ConcurrentDictionary<(LegFacts Facts, Operator Operator), PlanningRules> _planning = new(PlannedAlike.Instance);
 
     private RuleSet(RuleFile file)
     {
@@ -87,9 +88,10 @@ public sealed class RuleSet
     /// <param name="leg">The leg; an empty rules cell counts as IFR and an empty purpose cell as charter.</param>
     /// <param name="type">Its type; where a fact that a rule depends on is not given, the rule is taken to hold.</param>
     /// <param name="op">The operator.</param>
-    public PlanningRules For(Leg leg, AircraftType type, Operator op)
+    public PlanningRules For(Leg leg, AircraftType type, Operator op) => _planning.GetOrAdd((LegFacts.Of(leg, type), op), static (asked, rules) => rules.PlanningOf(asked.Facts, asked.Operator), this);
+
+    private PlanningRules PlanningOf(LegFacts facts, Operator op)
     {
-        var facts = LegFacts.Of(leg, type);
         var held = Rules.Where(rule => rule.When.HoldsFor(facts) != Holds.No).ToImmutableArray();
         var planning = new PlanningRules
         {
@@ -97,7 +99,7 @@ public sealed class RuleSet
             Fuel = FuelOf(held, facts.Rules, op) with { AsksForAdditional = AsksForAdditional },
             Runway = RunwayOf(held),
             Weights = WeightsOf(held, op),
-            OxygenFrom = type.Pressurised == false && Demanded(held, "ENR-05", "crew from") is { } from ? new Feet(from.Value) : null,
+            OxygenFrom = facts.Pressurised == false && Demanded(held, "ENR-05", "crew from") is { } from ? new Feet(from.Value) : null,
         };
         return FlightLevelsFrom is { } levels ? planning with { FlightLevelsFrom = levels } : planning;
     }
@@ -111,8 +113,8 @@ public sealed class RuleSet
     /// <param name="leg">The leg.</param>
     internal Ruling? RulingFor(ICheck check, LegUnderCheck leg)
     {
-        var held = For(leg.Facts)[check.Id].Held;
-        return held.IsEmpty ? null : new Ruling(check, held, new OwnSetting(leg.Week.Setting(check.Id)));
+        var asked = For(leg.Facts)[check.Id];
+        return asked.Held.IsEmpty ? null : new Ruling(check, asked.Taken, new OwnSetting(leg.Week.Setting(check.Id)));
     }
 
     private static FuelRules FuelOf(ImmutableArray<Rule> held, FlightRules rules, Operator op)

@@ -23,7 +23,7 @@ public static class WeekChecker
             RuleSet = rules.Title,
             Rules = rules.Texts,
             Legs = [.. legs],
-            DutyTables = Crews.DutyTables.Of(ready, rules),
+            DutyTables = Crews.DutyTables.Of(ready, rules, jobs),
         };
     }
 
@@ -72,7 +72,7 @@ public static class WeekChecker
         var setting = leg.Week.Setting(check.Id);
         var own = new OwnSetting(setting);
         var ruling = new Ruling(check, asked.Taken, own);
-        var notes = setting is null ? [] : own.Notes(check, asked.Taken).Select(note => ruling.Note(note, setting.Origin.ToString()));
+        var notes = setting is null ? [] : own.Notes(check, asked.Taken.Rules).Select(note => ruling.Note(note, setting.Origin.ToString()));
         if (own.IsOff)
         {
             return notes;
@@ -80,7 +80,7 @@ public static class WeekChecker
 
         var doubts = asked.Missing.IsEmpty
             ? []
-            : new[] { new Ruling(check, asked.Unsure, own).NotChecked($"whether {RuleAmount.Cited(asked.Unsure)} applies depends on the {Words.List(asked.Missing)}, which the book does not give", leg.TypeCell("")) };
+            : new[] { new Ruling(check, new RuleGroup(asked.Unsure), own).NotChecked($"whether {RuleAmount.Cited(asked.Unsure)} applies depends on the {Words.List(asked.Missing)}, which the book does not give", leg.TypeCell("")) };
         return (asked.Held.IsEmpty ? [] : check.Look(leg, ruling)).Concat(doubts).Concat(notes);
     }
 }

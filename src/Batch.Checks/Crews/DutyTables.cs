@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Batch.Flight.Plan;
 
 namespace Batch.Checks.Crews;
@@ -8,7 +9,13 @@ internal static class DutyTables
     /// <summary>A table for every person, in the order of the plan.</summary>
     /// <param name="week">The week.</param>
     /// <param name="rules">The rules.</param>
-    public static ImmutableArray<DutyTable> Of(WeekUnderCheck week, RuleSet rules) => [.. week.Plan.Crew.Select(person => Of(week, rules, person))];
+    /// <param name="jobs">Persons at once, 1 or more; the result does not depend on it.</param>
+    public static ImmutableArray<DutyTable> Of(WeekUnderCheck week, RuleSet rules, int jobs)
+    {
+        var tables = new DutyTable[week.Plan.Crew.Length];
+        Parallel.For(0, tables.Length, new ParallelOptions { MaxDegreeOfParallelism = jobs }, index => tables[index] = Of(week, rules, week.Plan.Crew[index]));
+        return ImmutableCollectionsMarshal.AsImmutableArray(tables);
+    }
 
     private static DutyTable Of(WeekUnderCheck week, RuleSet rules, CrewWeek person)
     {

@@ -43,6 +43,6 @@ internal sealed class HeldRules
     internal sealed record OfCheck(ImmutableArray<Rule> Held, ImmutableArray<Rule> Unsure, ImmutableArray<string> Missing, Finding? Nothing)
     {
         /// <summary>The rules to go by: those that hold, else the unsure.</summary>
-        public ImmutableArray<Rule> Taken => Held.IsEmpty ? Unsure : Held;
+        public RuleGroup Taken { get; } = new(Held.IsEmpty ? Unsure : Held);
     }
 }

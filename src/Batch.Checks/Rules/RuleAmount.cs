@@ -10,7 +10,9 @@ namespace Batch.Checks.Rules;
 internal sealed record RuleAmount(double Value, string Unit, bool IsLeast, ImmutableArray<Rule> Rules)
 {
     /// <summary>Citations of the rules, joined.</summary>
-    public string Citation => Cited(Rules) + (Own.Length > 0 ? "; " + Own : "");
+    public string Citation => Own.Length > 0 ? RulesCited + "; " + Own : RulesCited;
+
+    private string RulesCited { get; } = Cited(Rules);
 
     /// <summary>Where the number comes from when it is the operator's own; empty when it is that of the rules.</summary>
     public string Own { get; init; } = "";

@@ -4,20 +4,18 @@ namespace Batch.Checks.Rules;
 internal sealed class Ruling
 {
     private readonly ICheck _check;
-    private readonly ImmutableArray<Rule> _rules;
+    private readonly RuleGroup _rules;
     private readonly OwnSetting _own;
-    private readonly string _notLookedAt;
 
     /// <summary>Makes it.</summary>
     /// <param name="check">The check.</param>
-    /// <param name="rules">Rules that hold, at least one.</param>
+    /// <param name="rules">Rules that hold.</param>
     /// <param name="own">The operator's setting.</param>
-    public Ruling(ICheck check, ImmutableArray<Rule> rules, OwnSetting own)
+    public Ruling(ICheck check, RuleGroup rules, OwnSetting own)
     {
         _check = check;
-        _rules = [.. rules.Where(rule => rule.Part != NotLookedAt)];
+        _rules = rules;
         _own = own;
-        _notLookedAt = string.Join("; ", rules.Where(rule => rule.Part == NotLookedAt).Select(rule => $"{rule.Says} ({rule.Citation})"));
     }
 
     /// <summary>The part of a check that its rules name and the program does not look at: every answer that judges the leg says so.</summary>
@@ -33,11 +31,11 @@ internal sealed class Ruling
 
     /// <summary>An amount that the rules name for this leg; null where they name none.</summary>
     /// <param name="name">Its name.</param>
-    public RuleAmount? AmountOrNone(string name) => RuleAmount.Strictest(_rules, name) is { } amount ? _own.Applied(_check, amount, name) : _own.Given(_check, _rules, name);
+    public RuleAmount? AmountOrNone(string name) => _rules.Strictest(name) is { } amount ? _own.Applied(_check, amount, name) : _own.Given(_check, _rules.Rules, name);
 
     /// <summary>Names of the parts that begin with some words, in the order of the rule file.</summary>
     /// <param name="words">The words.</param>
-    public IEnumerable<string> Parts(string words) => _rules.Select(rule => rule.Part).Where(part => part.StartsWith(words, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal);
+    public IEnumerable<string> Parts(string words) => _rules.Rules.Select(rule => rule.Part).Where(part => part.StartsWith(words, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal);
 
     /// <summary>A limit that the rules leave to the State of the operator, and that the Checks sheet does not give.</summary>
     /// <param name="what">The limit, as the subject of a sentence.</param>
@@ -46,7 +44,7 @@ internal sealed class Ruling
 
     /// <summary>A part of the check that is a condition without a number; null where the rules that hold name none.</summary>
     /// <param name="name">Its name.</param>
-    public RuleAmount? Condition(string name) => RuleAmount.Condition(_rules, name);
+    public RuleAmount? Condition(string name) => _rules.Condition(name);
 
     /// <summary>The condition is met.</summary>
     /// <param name="text">One sentence.</param>
@@ -79,7 +77,7 @@ internal sealed class Ruling
     /// <param name="cells">Cells to look at.</param>
     public Finding Trips(RuleAmount? by, string text, params string[] cells)
     {
-        var rules = by?.Rules ?? Whole;
+        var rules = by?.Rules ?? _rules.Whole;
         var state = StateOf(rules);
         var answer = Answer(VerdictOf(_own.Applied(state)), text + _own.Milder(state), by) with { Cells = Filled(cells) };
         return _own.Loosened(state) is { Length: > 0 } reason ? answer with { Loosened = reason } : answer;
@@ -123,19 +121,16 @@ internal sealed class Ruling
     /// <param name="rules">The rules.</param>
     public static State StateOf(IEnumerable<Rule> rules) => rules.Max(rule => rule.IsConfirmed || rule.State < State.Caution ? rule.State : State.Caution);
 
-    /// <summary>The rules of the check as a whole: those that name no part, or all where every rule names one.</summary>
-    private ImmutableArray<Rule> Whole => _rules.Any(rule => rule.Part.Length == 0) ? [.. _rules.Where(rule => rule.Part.Length == 0)] : _rules;
-
     private Finding Answer(Verdict verdict, string text, RuleAmount? by)
     {
-        var rules = by?.Rules ?? Whole;
+        var rules = by?.Rules ?? _rules.Whole;
         return new Finding
         {
             Check = _check.Id,
             Title = _check.Title,
             Verdict = verdict,
-            Text = _notLookedAt.Length == 0 || verdict is Verdict.NotApplicable or Verdict.NotChecked ? text : $"{text} Not looked at: {_notLookedAt}.",
-            Citation = by?.Citation ?? RuleAmount.Cited(rules),
+            Text = _rules.NotLookedAt.Length == 0 || verdict is Verdict.NotApplicable or Verdict.NotChecked ? text : $"{text} Not looked at: {_rules.NotLookedAt}.",
+            Citation = by?.Citation ?? _rules.Citation,
             IsBasisUnconfirmed = !rules.Any(rule => rule.IsConfirmed),
             Actor = _check.Actor,
             Loosened = by?.Loosened is { Length: > 0 } reason ? reason : _own.Loosened(null),
