@@ -14,7 +14,7 @@ public static class ExitStatus
     /// <summary>The input could not be used.</summary>
     public const int BadInput = 2;
 
-    /// <summary>A fault of the program.</summary>
+    /// <summary>A fault of the program, or something of a run could not be written.</summary>
     public const int ProgramFault = 3;
 
     /// <summary>The status of a checked week.</summary>
@@ -24,4 +24,8 @@ public static class ExitStatus
         faults.Count > 0 ? ProgramFault
         : week.Legs.Any(leg => leg.State is LegState.Fail or LegState.Unplanned) ? SomeFail
         : AllPass;
+
+    /// <summary>The status of a run: one that lacks a sheet must not look like a whole one to whatever called it.</summary>
+    /// <param name="report">The run.</param>
+    public static int Of(RunReport report) => report.NotWritten.IsEmpty ? Of(report.Week.Week, report.Week.Faults) : ProgramFault;
 }

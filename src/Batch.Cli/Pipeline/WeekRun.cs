@@ -36,11 +36,11 @@ public static class WeekRun
         folder.Write("register.xlsx", stream => ComplianceRegister.Write(week, stream));
         folder.Write("run.json", record);
         post.WriteCalendars(folder);
-        var books = guard.Run(
+        var books = guard.Run<CheckedBookResult?>(
             "the checked workbook",
             () => CheckedBook.Make(options.Books, week.Plan.Input.Inputs, CheckedCopy.Of(week, options.MadeAt, options.HasResultColumns)),
-            _ => new CheckedBookResult([], []));
-        foreach (var book in books.Files) folder.Write(book.Name, [.. book.Content]);
+            _ => null);
+        foreach (var book in books?.Files ?? []) folder.Write(book.Name, [.. book.Content]);
         cancel.ThrowIfCancellationRequested();
         folder.Commit();
         return new RunReport(
@@ -48,10 +48,11 @@ public static class WeekRun
             [.. sheets.Where(sheet => sheet.Html is not null).Select(sheet => sheet.Path)],
             [.. sheets.SelectMany(sheet => sheet.Problems).Concat(board.Problems).Distinct()],
             batch.PaperNotes,
-            books.Notes,
+            books?.Notes ?? [],
             post)
         {
             Files = folder.Files,
+            NotWritten = [.. sheets.Where(sheet => sheet.Html is null).Select(sheet => sheet.Path), .. board.IsRendered ? [] : new[] { "index.html" }, .. books is null ? new[] { "the checked workbook" } : []],
         };
     }
 
