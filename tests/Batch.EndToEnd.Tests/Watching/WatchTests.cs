@@ -68,6 +68,26 @@ public sealed class WatchTests : IDisposable
     }
 
     [Fact]
+    public void Every_broken_template_is_named_in_the_line_with_what_was_not_written()
+    {
+        var templates = Path.Combine(_folder.Path, "templates");
+        using var program = Start("--templates", templates);
+        program.Line("legs:");
+        var packet = File.ReadAllText(Path.Combine(templates, "crew-packet.html"));
+        var board = File.ReadAllText(Path.Combine(templates, "week-board.html"));
+        File.WriteAllText(Path.Combine(templates, "crew-packet.html"), "{{ persn }}");
+        File.WriteAllText(Path.Combine(templates, "week-board.html"), "{{ if }}");
+        var line = program.Line("legs:");
+        Assert.Contains("crew-packet.html(1,4)", line, StringComparison.Ordinal);
+        Assert.Contains("week-board.html(1,", line, StringComparison.Ordinal);
+        Assert.EndsWith("Not written: packets/ANA, packets/BEN, index.html.", line.TrimEnd(), StringComparison.Ordinal);
+
+        File.WriteAllText(Path.Combine(templates, "crew-packet.html"), packet);
+        File.WriteAllText(Path.Combine(templates, "week-board.html"), board);
+        Assert.DoesNotContain("Not written", program.Line("legs:"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_saved_template_is_run_again()
     {
         var templates = Path.Combine(_folder.Path, "templates");
