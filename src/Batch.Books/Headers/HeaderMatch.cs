@@ -30,6 +30,9 @@ internal sealed class HeaderMatch
     /// <summary>Columns that are not declared: number, header as written.</summary>
     public ImmutableArray<(int Column, string Header)> Others { get; private set; } = [];
 
+    /// <summary>Columns that were likely meant to be declared ones, with the complaint about each; they are not read.</summary>
+    public ImmutableArray<(int Column, Problem Problem)> Suspected { get; private set; } = [];
+
     /// <summary>Columns that an earlier run computed; they are not read.</summary>
     public ImmutableArray<int> Results { get; private set; } = [];
 
@@ -130,9 +133,10 @@ internal sealed class HeaderMatch
         var plain = new List<string>();
         foreach (var (number, header) in Others)
         {
-            if (HeaderText.Near(HeaderText.Of(header).Name, free.Select(column => column.Name)) is { } meant)
+            var (name, names) = (HeaderText.Of(header).Name, free.Select(column => column.Name).ToArray());
+            if ((HeaderText.Near(name, names) ?? HeaderText.Long(name, names)) is { } meant)
             {
-                complaints.Add(Sheet.Place.At(Row, number), State.Caution, $"{header} is not a column of {Plan.Name}; did you mean {meant}?", header, meant);
+                Suspected = Suspected.Add((number, complaints.Add(Sheet.Place.At(Row, number), State.Caution, $"{header} is not a column of {Plan.Name} and was not read; did you mean {meant}?", header, meant)));
             }
             else if (!Plan.IsOpen)
             {

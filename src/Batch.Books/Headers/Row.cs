@@ -16,6 +16,9 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
     /// <summary>The fails of this row so far.</summary>
     public IReadOnlyList<Problem> Fails => _fails;
 
+    /// <summary>The fails, and what stands in a column whose header is not known and was likely meant to be a known one.</summary>
+    public IReadOnlyList<Problem> Doubts => header.Suspected.IsEmpty ? _fails : [.. _fails, .. header.Suspected.Where(pair => !raw[pair.Column].IsBlank).Select(pair => pair.Problem)];
+
     /// <summary>The place of the row.</summary>
     public CellRef Place => header.Sheet.Place.At(raw.Number);
 

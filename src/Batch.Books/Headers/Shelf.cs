@@ -27,6 +27,15 @@ internal sealed class Shelf
     /// <summary>Whether any book has the sheet.</summary>
     public bool Has(SheetPlan plan) => _sheets.Contains(HeaderText.Plain(plan.Name));
 
+    /// <summary>Complains of every sheet that is the declared one.</summary>
+    /// <param name="plan">The declared sheet.</param>
+    /// <param name="text">One sentence.</param>
+    /// <param name="expected">What would have been understood.</param>
+    public void ComplainOfSheets(SheetPlan plan, string text, string expected)
+    {
+        foreach (var sheet in _sheets[HeaderText.Plain(plan.Name)]) Complaints.Add(sheet.Place, State.Fail, text, expected: expected);
+    }
+
     /// <summary>The rows of a declared sheet in all books, in book order.</summary>
     public IEnumerable<Row> Rows(SheetPlan plan)
     {

@@ -31,10 +31,40 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
         if (missing.Length > 0) row.Fail(column, $"{trip} has no leg {string.Join(", ", missing)}", "legs 1 to " + most.ToString(System.Globalization.CultureInfo.InvariantCulture));
     }
 
-    /// <summary>Passes the fails of a row on to the legs it is for; to all of the trip where that could not be read.</summary>
+    /// <summary>
+    /// Passes the doubts of a row on to the legs it is for; to all of the trip where that could not be read. Where the trip itself is not known, what the row holds may be missing from any leg: a caution of
+    /// every leg, or of those of the trips that were likely meant.
+    /// </summary>
     public void Doubt(Row row, string trip, LegSelection? selection)
     {
-        if (row.Fails.Count == 0) return;
-        foreach (var draft in _legs[trip].Where(draft => selection is null || selection.Contains(draft.Key.Number))) draft.Doubt(row.Fails);
+        if (row.Doubts.Count == 0) return;
+        if (_legs.Contains(trip))
+        {
+            foreach (var draft in _legs[trip].Where(draft => selection is null || selection.Contains(draft.Key.Number))) draft.Doubt(row.Doubts);
+            return;
+        }
+
+        var near = trip.Length == 0 ? [] : Likely.Words(trip, _legs.Select(group => group.Key));
+        var caution = new Problem
+        {
+            State = State.Caution,
+            Cell = row.Place.ToString(),
+            Text = $"A row of {row.Sheet.Name} names no trip of Legs, so what it holds may be missing from this leg: {row.Place}",
+            Read = "",
+            Expected = "",
+        };
+        foreach (var draft in near.IsEmpty ? drafts : near.SelectMany(name => _legs[name])) draft.Doubt([caution]);
+    }
+
+    /// <summary>Whether a row of passengers or cargo is a total or a remark: it names neither a trip of Legs or one alike, nor what it is of. That costs one caution.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="trip">Its column of trips.</param>
+    /// <param name="what">Its column of names.</param>
+    /// <param name="kind">What a row holds, such as <c>passenger</c>.</param>
+    public bool IsRemark(Row row, Column trip, Column what, string kind)
+    {
+        if (!row.Raw(what).IsBlank || _legs.Contains(row.Raw(trip).Text) || !Likely.Words(row.Raw(trip).Text, _legs.Select(group => group.Key)).IsEmpty) return false;
+        row.ComplainOfRow(State.Caution, $"the row holds no trip of Legs and no {kind}, so it is taken for a total or a remark", $"a trip and a {kind}, or nothing");
+        return true;
     }
 }

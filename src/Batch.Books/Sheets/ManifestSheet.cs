@@ -31,6 +31,7 @@ internal static class ManifestSheet
         var lines = ImmutableArray.CreateBuilder<ManifestLine>();
         foreach (var row in shelf.Rows(Plan))
         {
+            if (trips.IsRemark(row, Trip, Name, "passenger")) continue;
             var trip = trips.AsInLegs(row.NeededText(Trip));
             var legs = row.Take(Legs, LegSelection.All);
             var line = new ManifestLine

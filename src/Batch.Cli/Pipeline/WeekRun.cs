@@ -32,6 +32,7 @@ public static class WeekRun
 
         var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, facts, options.Paper, options.MakesPdf));
         if (board.IsRendered) folder.Write("index.html", Encoding.UTF8.GetBytes(board.Html));
+        else if (options.Memo is not null && folder.Before("index.html") is { } last) folder.Write("index.html", LastBoard.Of(last));
         folder.Write("findings.csv", FindingsTable.Csv(week));
         folder.Write("register.xlsx", stream => ComplianceRegister.Write(week, stream));
         folder.Write("run.json", record);
@@ -52,7 +53,7 @@ public static class WeekRun
             post)
         {
             Files = folder.Files,
-            NotWritten = [.. sheets.Where(sheet => sheet.Html is null).Select(sheet => sheet.Path), .. board.IsRendered ? [] : new[] { "index.html" }, .. books is null ? new[] { "the checked workbook" } : []],
+            NotWritten = [.. board.IsRendered ? [] : new[] { "index.html" }, .. sheets.Where(sheet => sheet.Html is null).Select(sheet => sheet.Path), .. books is null ? new[] { "the checked workbook" } : []],
         };
     }
 
@@ -66,10 +67,8 @@ public static class WeekRun
             throw new InputException($"--only {trip}: there is no such trip.{(near.IsEmpty ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
         }
 
-        return week with
-        {
-            Legs = [.. week.Legs.Where(leg => (options.Only.IsEmpty || options.Only.Contains(leg.Plan.Key.Trip)) && IsInDays(leg.Plan, options))],
-        };
+        ImmutableArray<CheckedLeg> legs = [.. week.Legs.Where(leg => (options.Only.IsEmpty || options.Only.Contains(leg.Plan.Key.Trip)) && IsInDays(leg.Plan, options))];
+        return !legs.IsEmpty || week.Legs.IsEmpty ? week with { Legs = legs } : throw new InputException("No leg is left by --only, --from and --to, so there is nothing to write.");
     }
 
     private static bool IsInDays(LegPlan plan, RunOptions options)

@@ -84,8 +84,9 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
     {
         var week = report.Week.Week;
         var files = report.Files;
-        var trouble = report.TemplateProblems.IsEmpty ? "" : "A template cannot be used: " + Listed(report.TemplateProblems, "; ") + (files.ContainsKey("index.html") ? "" : "\nThis is the last good board.");
-        if (!files.ContainsKey("index.html") && _served.Files.TryGetValue("index.html", out var last)) files = files.SetItem("index.html", last);
+        var isBoardMade = !report.NotWritten.Contains("index.html");
+        var trouble = report.TemplateProblems.IsEmpty ? "" : "A template cannot be used: " + Listed(report.TemplateProblems, "; ") + (isBoardMade ? "" : "\nThis is the last good board.");
+        if (!isBoardMade && _served.Files.TryGetValue("index.html", out var last)) files = files.SetItem("index.html", last);
         Serve(files.ToFrozenDictionary(StringComparer.Ordinal), trouble);
         var changed = _week is { } before ? "  " + StateChanges.Of(before, week) + "." : "";
         var wrong = trouble.Length == 0 ? "" : "  " + trouble.Split('\n')[0];
