@@ -21,6 +21,9 @@ internal sealed class HeaderMatch
     /// <summary>Row of the headers.</summary>
     public int Row { get; private init; }
 
+    /// <summary>The header row.</summary>
+    public required RawRow Headers { get; init; }
+
     /// <summary>Places of the declared columns that are there.</summary>
     public FrozenDictionary<Column, PlacedColumn> Placed { get; private set; } = FrozenDictionary<Column, PlacedColumn>.Empty;
 
@@ -71,7 +74,7 @@ internal sealed class HeaderMatch
             return null;
         }
 
-        var match = new HeaderMatch(sheet, plan) { Row = headers.Number };
+        var match = new HeaderMatch(sheet, plan) { Row = headers.Number, Headers = headers };
         match.Place(headers, known, defaults, complaints);
         return match;
     }

@@ -97,6 +97,12 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
             return false;
         }
 
+        if (cell.Kind == CellKind.Text && cell.Text.Trim() is "\"" or "''" or "\u3003" or "\u2033")
+        {
+            Fail(column, $"{column.Name} holds a mark that means the same as above, which is not read; write the value itself", column.Meaning);
+            return false;
+        }
+
         var reading = column.Read(cell, placed.Setting);
         value = reading.Value;
         if (reading.Complaint.Length > 0) Complain(reading.IsGood ? State.Caution : State.Fail, column, $"{column.Name} {reading.Complaint}", reading.Expected);

@@ -45,7 +45,9 @@ internal sealed class Shelf
             RemarkOnHidden(sheet, header);
             foreach (var raw in sheet.Rows)
             {
-                if (raw.Number > header.Row && !HoldsOnlyResults(raw, header)) yield return new Row(header, raw, Complaints);
+                if (raw.Number <= header.Row || HoldsOnlyResults(raw, header)) continue;
+                if (Repeats(raw, header.Headers)) Complaints.Add(sheet.Place.At(raw.Number), State.Note, "the headers stand here again; the row was passed over");
+                else yield return new Row(header, raw, Complaints);
             }
         }
     }
@@ -98,6 +100,13 @@ internal sealed class Shelf
         }
 
         return true;
+    }
+
+    // Headers that a list repeats on each of its pages.
+    private static bool Repeats(RawRow row, RawRow headers)
+    {
+        var filled = Enumerable.Range(1, row.Cells.Length).Where(column => !row[column].IsBlank).ToArray();
+        return filled.Length > 1 && Array.TrueForAll(filled, column => row[column].Kind == CellKind.Text && row[column].Text.Trim().Equals(headers[column].Text.Trim(), StringComparison.OrdinalIgnoreCase));
     }
 
     private void RemarkOnHidden(RawSheet sheet, HeaderMatch header)

@@ -6,6 +6,8 @@ namespace Batch.Books.Links;
 /// <summary>The trips of the week: finds the legs that a manifest or cargo row is for, and passes doubts on to them.</summary>
 internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
 {
+    private static readonly string[] Totals = ["total", "totals", "subtotal", "grandtotal", "sum", "count", "average"];
+
     private readonly ILookup<string, LegDraft> _legs = drafts.Where(draft => !draft.Key.Trip.StartsWith("row ", StringComparison.Ordinal)).ToLookup(draft => draft.Key.Trip, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The trip as the Legs sheet spells it; as written where it has none.</summary>
@@ -14,7 +16,8 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
     /// <summary>Whether any row of the Legs sheet is of the trip; complains at the cell where none is, without repeating it: a name may stand in the wrong column.</summary>
     public bool Resolve(Row row, Column column, string trip)
     {
-        if (trip.Length == 0) return false;
+        // Of a week without legs one complaint is enough.
+        if (trip.Length == 0 || drafts.Count == 0) return false;
         if (_legs.Contains(trip)) return true;
         var near = Likely.Words(trip, _legs.Select(group => group.Key));
         row.Fail(column, "the trip is not one of Legs" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "a trip of Legs");
@@ -56,6 +59,12 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
         foreach (var draft in near.IsEmpty ? drafts : near.SelectMany(name => _legs[name])) draft.Doubt([caution]);
     }
 
+    /// <summary>Passes a complaint on to the legs of a trip.</summary>
+    public void Doubt(string trip, LegSelection selection, Problem problem)
+    {
+        foreach (var draft in _legs[trip].Where(draft => selection.Contains(draft.Key.Number))) draft.Doubt([problem]);
+    }
+
     /// <summary>Whether a row of passengers or cargo is a total or a remark: it names neither a trip of Legs or one alike, nor what it is of. That costs one caution.</summary>
     /// <param name="row">The row.</param>
     /// <param name="trip">Its column of trips.</param>
@@ -63,7 +72,15 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
     /// <param name="kind">What a row holds, such as <c>passenger</c>.</param>
     public bool IsRemark(Row row, Column trip, Column what, string kind)
     {
+        if (IsTotal(row.Raw(what).Text) && row.Raw(trip).IsBlank) return Remark(row, kind);
         if (!row.Raw(what).IsBlank || _legs.Contains(row.Raw(trip).Text) || !Likely.Words(row.Raw(trip).Text, _legs.Select(group => group.Key)).IsEmpty) return false;
+        return Remark(row, kind);
+    }
+
+    private static bool IsTotal(string text) => Totals.Contains(HeaderText.Plain(text), StringComparer.Ordinal);
+
+    private static bool Remark(Row row, string kind)
+    {
         row.ComplainOfRow(State.Caution, $"the row holds no trip of Legs and no {kind}, so it is taken for a total or a remark", $"a trip and a {kind}, or nothing");
         return true;
     }

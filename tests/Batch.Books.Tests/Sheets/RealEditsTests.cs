@@ -151,4 +151,65 @@ public sealed class RealEditsTests
         var problem = ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/Q2");
         Assert.Equal(("Second pilot is not a code of Crew; did you mean TAN?", "TAN"), (problem.Text, problem.Expected));
     }
+
+    [Fact]
+    public void A_total_that_stands_in_the_column_of_names_is_no_passenger()
+    {
+        var week = GoodBooks.Read((_, book) => book.Add("Manifest", null, null, "Total:", null, 260, 60));
+        Assert.Equal("week.xlsx/Manifest/5", Assert.Single(week.Problems, problem => problem.State != State.Note).Cell);
+        Assert.All(week.Legs, leg => Assert.Empty(leg.Doubts));
+    }
+
+    [Fact]
+    public void Headers_that_stand_again_below_are_passed_over_with_a_note()
+    {
+        var week = GoodBooks.Read((_, book) => book["Legs"].Insert(3, [.. book["Legs"][0]]));
+        Assert.Equal("the headers stand here again; the row was passed over", ProblemsTests.Only(week, State.Note, "week.xlsx/Legs/4").Text);
+        Assert.DoesNotContain(week.Problems, problem => problem.State != State.Note);
+        Assert.Equal((3, 0), (week.Legs.Length, week.BrokenLegs.Length));
+    }
+
+    [Fact]
+    public void A_week_without_a_leg_does_not_complain_of_each_passenger()
+    {
+        var week = GoodBooks.Read((_, book) => book["Legs"].RemoveRange(1, 3));
+        Assert.Equal("week.xlsx/Legs", Assert.Single(week.Problems, problem => problem.State != State.Note).Cell);
+    }
+
+    [Theory]
+    [InlineData("all", "all", true)]
+    [InlineData("1", "all", true)]
+    [InlineData("1-2", "2", true)]
+    [InlineData("1", "2", false)]
+    public void A_passenger_pasted_twice_is_a_caution_of_the_legs_and_is_not_named(string one, string other, bool isAsked)
+    {
+        var week = GoodBooks.Read((_, book) =>
+        {
+            book.Set("Manifest", 1, "Legs", one);
+            book.Add("Manifest", "T101", other, "ansel quill ", "man", 190, 40, 2);
+        });
+        Assert.Equal(4, week.Manifest.Length);
+        var problems = week.Problems.Where(problem => problem.State != State.Note).ToArray();
+        Assert.Equal(isAsked ? 1 : 0, problems.Length);
+        if (!isAsked) return;
+        Assert.Equal((State.Caution, "week.xlsx/Manifest/5", ""), (problems[0].State, problems[0].Cell, problems[0].Read));
+        Assert.StartsWith("a passenger of this name stands also in week.xlsx/Manifest/2 for the same leg", problems[0].Text, StringComparison.Ordinal);
+        Assert.Equal(problems[0], Assert.Single(week.Legs[1].Doubts));
+    }
+
+    [Fact]
+    public void Places_kept_for_passengers_to_come_are_not_asked_about()
+    {
+        var week = GoodBooks.Read((_, book) => book.Add("Manifest", "T101", null, "TBA", "man").Add("Manifest", "T101", null, "TBA", "man"));
+        Assert.DoesNotContain(week.Problems, problem => problem.State != State.Note);
+    }
+
+    [Fact]
+    public void A_ditto_mark_is_not_taken_for_a_value()
+    {
+        var week = GoodBooks.Read((_, book) => book.Set("Legs", 2, "Trip", "\"").Set("Legs", 2, "Captain", "\""));
+        Assert.StartsWith("Trip holds a mark that means the same as above", ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/A3").Text, StringComparison.Ordinal);
+        Assert.StartsWith("Captain holds a mark that means the same as above", ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/P3").Text, StringComparison.Ordinal);
+        Assert.Equal("row 3", Assert.Single(week.BrokenLegs).Key.Trip);
+    }
 }
