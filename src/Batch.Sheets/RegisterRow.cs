@@ -1,4 +1,5 @@
 using Batch.Checks;
+using Batch.Flight.Week;
 
 namespace Batch.Sheets;
 
@@ -10,6 +11,9 @@ public sealed record RegisterRow
 
     /// <summary>Leg number.</summary>
     public required int Leg { get; init; }
+
+    /// <summary>What names the leg, also where its number could not be read.</summary>
+    public LegKey Key { get; init; }
 
     /// <summary>Registration as written; may be empty.</summary>
     public required string Aircraft { get; init; }

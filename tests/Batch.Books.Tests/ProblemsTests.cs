@@ -90,13 +90,16 @@ public sealed class ProblemsTests
     }
 
     [Fact]
-    public void Orphan_rows_name_the_nearest_trip()
+    public void Orphan_rows_name_the_nearest_trip_and_what_they_hold_may_be_missing_from_its_legs_or_from_any()
     {
         var week = GoodBooks.Read((_, book) => book.Set("Manifest", 1, "Trip", "T110").Set("Cargo", 1, "Trip", "ZZZZZZ"));
         Assert.Equal("the trip is not one of Legs; did you mean T101?", Only(week, State.Fail, "week.xlsx/Manifest/A2").Text);
         Assert.Equal("the trip is not one of Legs", Only(week, State.Fail, "week.xlsx/Cargo/A2").Text);
         Assert.Equal((2, 0), (week.Manifest.Length, week.Cargo.Length));
-        Assert.All(week.Legs, leg => Assert.Empty(leg.Doubts));
+        Assert.Equal(
+            [["week.xlsx/Manifest/2", "week.xlsx/Cargo/2"], ["week.xlsx/Manifest/2", "week.xlsx/Cargo/2"], ["week.xlsx/Cargo/2"]],
+            week.Legs.Select(leg => leg.Doubts.Select(doubt => doubt.Cell).ToArray()));
+        Assert.All(week.Legs.SelectMany(leg => leg.Doubts), doubt => Assert.Equal(State.Caution, doubt.State));
     }
 
     [Fact]

@@ -46,6 +46,22 @@ public sealed class CommandLineTests
     }
 
     [Fact]
+    public void A_run_that_lacks_a_sheet_says_so_at_its_end_and_ends_with_status_3()
+    {
+        using var folder = new TemporaryFolder();
+        var templates = Directory.CreateDirectory(Path.Combine(folder.Path, "templates")).FullName;
+        File.WriteAllText(Path.Combine(templates, "crew-packet.html"), "{{ if person.code == 'RIM' }}{{ nothing }}{{ end }}");
+        string[] run = ["run", RepositoryRoot.PathOf("input-samples"), "--out", Path.Combine(folder.Path, "out"), "--only", "T101", "--no-pdf"];
+        var whole = SampleRun.Run(run);
+        var (status, output, errors) = SampleRun.Run([.. run, "--templates", templates]);
+        Assert.Equal((0, 3), (whole.Status, status));
+        Assert.DoesNotContain("Not written", whole.Output, StringComparison.Ordinal);
+        Assert.EndsWith("Not written: packets/RIM. Why stands above.", output.TrimEnd(), StringComparison.Ordinal);
+        Assert.Contains("crew-packet.html(1,", errors, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(folder.Path, "out", "packets", "RIM.html")));
+    }
+
+    [Fact]
     public void Explain_shows_formula_inputs_and_cells()
     {
         var (_, output, _) = SampleRun.Run("explain", RepositoryRoot.PathOf("input-samples"), "--leg", "T101/1");

@@ -45,7 +45,9 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         Assert.Contains("Changed since revision 1", File.ReadAllText(Path.Combine(run.Out, "sheets", "T101.html")), StringComparison.Ordinal);
         Assert.Contains("T101/1: off blocks 08:30 to 09:00", File.ReadAllText(Path.Combine(run.Out, "sheets", "T101.html")), StringComparison.Ordinal);
         Assert.DoesNotContain("Changed since", File.ReadAllText(Path.Combine(run.Out, "sheets", "T102.html")), StringComparison.Ordinal);
-        Assert.Equal(0, run.Send().Status);
+        var again = run.Send();
+        Assert.Equal(0, again.Status);
+        Assert.Contains("1 draft written.", again.Output, StringComparison.Ordinal);
         Assert.Equal(["RIM-revision-2.eml"], Directory.GetFiles(Path.Combine(run.Out, "drafts")).Select(Path.GetFileName));
         var mail = run.Draft("RIM", 2);
         Assert.Contains("T101/1: off blocks 08:30 to 09:00", mail.TextBody, StringComparison.Ordinal);
@@ -105,6 +107,20 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         Assert.Equal(1, status);
         Assert.Contains("RIM   revision 1  NOT SENT: the mail address in the Crew sheet", output, StringComparison.Ordinal);
         Assert.Contains(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{run.People.Length - 1} drafts written, 1 not"), output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(".pdf", "packets/RIM.pdf is not in the run; run again without --no-pdf")]
+    [InlineData(".*", "packets/RIM could not be written by the run; run again, which says why")]
+    public void A_person_whose_packet_was_not_written_is_named_with_what_to_do(string missing, string why)
+    {
+        using var run = new PostRun(first);
+        foreach (var file in Directory.GetFiles(Path.Combine(run.Out, "packets"), "RIM" + missing)) File.Delete(file);
+        var (status, output, _) = run.Send();
+        Assert.Equal(1, status);
+        Assert.Contains("RIM   revision 1  NOT SENT: " + why, output, StringComparison.Ordinal);
+        Assert.Contains("1 not", output, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(run.Out, "drafts", "RIM-revision-1.eml")));
     }
 
     [Fact]

@@ -15,14 +15,14 @@ internal static class ClockReading
             return written.IsGood && written.Value is { Date: { } day, Time: { } time } && time == LocalTime.Midnight ? Reading<LocalDate>.Good(day) : DateText.Read(cell.Text);
         }
 
-        if (cell.Kind != CellKind.Number) return Reading<LocalDate>.Bad("is not a date", DateText.Expected);
+        if (cell.Kind != CellKind.Number) return Reading<LocalDate>.Bad(DateText.NoDate, DateText.Expected);
         if (cell.Look == NumberLook.Plain && double.IsInteger(cell.Number) && cell.Number is >= 19500101 and <= 21001231)
         {
             return DateText.Read(cell.Number.ToString("0", CultureInfo.InvariantCulture));
         }
 
         // Days 18264 to 73415 are 1950 to 2100.
-        if (cell.Number is < 18264 or > 73415) return Reading<LocalDate>.Bad("is not a date", DateText.Expected);
+        if (cell.Number is < 18264 or > 73415) return Reading<LocalDate>.Bad(DateText.NoDate, DateText.Expected);
         return Reading<LocalDate>.Good(RawCell.DayZero.PlusDays((int)Math.Floor(cell.Number + (0.5 / 86400))));
     }
 
@@ -33,9 +33,12 @@ internal static class ClockReading
         {
             CellKind.Text => TimeText.Read(cell.Text),
             CellKind.Number => OfNumber(cell),
-            CellKind.Blank or CellKind.Boolean or CellKind.Error => Reading<WrittenTime>.Bad("is not a time", TimeText.Expected),
+            CellKind.Blank or CellKind.Boolean or CellKind.Error => Reading<WrittenTime>.Bad(TimeText.NoTime, TimeText.Expected),
         };
-        if (!reading.IsGood || reading.Value.Offset is not null || setting.Unit is not { Dimension: Dimension.UniversalTime }) return reading;
+        if (setting.Unit is not { Dimension: Dimension.UniversalTime }) return reading;
+        // Beside a column in UTC the likely time would not say which clock it is of.
+        if (reading.Complaint == TimeText.NoTime) return Reading<WrittenTime>.Bad(TimeText.NoTime, TimeText.Expected);
+        if (!reading.IsGood || reading.Value.Offset is not null) return reading;
         return reading.Then(written => written with { Offset = Offset.Zero });
     }
 
@@ -52,7 +55,7 @@ internal static class ClockReading
     {
         var written = Written(cell, setting);
         const string Expected = "a date and time in UTC such as 2026-12-07T06:00Z";
-        if (!written.IsGood) return Reading<Instant>.Bad(written.Complaint, written.Expected == TimeText.Expected ? Expected : written.Expected);
+        if (!written.IsGood) return Reading<Instant>.Bad(written.Complaint, written.Complaint == TimeText.NoTime ? Expected : written.Expected);
         if (written.Value.Date is not { } date) return Reading<Instant>.Bad("has no date", Expected);
         var offset = written.Value.Offset ?? Offset.Zero;
         if (written.Value.Time is { } time) return Reading<Instant>.Good(date.At(time).WithOffset(offset).ToInstant());
@@ -62,7 +65,7 @@ internal static class ClockReading
 
     private static Reading<WrittenTime> OfNumber(RawCell cell)
     {
-        var bad = Reading<WrittenTime>.Bad("is not a time", TimeText.Expected);
+        var bad = Reading<WrittenTime>.Bad(TimeText.NoTime, cell.Look == NumberLook.Plain ? LikelyTime.Of(cell.Number) : TimeText.Expected);
         if (cell.Number < 0) return bad;
         if (cell.Number < 1 && (cell.Look != NumberLook.Plain || cell.Number > 0 || cell.Text == "0"))
         {
@@ -70,8 +73,8 @@ internal static class ClockReading
             return seconds < 86400 ? Reading<WrittenTime>.Good(new WrittenTime(null, LocalTime.FromSecondsSinceMidnight(seconds), null)) : bad;
         }
 
-        // 0730 typed into a spreadsheet becomes the number 730.
-        if (cell.Look == NumberLook.Plain && double.IsInteger(cell.Number) && cell.Number <= 2359)
+        // 0730 typed into a spreadsheet becomes the number 730. 7 may be 0700 or 0007.
+        if (cell.Look == NumberLook.Plain && double.IsInteger(cell.Number) && cell.Number is < 1 or (> 24 and <= 2359))
         {
             var time = TimeText.TimeOfDay(cell.Number.ToString("0000", CultureInfo.InvariantCulture));
             return time is null ? bad : Reading<WrittenTime>.Good(new WrittenTime(null, time, null));

@@ -12,6 +12,9 @@ internal sealed record RawSheet
     /// <summary>Rows that hold anything, in order.</summary>
     public required IReadOnlyList<RawRow> Rows { get; init; }
 
+    /// <summary>Merged cells, in the order of the file.</summary>
+    public ImmutableArray<MergedArea> Merged { get; init; } = [];
+
     /// <summary>Whether the sheet itself is hidden.</summary>
     public bool Hidden { get; init; }
 

@@ -9,6 +9,9 @@ internal static partial class TimeText
     /// <summary>What is understood, for messages.</summary>
     public const string Expected = "a time such as 07:30, 0730, 1930Z or 2026-12-07T07:30Z";
 
+    /// <summary>The complaint about what is no time at all.</summary>
+    public const string NoTime = "is not a time";
+
     /// <summary>Longest text that can mean a date or a time.</summary>
     private const int GreatestLength = 60;
 
@@ -16,7 +19,7 @@ internal static partial class TimeText
     public static Reading<WrittenTime> Read(string text)
     {
         var plain = text.Trim();
-        if (plain.Length > GreatestLength) return Bad;
+        if (plain.Length > GreatestLength) return Bad("");
         Offset? offset = null;
         if (UtcMark().Match(plain) is { Success: true } utc)
         {
@@ -26,7 +29,7 @@ internal static partial class TimeText
         else if (OffsetMark().Match(plain) is { Success: true } mark)
         {
             var minutes = (Number(mark.Groups["h"].Value) * 60) + Number(mark.Groups["m"].Value);
-            if (minutes > 18 * 60) return Bad;
+            if (minutes > 18 * 60) return Bad("");
             offset = Offset.FromSeconds(60 * (mark.Groups["sign"].Value == "-" ? -minutes : minutes));
             plain = plain[..mark.Groups["sign"].Index];
         }
@@ -40,12 +43,10 @@ internal static partial class TimeText
             if (TimeOfDay(plain[(at + 1)..]) is not { } late) continue;
             var day = DateText.Read(plain[..at].TrimEnd(' ', ','));
             if (day.IsGood) return Reading<WrittenTime>.Good(new WrittenTime(day.Value, late, offset));
-            if (day.Complaint != "is not a date") return Reading<WrittenTime>.Bad(day.Complaint, day.Expected);
+            if (day.Complaint != DateText.NoDate) return Reading<WrittenTime>.Bad(day.Complaint, day.Expected);
         }
 
-        if (date.Complaint != "is not a date") return Reading<WrittenTime>.Bad(date.Complaint, date.Expected);
-        // 19.30 may be hours with a fraction: shown, not taken.
-        return TimeOfDay(plain.Replace('.', ':')) is { } meant ? Reading<WrittenTime>.Bad("is not a time", $"{meant.ToString("HH':'mm", CultureInfo.InvariantCulture)}, if that is meant") : Bad;
+        return date.Complaint == DateText.NoDate ? Bad(text) : Reading<WrittenTime>.Bad(date.Complaint, date.Expected);
     }
 
     /// <summary>A time of day without date or offset; null where the text is none.</summary>
@@ -68,7 +69,7 @@ internal static partial class TimeText
         return hour < 24 && minute < 60 && second < 60 ? new LocalTime(hour, minute, second) : null;
     }
 
-    private static Reading<WrittenTime> Bad => Reading<WrittenTime>.Bad("is not a time", Expected);
+    private static Reading<WrittenTime> Bad(string text) => Reading<WrittenTime>.Bad(NoTime, LikelyTime.Of(text));
 
     private static int Number(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 

@@ -45,6 +45,8 @@ internal static partial class CsvFolder
         }
 
         var delimiter = CsvText.Delimiter(text);
+        (text, var unclosed) = StrayQuotes.LeftOut(text, delimiter);
+        remarks = remarks.AddRange(unclosed.Take(20).Select(number => (place.At(number), State.Caution, "a quotation mark that opens a text is never closed, and was left out; see that the row is whole")));
         var malformed = new List<int>();
         var options = new CsvReaderOptions { Separator = delimiter, HasHeader = false, SkipEmptyLines = false, OnMalformedRecord = record => malformed.Add((int)record.RecordNumber) };
         var rows = new List<RawRow>();

@@ -15,7 +15,14 @@ internal sealed class SheetXml(IReadOnlyList<string> texts, NumberLook[] looks, 
     private const int DaysTo1904 = 1462;
 
     private readonly List<RawCell> _cells = [];
+    private readonly MergedCells _merged = new(book);
     private int _read;
+
+    /// <summary>What is to be said about cells merged over rows, once the rows are read; empty for nothing.</summary>
+    public string MergedRemark { get; private set; } = "";
+
+    /// <summary>The merged cells, once the rows are read.</summary>
+    public ImmutableArray<MergedArea> Merged => _merged.Areas;
 
     /// <summary>The rows that hold anything.</summary>
     public IReadOnlyList<RawRow> Rows(WorksheetPart part)
@@ -25,14 +32,31 @@ internal sealed class SheetXml(IReadOnlyList<string> texts, NumberLook[] looks, 
         var number = 0;
         while (reader.Read())
         {
-            if (reader.NodeType != XmlNodeType.Element || reader.LocalName != "row") continue;
+            if (reader.NodeType != XmlNodeType.Element) continue;
+            if (reader.LocalName == "mergeCell") _merged.Add(reader.GetAttribute("ref"));
+            if (reader.LocalName != "row") continue;
             number = Number(reader.GetAttribute("r")) is > 0 and var written ? written : number + 1;
             var hidden = reader.GetAttribute("hidden") is "1" or "true";
             ReadCells(reader);
             if (_cells.Exists(cell => !cell.IsBlank)) rows.Add(new RawRow(number, [.. _cells], hidden));
         }
 
+        MergedRemark = _merged.Spread(rows);
         return rows;
+    }
+
+    /// <summary>The number of the column that a cell such as <c>AB7</c> stands in; 0 where it names none.</summary>
+    public static int Column(string? reference)
+    {
+        var column = 0;
+        foreach (var letter in reference ?? "")
+        {
+            if (!char.IsAsciiLetterUpper(letter)) break;
+            column = (column * 26) + letter - 'A' + 1;
+            if (column > 20000) break;
+        }
+
+        return column;
     }
 
     private void ReadCells(XmlReader reader)
@@ -95,17 +119,4 @@ internal sealed class SheetXml(IReadOnlyList<string> texts, NumberLook[] looks, 
     }
 
     private static int Number(string? text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : -1;
-
-    private static int Column(string? reference)
-    {
-        var column = 0;
-        foreach (var letter in reference ?? "")
-        {
-            if (!char.IsAsciiLetterUpper(letter)) break;
-            column = (column * 26) + letter - 'A' + 1;
-            if (column > 20000) break;
-        }
-
-        return column;
-    }
 }

@@ -68,11 +68,16 @@ internal static class WorkbookFile
         {
             var title = sheet.Name?.Value ?? "";
             if (sheet.Id?.Value is not { } id || !workbook.TryGetPartById(id, out var part) || part is not WorksheetPart worksheet) continue;
+            var place = new CellRef(index, sheets.Count, name + "/" + title);
+            var xml = new SheetXml(texts, looks, from1904, name);
+            var rows = xml.Rows(worksheet);
             sheets.Add(new RawSheet
             {
-                Place = new CellRef(index, sheets.Count, name + "/" + title),
+                Place = place,
                 Name = title,
-                Rows = new SheetXml(texts, looks, from1904, name).Rows(worksheet),
+                Rows = rows,
+                Merged = xml.Merged,
+                Remarks = xml.MergedRemark.Length > 0 ? [(place, State.Note, xml.MergedRemark)] : [],
                 Hidden = sheet.State is { } state && state.Value != SheetStateValues.Visible,
             });
         }

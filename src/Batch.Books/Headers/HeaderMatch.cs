@@ -21,6 +21,9 @@ internal sealed class HeaderMatch
     /// <summary>Row of the headers.</summary>
     public int Row { get; private init; }
 
+    /// <summary>The header row.</summary>
+    public required RawRow Headers { get; init; }
+
     /// <summary>Places of the declared columns that are there.</summary>
     public FrozenDictionary<Column, PlacedColumn> Placed { get; private set; } = FrozenDictionary<Column, PlacedColumn>.Empty;
 
@@ -29,6 +32,9 @@ internal sealed class HeaderMatch
 
     /// <summary>Columns that are not declared: number, header as written.</summary>
     public ImmutableArray<(int Column, string Header)> Others { get; private set; } = [];
+
+    /// <summary>Columns that were likely meant to be declared ones, with the complaint about each; they are not read.</summary>
+    public ImmutableArray<(int Column, Problem Problem)> Suspected { get; private set; } = [];
 
     /// <summary>Columns that an earlier run computed; they are not read.</summary>
     public ImmutableArray<int> Results { get; private set; } = [];
@@ -68,7 +74,7 @@ internal sealed class HeaderMatch
             return null;
         }
 
-        var match = new HeaderMatch(sheet, plan) { Row = headers.Number };
+        var match = new HeaderMatch(sheet, plan) { Row = headers.Number, Headers = headers };
         match.Place(headers, known, defaults, complaints);
         return match;
     }
@@ -130,9 +136,10 @@ internal sealed class HeaderMatch
         var plain = new List<string>();
         foreach (var (number, header) in Others)
         {
-            if (HeaderText.Near(HeaderText.Of(header).Name, free.Select(column => column.Name)) is { } meant)
+            var (name, names) = (HeaderText.Of(header).Name, free.Select(column => column.Name).ToArray());
+            if ((HeaderText.Near(name, names) ?? HeaderText.Long(name, names)) is { } meant)
             {
-                complaints.Add(Sheet.Place.At(Row, number), State.Caution, $"{header} is not a column of {Plan.Name}; did you mean {meant}?", header, meant);
+                Suspected = Suspected.Add((number, complaints.Add(Sheet.Place.At(Row, number), State.Caution, $"{header} is not a column of {Plan.Name} and was not read; did you mean {meant}?", header, meant)));
             }
             else if (!Plan.IsOpen)
             {

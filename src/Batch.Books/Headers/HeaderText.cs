@@ -43,6 +43,29 @@ internal readonly record struct HeaderText(string Name, string Unit, string Asid
             .FirstOrDefault();
     }
 
+    /// <summary>The one of some names that a short name was likely meant for: the beginning of one, such as <c>Cat</c> of Category, or letters of one with its first and last, such as <c>Wt</c> of Weight; null where none or several fit.</summary>
+    /// <param name="name">Name without case, spacing and punctuation.</param>
+    /// <param name="names">Names as declared.</param>
+    public static string? Long(string name, IEnumerable<string> names)
+    {
+        if (name.Length < 2) return null;
+        var fitting = names.Where(declared => IsShortFor(name, Plain(declared))).Take(2).ToArray();
+        return fitting is [var only] ? only : null;
+    }
+
+    private static bool IsShortFor(string name, string whole)
+    {
+        if (name.Length >= whole.Length) return false;
+        if (name.Length >= 3 && whole.StartsWith(name, StringComparison.Ordinal)) return true;
+        var found = 0;
+        foreach (var letter in whole)
+        {
+            if (found < name.Length && letter == name[found]) found++;
+        }
+
+        return found == name.Length && name[0] == whole[0] && name[^1] == whole[^1];
+    }
+
     private static (string Outside, string Inside) Bracketed(string text, char open, char close)
     {
         var start = text.IndexOf(open, StringComparison.Ordinal);

@@ -16,6 +16,9 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
     /// <summary>The fails of this row so far.</summary>
     public IReadOnlyList<Problem> Fails => _fails;
 
+    /// <summary>The fails, and what stands in a column whose header is not known and was likely meant to be a known one.</summary>
+    public IReadOnlyList<Problem> Doubts => header.Suspected.IsEmpty ? _fails : [.. _fails, .. header.Suspected.Where(pair => !raw[pair.Column].IsBlank).Select(pair => pair.Problem)];
+
     /// <summary>The place of the row.</summary>
     public CellRef Place => header.Sheet.Place.At(raw.Number);
 
@@ -91,6 +94,12 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
         if (cell.Kind == CellKind.Error)
         {
             Fail(column, cell.Text[0] == '#' ? $"{column.Name} holds the error value {cell.Text}" : $"{column.Name}: {cell.Text}; open the book in a spreadsheet program and save it", column.Meaning);
+            return false;
+        }
+
+        if (cell.Kind == CellKind.Text && cell.Text.Trim() is "\"" or "''" or "\u3003" or "\u2033")
+        {
+            Fail(column, $"{column.Name} holds a mark that means the same as above, which is not read; write the value itself", column.Meaning);
             return false;
         }
 

@@ -27,6 +27,15 @@ internal sealed class Shelf
     /// <summary>Whether any book has the sheet.</summary>
     public bool Has(SheetPlan plan) => _sheets.Contains(HeaderText.Plain(plan.Name));
 
+    /// <summary>Complains of every sheet that is the declared one.</summary>
+    /// <param name="plan">The declared sheet.</param>
+    /// <param name="text">One sentence.</param>
+    /// <param name="expected">What would have been understood.</param>
+    public void ComplainOfSheets(SheetPlan plan, string text, string expected)
+    {
+        foreach (var sheet in _sheets[HeaderText.Plain(plan.Name)]) Complaints.Add(sheet.Place, State.Fail, text, expected: expected);
+    }
+
     /// <summary>The rows of a declared sheet in all books, in book order.</summary>
     public IEnumerable<Row> Rows(SheetPlan plan)
     {
@@ -36,7 +45,9 @@ internal sealed class Shelf
             RemarkOnHidden(sheet, header);
             foreach (var raw in sheet.Rows)
             {
-                if (raw.Number > header.Row && !HoldsOnlyResults(raw, header)) yield return new Row(header, raw, Complaints);
+                if (raw.Number <= header.Row || HoldsOnlyResults(raw, header)) continue;
+                if (Repeats(raw, header.Headers)) Complaints.Add(sheet.Place.At(raw.Number), State.Note, "the headers stand here again; the row was passed over");
+                else yield return new Row(header, raw, Complaints);
             }
         }
     }
@@ -89,6 +100,13 @@ internal sealed class Shelf
         }
 
         return true;
+    }
+
+    // Headers that a list repeats on each of its pages.
+    private static bool Repeats(RawRow row, RawRow headers)
+    {
+        var filled = Enumerable.Range(1, row.Cells.Length).Where(column => !row[column].IsBlank).ToArray();
+        return filled.Length > 1 && Array.TrueForAll(filled, column => row[column].Kind == CellKind.Text && row[column].Text.Trim().Equals(headers[column].Text.Trim(), StringComparison.OrdinalIgnoreCase));
     }
 
     private void RemarkOnHidden(RawSheet sheet, HeaderMatch header)

@@ -30,7 +30,7 @@ internal sealed class LegDraft(Row row, LegKey key, Leg? leg, BrokenLeg shell)
     }
 
     /// <summary>The leg with its doubts; null where it is broken.</summary>
-    public Leg? Whole => leg is null || IsDouble ? null : leg with { Doubts = [.. row.Fails, .. _doubts] };
+    public Leg? Whole => leg is null || IsDouble ? null : leg with { Doubts = [.. row.Doubts, .. _doubts] };
 
     /// <summary>The broken leg with everything that is wrong with it.</summary>
     public BrokenLeg Broken => shell with { Problems = [.. row.Fails, .. _doubts] };

@@ -6,6 +6,8 @@ namespace Batch.Books.Links;
 /// <summary>The trips of the week: finds the legs that a manifest or cargo row is for, and passes doubts on to them.</summary>
 internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
 {
+    private static readonly string[] Totals = ["total", "totals", "subtotal", "grandtotal", "sum", "count", "average"];
+
     private readonly ILookup<string, LegDraft> _legs = drafts.Where(draft => !draft.Key.Trip.StartsWith("row ", StringComparison.Ordinal)).ToLookup(draft => draft.Key.Trip, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The trip as the Legs sheet spells it; as written where it has none.</summary>
@@ -14,7 +16,8 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
     /// <summary>Whether any row of the Legs sheet is of the trip; complains at the cell where none is, without repeating it: a name may stand in the wrong column.</summary>
     public bool Resolve(Row row, Column column, string trip)
     {
-        if (trip.Length == 0) return false;
+        // Of a week without legs one complaint is enough.
+        if (trip.Length == 0 || drafts.Count == 0) return false;
         if (_legs.Contains(trip)) return true;
         var near = Likely.Words(trip, _legs.Select(group => group.Key));
         row.Fail(column, "the trip is not one of Legs" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "a trip of Legs");
@@ -31,10 +34,54 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
         if (missing.Length > 0) row.Fail(column, $"{trip} has no leg {string.Join(", ", missing)}", "legs 1 to " + most.ToString(System.Globalization.CultureInfo.InvariantCulture));
     }
 
-    /// <summary>Passes the fails of a row on to the legs it is for; to all of the trip where that could not be read.</summary>
+    /// <summary>
+    /// Passes the doubts of a row on to the legs it is for; to all of the trip where that could not be read. Where the trip itself is not known, what the row holds may be missing from any leg: a caution of
+    /// every leg, or of those of the trips that were likely meant.
+    /// </summary>
     public void Doubt(Row row, string trip, LegSelection? selection)
     {
-        if (row.Fails.Count == 0) return;
-        foreach (var draft in _legs[trip].Where(draft => selection is null || selection.Contains(draft.Key.Number))) draft.Doubt(row.Fails);
+        if (row.Doubts.Count == 0) return;
+        if (_legs.Contains(trip))
+        {
+            foreach (var draft in _legs[trip].Where(draft => selection is null || selection.Contains(draft.Key.Number))) draft.Doubt(row.Doubts);
+            return;
+        }
+
+        var near = trip.Length == 0 ? [] : Likely.Words(trip, _legs.Select(group => group.Key));
+        var caution = new Problem
+        {
+            State = State.Caution,
+            Cell = row.Place.ToString(),
+            Text = $"A row of {row.Sheet.Name} names no trip of Legs, so what it holds may be missing from this leg: {row.Place}",
+            Read = "",
+            Expected = "",
+        };
+        foreach (var draft in near.IsEmpty ? drafts : near.SelectMany(name => _legs[name])) draft.Doubt([caution]);
+    }
+
+    /// <summary>Passes a complaint on to the legs of a trip.</summary>
+    public void Doubt(string trip, LegSelection selection, Problem problem)
+    {
+        foreach (var draft in _legs[trip].Where(draft => selection.Contains(draft.Key.Number))) draft.Doubt([problem]);
+    }
+
+    /// <summary>Whether a row of passengers or cargo is a total or a remark: it names neither a trip of Legs or one alike, nor what it is of. That costs one caution.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="trip">Its column of trips.</param>
+    /// <param name="what">Its column of names.</param>
+    /// <param name="kind">What a row holds, such as <c>passenger</c>.</param>
+    public bool IsRemark(Row row, Column trip, Column what, string kind)
+    {
+        if (IsTotal(row.Raw(what).Text) && row.Raw(trip).IsBlank) return Remark(row, kind);
+        if (!row.Raw(what).IsBlank || _legs.Contains(row.Raw(trip).Text) || !Likely.Words(row.Raw(trip).Text, _legs.Select(group => group.Key)).IsEmpty) return false;
+        return Remark(row, kind);
+    }
+
+    private static bool IsTotal(string text) => Totals.Contains(HeaderText.Plain(text), StringComparer.Ordinal);
+
+    private static bool Remark(Row row, string kind)
+    {
+        row.ComplainOfRow(State.Caution, $"the row holds no trip of Legs and no {kind}, so it is taken for a total or a remark", $"a trip and a {kind}, or nothing");
+        return true;
     }
 }

@@ -76,6 +76,8 @@ internal sealed class BookMarker
             at = at with { Column = row is null ? 1 : Math.Max(1, Array.FindIndex(row.Cells, filled => !filled.IsBlank) + 1) };
         }
 
+        // Of merged cells only the first is seen.
+        if (sheet.Merged.FirstOrDefault(area => area.Hides(at.Row, at.Column)) is { } merged) at = at with { Row = merged.FirstRow, Column = merged.FirstColumn };
         return (at, true);
     }
 

@@ -24,6 +24,7 @@ internal static class CargoSheet
         var lines = ImmutableArray.CreateBuilder<CargoLine>();
         foreach (var row in shelf.Rows(Plan))
         {
+            if (trips.IsRemark(row, Trip, What, "piece of cargo")) continue;
             var trip = trips.AsInLegs(row.NeededText(Trip));
             var legs = row.Take(Legs, LegSelection.All);
             var line = new CargoLine

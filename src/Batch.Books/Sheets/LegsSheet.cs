@@ -47,10 +47,18 @@ internal static class LegsSheet
     {
         var drafts = new List<LegDraft>();
         var trips = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
-        foreach (var row in shelf.Rows(Plan)) drafts.Add(Draft(row, reference, trips));
+        foreach (var row in shelf.Rows(Plan))
+        {
+            if (HoldsLeg(row)) drafts.Add(Draft(row, reference, trips));
+            else row.ComplainOfRow(State.Caution, "the row holds no date, airports, aircraft or captain, so it is taken for a total or a remark, not for a leg", "a leg, or nothing");
+        }
+
+        if (drafts.Count == 0) shelf.ComplainOfSheets(Plan, "no legs were found here, so nothing is planned", "one leg a row, below the headers");
         LegOrder.Look(drafts, Trip, Number, Date);
         return drafts;
     }
+
+    private static bool HoldsLeg(Row row) => new Column[] { Date, OffBlocks, AircraftColumn, From, To, Captain }.Any(column => !row.Raw(column).IsBlank);
 
     private static LegDraft Draft(Row row, Reference reference, Dictionary<string, string> trips)
     {
@@ -64,7 +72,7 @@ internal static class LegsSheet
         var to = row.NeededText(To);
         var captain = row.NeededText(Captain);
         var secondPilot = row.Text(SecondPilot);
-        var key = new LegKey(trip.Length > 0 ? trip : "row " + row.Place.Row.ToString(CultureInfo.InvariantCulture), number);
+        var key = trip.Length > 0 ? new LegKey(trip, number) { Row = number > 0 ? 0 : row.Place.Row } : new LegKey("row " + row.Place.Row.ToString(CultureInfo.InvariantCulture), number);
         var shell = new BrokenLeg
         {
             Key = key,

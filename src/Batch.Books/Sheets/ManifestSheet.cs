@@ -1,3 +1,4 @@
+using Batch.Books.Cells;
 using Batch.Books.Headers;
 using Batch.Books.Links;
 using Batch.Books.Units;
@@ -29,8 +30,10 @@ internal static class ManifestSheet
     public static ImmutableArray<ManifestLine> Read(Shelf shelf, Trips trips)
     {
         var lines = ImmutableArray.CreateBuilder<ManifestLine>();
+        var seen = new Dictionary<(string Trip, string Name), List<(LegSelection Legs, CellRef Place)>>();
         foreach (var row in shelf.Rows(Plan))
         {
+            if (trips.IsRemark(row, Trip, Name, "passenger")) continue;
             var trip = trips.AsInLegs(row.NeededText(Trip));
             var legs = row.Take(Legs, LegSelection.All);
             var line = new ManifestLine
@@ -50,10 +53,30 @@ internal static class ManifestSheet
             var isKnown = trips.Resolve(row, Trip, trip);
             if (isKnown) trips.LookAtLegs(row, Legs, trip, legs);
             trips.Doubt(row, trip, legs);
-            if (!row.IsLost && legs is not null && isKnown) lines.Add(line);
+            if (row.IsLost || legs is null || !isKnown) continue;
+            lines.Add(line);
+            if (Again(seen, row, line) is { } problem) trips.Doubt(trip, legs, problem);
         }
 
         return lines.ToImmutable();
+    }
+
+    // A row pasted twice weighs twice. One word is no person's name: TBA or Guest may be several.
+    private static Problem? Again(Dictionary<(string Trip, string Name), List<(LegSelection Legs, CellRef Place)>> seen, Row row, ManifestLine line)
+    {
+        var name = line.Name.Trim().ToUpperInvariant();
+        if (!name.Contains(' ', StringComparison.Ordinal)) return null;
+        if (!seen.TryGetValue((line.Trip, name), out var rows)) seen.Add((line.Trip, name), rows = []);
+        var at = rows.FindIndex(other => Meet(other.Legs, line.Legs));
+        rows.Add((line.Legs, row.Place));
+        return at < 0 ? null : row.ComplainOfRow(State.Caution, $"a passenger of this name stands also in {rows[at].Place} for the same leg, and both are aboard; is it one person?", "one row for each passenger");
+    }
+
+    private static bool Meet(LegSelection one, LegSelection other)
+    {
+        // Two that are for all legs meet in the first.
+        var most = Math.Min(one.Greatest ?? int.MaxValue, other.Greatest ?? int.MaxValue);
+        return Enumerable.Range(1, most == int.MaxValue ? 1 : Math.Min(most, 9999)).Any(number => one.Contains(number) && other.Contains(number));
     }
 
     private static void LookPlausible(Row row, ManifestLine line)

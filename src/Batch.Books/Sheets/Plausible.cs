@@ -1,4 +1,5 @@
 using Batch.Books.Headers;
+using Batch.Books.Units;
 
 namespace Batch.Books.Sheets;
 
@@ -8,8 +9,10 @@ internal static class Plausible
     /// <summary>Cautions of an adult under 90 lb (41 kg) or over 400 lb (181 kg); the person is not named.</summary>
     public static void Adult(Row row, Column column, double weightLb)
     {
-        if (weightLb < 90) row.Complain(State.Caution, column, $"{column.Name} of {new Pounds(weightLb)} is little for an adult; was it given in kilograms?", "a weight in the unit of the header, or with its unit, such as 80 kg");
-        else if (weightLb > 400) row.Complain(State.Caution, column, $"{column.Name} of {new Pounds(weightLb)} is much for one person; was it given in pounds in a column of kilograms?", "a weight in the unit of the header, or with its unit");
+        var isMetric = row.Setting(column).Unit is { } unit && !unit.Factor.Equals(Quantity.Weight.Kept.Factor);
+        var asked = isMetric ? "; was it given in pounds in a column of kilograms?" : "; is it the weight of one?";
+        if (weightLb < 90) row.Complain(State.Caution, column, $"{column.Name} of {new Pounds(weightLb)} is little for an adult; " + (isMetric ? "is it a child?" : "was it given in kilograms in a column of pounds?"), "a weight in the unit of the header, or with its unit, such as 80 kg");
+        else if (weightLb > 400) row.Complain(State.Caution, column, $"{column.Name} of {new Pounds(weightLb)} is much for one person" + asked, "a weight in the unit of the header, or with its unit");
     }
 
     /// <summary>Cautions of a child over 250 lb or an infant over 60 lb.</summary>

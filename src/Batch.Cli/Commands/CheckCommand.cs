@@ -28,7 +28,7 @@ internal static class CheckCommand
             """
             Plans and checks every leg and prints what fails, worst first; writes no files.
 
-            Exit status: 0 every leg passes or has cautions only, 1 some leg fails or is unplanned (with --stress: as planned or under a scenario), 2 the input could not be used, 3 a fault of the program.
+            Exit status: 0 every leg passes or has cautions only, 1 some leg fails or is unplanned (with --stress: as planned or under a scenario), 2 the input could not be used or holds no leg, 3 a fault of the program.
 
             Examples:
               tripbatch check operator.xlsx week.xlsx

@@ -8,8 +8,11 @@ namespace Batch.Cli.Commands;
 /// <summary><c>tripbatch run</c>: everything, into a folder.</summary>
 internal static class RunCommand
 {
-    /// <summary>Counts, what the crews are to be told, where it was written, the prompt.</summary>
+    /// <summary>Counts, what the crews are to be told, where it was written, what was not, the prompt.</summary>
     private const int LinesBelow = 9;
+
+    /// <summary>What was not written is named up to this many; the rest is counted.</summary>
+    private const int MostListed = 12;
 
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">Where it writes.</param>
@@ -35,7 +38,8 @@ internal static class RunCommand
             Reads the books, plans and checks every leg, and writes the trip sheets, the board, your own week book with its
             offending cells marked, the findings and the record.
 
-            Exit status: 0 every leg passes or has cautions only, 1 some leg fails or is unplanned, 2 the input could not be used, 3 a fault of the program.
+            Exit status: 0 every leg passes or has cautions only, 1 some leg fails or is unplanned, 2 the input could not be used or holds no leg,
+            3 a fault of the program, or a sheet could not be written.
 
             Examples:
               tripbatch run operator.xlsx week.xlsx --out out
@@ -102,7 +106,7 @@ internal static class RunCommand
         new PostText(terminal).Changes(report.Post);
         var board = report.Files.ContainsKey("index.html") ? Path.Combine(options.Out, "index.html") : "no board, for what is wrong in its template";
         terminal.WriteSentence($"Written: {board}, {Counted(report, "sheets", "trip sheet")}, {Counted(report, "packets", "crew packet")}, {Counted(report, "loads", "load sheet")}.");
-        var status = ExitStatus.Of(report.Week.Week, report.Week.Faults);
-        return status == ExitStatus.AllPass && !report.TemplateProblems.IsEmpty ? ExitStatus.BadInput : status;
+        if (!report.NotWritten.IsEmpty) terminal.WriteSentence($"Not written: {string.Join(", ", report.NotWritten.Take(MostListed))}{(report.NotWritten.Length > MostListed ? string.Create(CultureInfo.InvariantCulture, $" and {report.NotWritten.Length - MostListed} more") : "")}. Why stands above.");
+        return ExitStatus.Of(report);
     }
 }

@@ -69,8 +69,8 @@ internal sealed class SendText(Terminal terminal) : IProgress<Delivery>
         var ledger = options.Ledger ?? WeekPost.LedgerBeside(options.Run);
         var open = failed > 0 ? string.Create(CultureInfo.InvariantCulture, $", {failed} not; the same command again tries those") : "";
         if (options.Target is not null) terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{sent} sent{open}. What was issued to whom is in {ledger}."));
-        else if (options.IsByHand) terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{report.Drafts.Count} drafts written and noted in {ledger} as sent by you{open}."));
-        else terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{report.Drafts.Count} drafts written{open}. Nothing was sent, and nothing is noted as issued: --smtp sends, --by-hand notes that you send them."));
+        else if (options.IsByHand) terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{report.Drafts.Count} {(report.Drafts.Count == 1 ? "draft" : "drafts")} written and noted in {ledger} as sent by you{open}."));
+        else terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{report.Drafts.Count} {(report.Drafts.Count == 1 ? "draft" : "drafts")} written{open}. Nothing was sent, and nothing is noted as issued: --smtp sends, --by-hand notes that you send them."));
         if (isStopped) terminal.Output.WriteLine("Stopped by you; what was sent is noted, and the same command carries on.");
     }
 

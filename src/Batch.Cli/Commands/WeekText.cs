@@ -49,7 +49,7 @@ internal sealed class WeekText(Terminal terminal)
         ];
         Fitted(lines, room, "complaints about the books");
         var notes = problems.Count(problem => problem.State == State.Note);
-        if (notes > 0) Line(string.Create(CultureInfo.InvariantCulture, $"{notes} notes about the books, listed in run.json and on the board."));
+        if (notes > 0) Line(string.Create(CultureInfo.InvariantCulture, $"{notes} {(notes == 1 ? "note" : "notes")} about the books, listed in run.json and on the board."));
         if (!problems.IsEmpty) Line("");
     }
 

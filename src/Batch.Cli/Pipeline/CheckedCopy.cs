@@ -49,7 +49,7 @@ public static class CheckedCopy
 
     // Why a leg was not planned is said once: by the complaint about the cell where there is one, else by the leg's own line; never again as doubtful data.
     private static bool Repeats(RegisterRow row, Dictionary<Flight.Week.LegKey, bool> unplanned) =>
-        unplanned.TryGetValue(new Flight.Week.LegKey(row.Trip, row.Leg), out var isSaid) && (isSaid || row.Finding.Check == DataCheck);
+        unplanned.TryGetValue(row.Key, out var isSaid) && (isSaid || row.Finding.Check == DataCheck);
 
     private static bool IsSaid(LegPlan plan, ImmutableArray<Problem> problems) => plan is LegPlan.Unplanned { Why: var why } &&
         problems.Any(problem => problem.State == State.Fail && RowOf(problem.Cell) == OriginOf(plan).Cell("") && (why.Contains(problem.Text, StringComparison.Ordinal) || problem.Text.Contains(why.TrimEnd('.'), StringComparison.Ordinal)));
@@ -80,7 +80,7 @@ public static class CheckedCopy
         {
             State = finding.Verdict switch { Verdict.Fail => State.Fail, Verdict.Caution => State.Caution, _ => State.Note },
             Word = row.State,
-            Leg = new Flight.Week.LegKey(row.Trip, row.Leg).ToString(),
+            Leg = row.Key.ToString(),
             Day = row.Date,
             Aircraft = row.Aircraft,
             Check = $"{finding.Check} {finding.Title}",
@@ -92,7 +92,7 @@ public static class CheckedCopy
             Citation = finding.Citation + (finding.IsBasisUnconfirmed ? " (basis to be confirmed)" : ""),
             Actor = finding.Actor,
             Cells = [.. finding.Cells.Where(cell => cell.Length > 0)],
-            LegCell = cells.GetValueOrDefault(new Flight.Week.LegKey(row.Trip, row.Leg), ""),
+            LegCell = cells.GetValueOrDefault(row.Key, ""),
         };
     }
 

@@ -17,7 +17,7 @@ internal sealed class LetterWriter(string folder, WeekPost post, JsonElement run
     public WrittenLetter Write(CrewIssue issue, bool isAgain)
     {
         if (MailAddress.Complaint(issue.Person.Mail) is { Length: > 0 } complaint) return None(issue, $"the mail address in the Crew sheet {complaint}");
-        if (Attachments(issue) is not { } files) return None(issue, $"{SheetPaths.Packet(issue.Person.Code)}.pdf is not in the run; run again without --no-pdf");
+        if (Attachments(issue) is not { } files) return None(issue, Missing(SheetPaths.Packet(issue.Person.Code)));
         var mail = MailBody.Render(renderer, Letter(issue) with { Attachments = [.. files.Select(file => file.Name)] });
         if (!mail.IsRendered) return new WrittenLetter(issue, null, null, "", mail.Problems);
         var packet = Packet(issue, isAgain);
@@ -36,6 +36,13 @@ internal sealed class LetterWriter(string folder, WeekPost post, JsonElement run
         };
         return new WrittenLetter(issue, packet, letter, "", []);
     }
+
+    /// <summary>Why there is no packet: a run without paper holds its page, a run that could not write it holds neither.</summary>
+    private string Missing(string packet) => File.Exists(InRun(packet + ".html"))
+        ? $"{packet}.pdf is not in the run; run again without --no-pdf"
+        : $"{packet} could not be written by the run; run again, which says why";
+
+    private string InRun(string path) => Path.Combine(folder, path.Replace('/', Path.DirectorySeparatorChar));
 
     private static WrittenLetter None(CrewIssue issue, string why) => new(issue, null, null, why, []);
 
@@ -80,7 +87,7 @@ internal sealed class LetterWriter(string folder, WeekPost post, JsonElement run
         var files = ImmutableArray.CreateBuilder<MailAttachment>();
         if (issue.Legs.Any(leg => !leg.IsHeld))
         {
-            var packet = Path.Combine(folder, SheetPaths.Packet(issue.Person.Code).Replace('/', Path.DirectorySeparatorChar) + ".pdf");
+            var packet = InRun(SheetPaths.Packet(issue.Person.Code) + ".pdf");
             if (!File.Exists(packet)) return null;
             files.Add(MailAttachment.Pdf($"packet-{code}.pdf", File.ReadAllBytes(packet)));
         }

@@ -52,6 +52,14 @@ public sealed class OutputFolder : IDisposable
         _files[name] = File.ReadAllBytes(path);
     }
 
+    /// <summary>A file of the run that stands there; null where it has none.</summary>
+    /// <param name="name">Path inside the folder, with forward slashes.</param>
+    public byte[]? Before(string name)
+    {
+        var path = Path.Combine(_place, name.Replace('/', Path.DirectorySeparatorChar));
+        return File.Exists(path) ? File.ReadAllBytes(path) : null;
+    }
+
     private string PathOf(string name)
     {
         var path = Path.Combine(_work, name.Replace('/', Path.DirectorySeparatorChar));

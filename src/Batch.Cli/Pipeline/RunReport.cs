@@ -14,4 +14,7 @@ public sealed record RunReport(
 {
     /// <summary>The files, by path inside the output folder.</summary>
     public required ImmutableDictionary<string, byte[]> Files { get; init; }
+
+    /// <summary>What should stand in the folder and does not, such as <c>packets/RIM</c>, for a template or a fault of the program that is named elsewhere in the report; empty for a whole run.</summary>
+    public required ImmutableArray<string> NotWritten { get; init; }
 }

@@ -32,15 +32,16 @@ public static class WeekRun
 
         var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, facts, options.Paper, options.MakesPdf));
         if (board.IsRendered) folder.Write("index.html", Encoding.UTF8.GetBytes(board.Html));
+        else if (options.Memo is not null && folder.Before("index.html") is { } last) folder.Write("index.html", LastBoard.Of(last));
         folder.Write("findings.csv", FindingsTable.Csv(week));
         folder.Write("register.xlsx", stream => ComplianceRegister.Write(week, stream));
         folder.Write("run.json", record);
         post.WriteCalendars(folder);
-        var books = guard.Run(
+        var books = guard.Run<CheckedBookResult?>(
             "the checked workbook",
             () => CheckedBook.Make(options.Books, week.Plan.Input.Inputs, CheckedCopy.Of(week, options.MadeAt, options.HasResultColumns)),
-            _ => new CheckedBookResult([], []));
-        foreach (var book in books.Files) folder.Write(book.Name, [.. book.Content]);
+            _ => null);
+        foreach (var book in books?.Files ?? []) folder.Write(book.Name, [.. book.Content]);
         cancel.ThrowIfCancellationRequested();
         folder.Commit();
         return new RunReport(
@@ -48,10 +49,11 @@ public static class WeekRun
             [.. sheets.Where(sheet => sheet.Html is not null).Select(sheet => sheet.Path)],
             [.. sheets.SelectMany(sheet => sheet.Problems).Concat(board.Problems).Distinct()],
             batch.PaperNotes,
-            books.Notes,
+            books?.Notes ?? [],
             post)
         {
             Files = folder.Files,
+            NotWritten = [.. board.IsRendered ? [] : new[] { "index.html" }, .. sheets.Where(sheet => sheet.Html is null).Select(sheet => sheet.Path), .. books is null ? new[] { "the checked workbook" } : []],
         };
     }
 
@@ -65,10 +67,8 @@ public static class WeekRun
             throw new InputException($"--only {trip}: there is no such trip.{(near.IsEmpty ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
         }
 
-        return week with
-        {
-            Legs = [.. week.Legs.Where(leg => (options.Only.IsEmpty || options.Only.Contains(leg.Plan.Key.Trip)) && IsInDays(leg.Plan, options))],
-        };
+        ImmutableArray<CheckedLeg> legs = [.. week.Legs.Where(leg => (options.Only.IsEmpty || options.Only.Contains(leg.Plan.Key.Trip)) && IsInDays(leg.Plan, options))];
+        return !legs.IsEmpty || week.Legs.IsEmpty ? week with { Legs = legs } : throw new InputException("No leg is left by --only, --from and --to, so there is nothing to write.");
     }
 
     private static bool IsInDays(LegPlan plan, RunOptions options)

@@ -18,6 +18,7 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
     private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(200);
     private static readonly TimeSpan Settled = TimeSpan.FromMilliseconds(400);
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+    private const int MostListed = 4;
     private static readonly IProgress<RunProgress> Silent = new NoProgress();
 
     private readonly SheetMemo _sheets = new();
@@ -83,15 +84,21 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
     {
         var week = report.Week.Week;
         var files = report.Files;
-        var trouble = report.TemplateProblems.IsEmpty ? "" : "A template cannot be used: " + report.TemplateProblems[0] + (files.ContainsKey("index.html") ? "" : "\nThis is the last good board.");
-        if (!files.ContainsKey("index.html") && _served.Files.TryGetValue("index.html", out var last)) files = files.SetItem("index.html", last);
+        var isBoardMade = !report.NotWritten.Contains("index.html");
+        var trouble = report.TemplateProblems.IsEmpty ? "" : "A template cannot be used: " + Listed(report.TemplateProblems, "; ") + (isBoardMade ? "" : "\nThis is the last good board.");
+        if (!isBoardMade && _served.Files.TryGetValue("index.html", out var last)) files = files.SetItem("index.html", last);
         Serve(files.ToFrozenDictionary(StringComparer.Ordinal), trouble);
         var changed = _week is { } before ? "  " + StateChanges.Of(before, week) + "." : "";
         var wrong = trouble.Length == 0 ? "" : "  " + trouble.Split('\n')[0];
         var faults = report.Week.Faults.IsEmpty ? "" : "  A fault of the program at " + report.Week.Faults[0].Subject + ", please report it: " + report.Week.Faults[0].Error.Message;
-        say(string.Create(CultureInfo.InvariantCulture, $"{Counts(week)} ({took.TotalSeconds:0.0} s).{changed}{wrong}{faults}"));
+        var missing = report.NotWritten.IsEmpty ? "" : "  Not written: " + Listed(report.NotWritten, ", ") + ".";
+        say(string.Create(CultureInfo.InvariantCulture, $"{Counts(week)} ({took.TotalSeconds:0.0} s).{changed}{wrong}{faults}{missing}"));
         _week = week;
     }
+
+    /// <summary>As many as one line has room for.</summary>
+    private static string Listed<T>(ImmutableArray<T> all, string separator) =>
+        string.Join(separator, all.Take(MostListed)) + (all.Length > MostListed ? string.Create(CultureInfo.InvariantCulture, $" and {all.Length - MostListed} more") : "");
 
     private void Bad(string why)
     {

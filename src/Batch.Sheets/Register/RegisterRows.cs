@@ -17,6 +17,7 @@ internal static class RegisterRows
         {
             Trip = leg.Plan.Key.Trip,
             Leg = leg.Plan.Key.Number,
+            Key = leg.Plan.Key,
             Aircraft = aircraft,
             Captain = captain,
             Date = date,

@@ -1,4 +1,5 @@
 using Batch.Books.Cells;
+using Batch.Books.Units;
 
 namespace Batch.Books.Tests.Cells;
 
@@ -89,5 +90,50 @@ public sealed class TimeTextTests
         Assert.Equal(Instant.FromUtc(2026, 12, 8, 0, 0), reading.Value);
         Assert.NotEqual("", reading.Complaint);
         Assert.Equal(Instant.FromUtc(2026, 12, 7, 0, 0), ClockReading.Instant(RawCell.OfText("2026-12-07"), default, isEnd: false).Value);
+    }
+
+    [Theory]
+    [InlineData("7.30 pm", "19:30")]
+    [InlineData("7:30p", "19:30")]
+    [InlineData("7:30 a", "07:30")]
+    [InlineData("19.30", "19:30")]
+    [InlineData("19:30 h", "19:30")]
+    [InlineData("1930 hrs", "19:30")]
+    [InlineData("1930L", "19:30")]
+    [InlineData("19:30 local", "19:30")]
+    [InlineData("19h", "19:00")]
+    [InlineData("noon", "12:00")]
+    [InlineData("0.8125", "19:30")]
+    [InlineData("24:00", "00:00, with the date of the next day")]
+    [InlineData("2400", "00:00, with the date of the next day")]
+    [InlineData("25:10", TimeText.Expected)]
+    [InlineData("13.30 pm", TimeText.Expected)]
+    [InlineData("7", "07:00 or 00:07")]
+    [InlineData("19.3", "19:30 or 19:18")]
+    [InlineData("soon", TimeText.Expected)]
+    public void What_is_no_time_names_the_likely_one(string text, string likely)
+    {
+        var reading = ClockReading.Written(RawCell.OfText(text), default);
+        Assert.False(reading.IsGood);
+        Assert.Equal(("is not a time", likely), (reading.Complaint, reading.Expected));
+    }
+
+    [Theory]
+    [InlineData(19.3, "19:30 or 19:18")]
+    [InlineData(19.5, "19:50 or 19:30")]
+    [InlineData(7.25, "07:25 or 07:15")]
+    [InlineData(7.75, "07:45")]
+    [InlineData(7, "07:00 or 00:07")]
+    [InlineData(24, "00:24")]
+    [InlineData(2460, TimeText.Expected)]
+    public void A_number_that_is_no_time_names_the_likely_ones(double number, string likely) =>
+        Assert.Equal(likely, ClockReading.Written(RawCell.OfNumber(number), default).Expected);
+
+    [Fact]
+    public void A_column_in_UTC_does_not_offer_a_local_time()
+    {
+        var utc = new CellSetting(Quantity.UtcClock.Find("UTC"), false);
+        Assert.Equal(TimeText.Expected, ClockReading.Written(RawCell.OfText("1930L"), utc).Expected);
+        Assert.Equal("a date and time in UTC such as 2026-12-07T06:00Z", ClockReading.Instant(RawCell.OfText("1930L"), utc, isEnd: false).Expected);
     }
 }

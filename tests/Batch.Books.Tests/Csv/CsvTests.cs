@@ -60,6 +60,28 @@ public sealed class CsvTests
         Assert.Contains(sheet.Remarks, remark => remark.State == State.Caution && remark.At.Row == 2);
     }
 
+    [Theory]
+    [InlineData("a,b\n1,\"never closed\n3,4\n", 2, "1|never closed|3|4")]
+    [InlineData("a,b\n\"1,x\n3,\"y\"\n5,6\n", 2, "1|x|3|y|5|6")]
+    [InlineData("a,b\n\"1,x\r\n3,y\n5,\"z \"\"q\"\"\"\n", 2, "1|x|3|y|5|z \"q\"")]
+    [InlineData("a,b\n1,\"x\ry\"\r\n\"3,4", 3, "1|x\ry|3|4")]
+    public void A_quotation_mark_that_is_never_closed_swallows_no_row(string text, int row, string cells)
+    {
+        var sheet = CsvFolder.Sheet("Legs", Encoding.UTF8.GetBytes(text), Place);
+        Assert.Equal(cells, string.Join('|', sheet.Rows.Skip(1).SelectMany(cells => cells.Cells).Select(cell => cell.Text)));
+        Assert.Equal((row, State.Caution), (Assert.Single(sheet.Remarks).At.Row, sheet.Remarks[0].State));
+    }
+
+    [Theory]
+    [InlineData("a,b\n1,\"two\nlines, and a comma\"\n3,4")]
+    [InlineData("a,b\n\"\",\"\"\"\"\n\"x\ny\"")]
+    [InlineData("\"a\",\"b\"\r\n\"1\",\"2\"\r\n")]
+    public void Quotation_marks_in_order_stay_as_they_are(string text)
+    {
+        Assert.Equal((text, []), StrayQuotes.LeftOut(text, ','));
+        Assert.Empty(CsvFolder.Sheet("Legs", Encoding.UTF8.GetBytes(text), Place).Remarks);
+    }
+
     [Fact]
     public void A_NUL_is_left_out_and_said()
     {

@@ -24,7 +24,7 @@ public sealed class HeadersTests
     {
         var week = GoodBooks.Read((_, book) => book["Legs"][0][7] = "Alternte");
         var problem = ProblemsTests.Only(week, State.Caution, "week.xlsx/Legs/H1");
-        Assert.Equal("Alternte is not a column of Legs; did you mean Alternate?", problem.Text);
+        Assert.Equal("Alternte is not a column of Legs and was not read; did you mean Alternate?", problem.Text);
         Assert.Equal("XCOR", week.Legs[0].Extra["Alternte"]);
     }
 

@@ -6,9 +6,9 @@ namespace Batch.Books.Tests.Sheets;
 public sealed class MeantTests
 {
     [Theory]
-    [InlineData("Off blocks", "19.30", "is not a time", "19:30, if that is meant")]
-    [InlineData("Date", "3.12.26", "is not a date", "2026-12-03, if that is meant; the year in full")]
-    [InlineData("Date", "4 Dec 26", "is not a date", "2026-12-04, if that is meant; the year in full")]
+    [InlineData("Off blocks", "19.30", "is not a time", "19:30")]
+    [InlineData("Date", "3.12.26", "has a year of two digits", "2026-12-03")]
+    [InlineData("Date", "4 Dec 26", "has a year of two digits", "2026-12-04")]
     [InlineData("Level", "9.000", "is the sign in it meant to part the thousands?", "9000")]
     public void The_complaint_shows_what_may_be_meant(string column, string typed, string says, string expected)
     {

@@ -68,6 +68,50 @@ public sealed class WatchTests : IDisposable
     }
 
     [Fact]
+    public async Task A_broken_template_of_the_board_leaves_the_last_good_one_served_and_on_disk_and_marked()
+    {
+        var templates = Path.Combine(_folder.Path, "templates");
+        using var program = Start("--templates", templates);
+        program.Line("legs:");
+        var board = Path.Combine(templates, "week-board.html");
+        var good = File.ReadAllText(board);
+        File.WriteAllText(board, "{{ if }}");
+        Assert.Contains("Not written: index.html.", program.Line("legs:"), StringComparison.Ordinal);
+        File.WriteAllText(board, "{{ if if }}");
+        program.Line("legs:");
+        foreach (var page in new[] { File.ReadAllText(Path.Combine(_out, "index.html")), await _browser.GetStringAsync(program.Address) })
+        {
+            Assert.Contains("T1/1", page, StringComparison.Ordinal);
+            Assert.Equal(2, page.Split("This is the last good board.").Length);
+        }
+
+        File.WriteAllText(board, good);
+        program.Line("legs:");
+        Assert.DoesNotContain("last good board.", File.ReadAllText(Path.Combine(_out, "index.html")), StringComparison.Ordinal);
+        Assert.DoesNotContain("last good board.", await _browser.GetStringAsync(program.Address), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_broken_template_is_named_in_the_line_with_what_was_not_written()
+    {
+        var templates = Path.Combine(_folder.Path, "templates");
+        using var program = Start("--templates", templates);
+        program.Line("legs:");
+        var packet = File.ReadAllText(Path.Combine(templates, "crew-packet.html"));
+        var board = File.ReadAllText(Path.Combine(templates, "week-board.html"));
+        File.WriteAllText(Path.Combine(templates, "crew-packet.html"), "{{ persn }}");
+        File.WriteAllText(Path.Combine(templates, "week-board.html"), "{{ if }}");
+        var line = program.Line("legs:");
+        Assert.Contains("crew-packet.html(1,4)", line, StringComparison.Ordinal);
+        Assert.Contains("week-board.html(1,", line, StringComparison.Ordinal);
+        Assert.EndsWith("Not written: index.html, packets/ANA, packets/BEN.", line.TrimEnd(), StringComparison.Ordinal);
+
+        File.WriteAllText(Path.Combine(templates, "crew-packet.html"), packet);
+        File.WriteAllText(Path.Combine(templates, "week-board.html"), board);
+        Assert.DoesNotContain("Not written", program.Line("legs:"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_saved_template_is_run_again()
     {
         var templates = Path.Combine(_folder.Path, "templates");
