@@ -14,12 +14,44 @@ internal sealed class Oxygen : ICheck
     public string Title => "Oxygen";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["the plan", "Types: pressurised", "Aircraft: oxygen"];
+    public ImmutableArray<string> Needs => ["the plan", "Types: pressurised", "Aircraft: oxygen", "Aircraft: quick-donning masks, high up in a pressurised cabin"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         yield return Answer(leg, ruling);
+        if (Mask(leg, ruling) is { } mask)
+        {
+            yield return mask;
+        }
+    }
+
+    /// <summary>High up in a pressurised cabin: whether a pilot must wear a mask all the time; null where the rules ask for none.</summary>
+    private static Finding? Mask(LegUnderCheck leg, Ruling ruling)
+    {
+        var level = leg.Plan.Profile.Level;
+        if (ruling.AmountOrNone("mask always above") is { } always && level.Value > always.Value + Ruling.Noise)
+        {
+            return ruling.Trips(always, $"At {Words.Amount(level)}, above {Words.Amount(always.Value, "ft")}, one pilot at the controls wears an oxygen mask all the time.", leg.Cell(nameof(Leg.Level)));
+        }
+
+        if (ruling.AmountOrNone("quick-donning masks above") is not { } above || level.Value <= above.Value + Ruling.Noise)
+        {
+            return null;
+        }
+
+        var cell = leg.Aircraft.Origin.Cell(nameof(Aircraft.QuickDonningMasks));
+        if (leg.Plan.Load.Pilots < 2 && ruling.Condition("quick-donning masks with two pilots") is { } two)
+        {
+            return ruling.Trips(two, $"At {Words.Amount(level)}, above {Words.Amount(above.Value, "ft")} and with one pilot, the pilot wears an oxygen mask all the time; quick-donning masks free two pilots only.", leg.Cell(nameof(Leg.Level)), leg.Cell(nameof(Leg.SecondPilot)));
+        }
+
+        return leg.Aircraft.QuickDonningMasks switch
+        {
+            null => ruling.NotChecked($"whether every pilot's place of {leg.Aircraft.Registration} has a quick-donning mask is not given; without them one pilot wears a mask above {Words.Amount(above.Value, "ft")}", cell),
+            true => ruling.Pass($"At {Words.Amount(level)} every pilot's place has a quick-donning mask.", above, cell),
+            false => ruling.Trips(above, $"At {Words.Amount(level)}, above {Words.Amount(above.Value, "ft")} and without quick-donning masks, one pilot at the controls wears an oxygen mask all the time.", cell, leg.Cell(nameof(Leg.Level))),
+        };
     }
 
     private static Finding Answer(LegUnderCheck leg, Ruling ruling)
