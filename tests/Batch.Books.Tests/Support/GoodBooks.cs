@@ -8,7 +8,7 @@ internal static class GoodBooks
         [
             ["Item", "Value"], ["Name", "Greywater Air"], ["Home base", "XAND"], ["Rule set", "us-charter"], ["Report [min]", 60], ["Release [min]", 30.0], ["Turnaround [min]", 40],
             ["Taxi out [min]", 8], ["Taxi in [min]", 5], ["Contingency [%]", 5], ["Least landing fuel [min]", 45], ["Uplift rounding [lb]", 50], ["Outside tables", "stop"],
-            ["Adult weight [lb]", 195], ["Passenger weights", "weighed"], ["Contact", "ops@greywater.example"], ["Motto", "slow is smooth"],
+            ["Adult weight [lb]", 195], ["Contact", "ops@greywater.example"], ["Motto", "slow is smooth"],
         ]),
         ("Types",
         [
@@ -19,7 +19,7 @@ internal static class GoodBooks
         ]),
         ("Aircraft",
         [
-            ["Registration", "Type", "Basic empty weight [lb]", "Arm [in]", "Moment [lb in]", "Pilots included", "Weighed on", "Fuel burn bias [%]", "Home", "Hours [h]", "Landings", "Next inspection at [h]", "Annual due", "Autopilot for one pilot", "Overwater kit", "Oxygen [min]", "Quick-donning masks", "VOR check", "Status"],
+            ["Registration", "Type", "Basic empty weight [lb]", "Arm [in]", "Moment [lb in]", "Pilots included", "Weighed on", "Fuel burn bias [%]", "Home", "Hours [h]", "Landings", "Next inspection at [h]", "Annual due", "Autopilot for one pilot", "Overwater kit", "Oxygen [min]", "Quick-donning masks", "VOR checked on", "Status"],
             ["X-SKUA", "Skua 9", 6100, 221.5, null, 1, new DateTime(2025, 3, 4), 2, "XAND", 4210.4, 5120, 4300, new DateTime(2027, 2, 28), true, "rafts", 60, "yes", new DateTime(2026, 11, 20), "in service"],
             ["X-PLOV", "Plover", 4300, null, 421400, 0, new DateTime(2024, 6, 1), -1, "XBEL", 9120, 11000, 9150, new DateTime(2027, 1, 31), false, "vests", null, null, null, "in service"],
         ]),
@@ -99,8 +99,8 @@ internal static class GoodBooks
         ]),
         ("Manifest",
         [
-            ["Trip", "Legs", "Name", "Category", "Weight [lb]", "Weight basis", "Bags [lb]", "Bag count", "Seat", "Notes"],
-            ["T101", "all", "Ansel Quill", "man", 190, "with allowances", 40, 2, "Row 1", null], ["T101", "1", "Bea Thorn", "woman", null, null, 20, 1, null, "no nuts"], ["T101", "2", "Cy Marsh", "child", 70, "stated", null, null, null, null],
+            ["Trip", "Legs", "Name", "Category", "Weight [lb]", "Bags [lb]", "Bag count", "Seat", "Notes", "Weight basis"],
+            ["T101", "all", "Ansel Quill", "man", 190, 40, 2, "Row 1", null, "with allowances"], ["T101", "1", "Bea Thorn", "woman", null, 20, 1, null, "no nuts", null], ["T101", "2", "Cy Marsh", "child", 70, null, null, null, null, "stated"],
         ]),
         ("Cargo", [["Trip", "Legs", "What", "Weight [lb]", "Station", "Notes"], ["T102", null, "Spare wheel", 85, "Nose", null]]),
         ("Winds",
