@@ -37,8 +37,8 @@ public sealed record Finding
         ? PrintedTrio.Of(Required ?? 0, Actual ?? 0, isLeast, Margin >= -Rules.Ruling.Noise, perUnit)
         : null;
 
-    /// <summary>The numbers as tables and files print them: as in <see cref="Text"/>, hours and what is no limit in hundredths; null where not known.</summary>
-    public (double? Required, double? Actual, double? Margin) Numbers => Printed(Unit == "h" ? 100 : PrintedTrio.StepsPer(Unit)) is { } printed
+    /// <summary>The numbers as tables print them: as in <see cref="Text"/>, and hours that the text writes as on a clock in hundredths; null where not known.</summary>
+    public (double? Required, double? Actual, double? Margin) Numbers => Printed(PrintedTrio.StepsPer(Unit, Math.Max(Math.Abs(Required ?? 0), Math.Abs(Actual ?? 0))) is var steps && Unit == "h" && steps > 10 ? 100 : steps) is { } printed
         ? (printed.Limit, printed.Actual, printed.Margin)
         : (Required, Actual, Margin);
 

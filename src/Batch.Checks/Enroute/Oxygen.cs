@@ -56,10 +56,12 @@ internal sealed class Oxygen : ICheck
 
     private static Finding Answer(LegUnderCheck leg, Ruling ruling)
     {
+        // What is asked of masks is another answer: the supply rests on its own paragraphs.
+        var by = ruling.AmountOrNone("pilots after a cabin failure") ?? ruling.AmountOrNone("everybody after a cabin failure") ?? ruling.AmountOrNone("crew from");
         var need = leg.Type.Pressurised == true ? AfterCabinFailure(leg, ruling) : WithoutPressure(leg, ruling);
         if (need.Pilots <= Duration.Zero && need.Passengers <= Duration.Zero)
         {
-            return ruling.Pass($"At {Words.Amount(leg.Plan.Profile.Level)} no oxygen is asked for.");
+            return ruling.Pass($"At {Words.Amount(leg.Plan.Profile.Level)} no oxygen is asked for.", by);
         }
 
         var cell = leg.Aircraft.Origin.Cell(nameof(Aircraft.Oxygen));
@@ -68,7 +70,7 @@ internal sealed class Oxygen : ICheck
         var parts = $"{Words.Time(need.Pilots)} for {Words.Count(leg.Plan.Load.Pilots, "pilot", "pilots")}"
             + (need.Persons > 0 && need.Passengers > Duration.Zero ? $" and {Words.Time(need.Passengers)} for {Words.Count(need.Persons, "passenger", "passengers")}" : "");
         return leg.Aircraft.Oxygen is { } supply
-            ? ruling.AtLeast("Oxygen aboard, shared by all,", supply.TotalMinutes, minutes, "min", $"needed ({parts})", null, cell, leg.Cell(nameof(Leg.Level)))
+            ? ruling.AtLeast("Oxygen aboard, shared by all,", supply.TotalMinutes, minutes, "min", $"needed ({parts})", by, cell, leg.Cell(nameof(Leg.Level)))
             : ruling.NotChecked($"how long the oxygen of {leg.Aircraft.Registration} lasts is not given, and {parts} are needed", cell);
     }
 

@@ -74,6 +74,7 @@ internal sealed class BorderManifest : ICheck
     {
         var (from, to) = (leg.Plan.From, leg.Plan.To);
         return ruling.NotChecked(
+            lead,
             $"the leg crosses the border from {from.Country} to {to.Country}, and when the {what} is sent is not given; it is due by {Words.LocalDay(leg.Plan.Times.OffBlocks - Duration.FromMinutes(lead.Value), from.Zone)}, {Words.Amount(lead.Value, "min")} before off blocks",
             cell);
     }

@@ -39,7 +39,8 @@ internal static class FinalReserve
     }
 
     /// <summary>Whether the parts, as printed, make the sum as printed, which is rounded up.</summary>
-    private static bool AddUp(params ReadOnlySpan<Pounds> parts)
+    /// <param name="parts">The parts.</param>
+    public static bool AddUp(params ReadOnlySpan<Pounds> parts)
     {
         var (printed, sum) = (0.0, 0.0);
         foreach (var part in parts)

@@ -63,6 +63,12 @@ internal sealed class Ruling
     /// <param name="cells">Cells where it would stand.</param>
     public Finding NotChecked(string missing, params string[] cells) => Answer(Verdict.NotChecked, $"Not checked: {missing}.", null) with { Cells = Filled(cells) };
 
+    /// <summary>An input of one amount is missing.</summary>
+    /// <param name="by">The amount.</param>
+    /// <param name="missing">What is missing, as the object of a sentence.</param>
+    /// <param name="cells">Cells where it would stand.</param>
+    public Finding NotChecked(RuleAmount by, string missing, params string[] cells) => Answer(Verdict.NotChecked, $"Not checked: {missing}.", by) with { Cells = Filled(cells) };
+
     /// <summary>Worth knowing.</summary>
     /// <param name="text">One sentence.</param>
     /// <param name="cells">Cells.</param>

@@ -135,6 +135,7 @@ public sealed class EnrouteChecksTests
     {
         LegPlan.Planned Supply(double? minutes, double level = 17_000) => At(level, Leg with { Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null } });
         Ask.Boundary("ENR-05", Supply(80), Supply(79.9), Supply(null));
+        Assert.Equal("14 CFR 135.157(b)(2)", Ask.Worst("ENR-05", Supply(79.9)).Citation);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", Supply(null, 10_000)).Verdict);
     }
 

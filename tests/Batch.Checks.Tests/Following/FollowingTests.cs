@@ -41,6 +41,7 @@ public sealed class FollowingTests
         Ask.Boundary("ADM-03", Sent(60), Sent(59), Sent(null), Verdict.Caution);
         var late = Ask.Worst("ADM-03", Sent(59));
         Assert.Equal(("19 CFR 122.49b, 122.75b", true, -1.0), (late.Citation, late.IsBasisUnconfirmed, late.Margin));
+        Assert.Equal("19 CFR 122.49b, 122.75b", Ask.Worst("ADM-03", Sent(null)).Citation);
         Assert.Contains("the crew manifest is sent is not given", Ask.Worst("ADM-03", Sent(null)).Text, StringComparison.Ordinal);
         Assert.Equal(Verdict.Pass, Ask.Worst("ADM-03", Sent(null, LegPurpose.Ferry)).Verdict);
     }
