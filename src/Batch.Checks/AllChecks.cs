@@ -80,11 +80,13 @@ internal static class AllChecks
         new DatedTests(),
         new Serviceable(),
         new FittedEquipment(),
+        new VorCheck(),
         new Briefing(),
         new FlightFollowing(),
         new BorderManifest(),
         new AirportHours(),
         new Closures(),
+        new Familiarity(),
         new DataIntegrity(),
         new FiguresAtRest(),
     ];

@@ -24,6 +24,26 @@ public sealed record Finding
     /// <summary>How far inside the limit [<see cref="Unit"/>]; negative beyond it; null where the condition is not a number.</summary>
     public double? Margin { get; init; }
 
+    /// <summary>
+    /// Whether <see cref="Required"/> is a least value (the margin is what is there less the limit) or a greatest one; null where the three are no limit, figure and difference, such as a date with the days left.
+    /// </summary>
+    public bool? IsLeast => Required is { } limit && Actual is { } actual && Margin is { } margin
+        ? Same(margin, actual - limit) ? true : Same(margin, limit - actual) ? false : null
+        : null;
+
+    /// <summary>The numbers as they are printed, so that they agree; null where <see cref="IsLeast"/> is.</summary>
+    /// <param name="perUnit">Steps in a unit; see <see cref="PrintedTrio.Of"/>.</param>
+    public PrintedTrio? Printed(double perUnit) => IsLeast is { } isLeast
+        ? PrintedTrio.Of(Required ?? 0, Actual ?? 0, isLeast, Margin >= -Rules.Ruling.Noise, perUnit)
+        : null;
+
+    /// <summary>The numbers as tables print them: as in <see cref="Text"/>, and hours that the text writes as on a clock in hundredths; null where not known.</summary>
+    public (double? Required, double? Actual, double? Margin) Numbers => Printed(PrintedTrio.StepsPer(Unit, Math.Max(Math.Abs(Required ?? 0), Math.Abs(Actual ?? 0))) is var steps && Unit == "h" && steps > 10 ? 100 : steps) is { } printed
+        ? (printed.Limit, printed.Actual, printed.Margin)
+        : (Required, Actual, Margin);
+
+    private static bool Same(double one, double other) => Math.Abs(one - other) <= 1e-9 * Math.Max(1, Math.Abs(one));
+
     /// <summary>What the margin is a share of, where that is not the limit itself: for a centre of gravity the width between its limits [<see cref="Unit"/>]; null for the limit.</summary>
     public double? Span { get; init; }
 

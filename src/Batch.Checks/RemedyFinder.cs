@@ -66,7 +66,7 @@ public sealed class RemedyFinder
         trials.Restart();
         if (plan is not LegPlan.Planned planned)
         {
-            var flyable = plan is LegPlan.Unplanned { Leg: { } leg } ? new FlyableAgain(ground, leg, finding.Check, trials).Find() : [];
+            var flyable = plan is LegPlan.Unplanned { Leg: { } leg } ? new FlyableAgain(ground, plan, leg, finding.Check, trials).Find() : [];
             return finding with { Remedies = [.. flyable.Take(Most).Select(remedy => remedy.AsRemedy())], Replans = trials.Done };
         }
 

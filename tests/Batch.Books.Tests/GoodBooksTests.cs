@@ -101,6 +101,16 @@ public sealed class GoodBooksTests
     }
 
     [Fact]
+    public void What_the_newer_columns_say_is_read()
+    {
+        var (skua, plover) = (Week.Fleet["X-SKUA"], Week.Fleet["X-PLOV"]);
+        Assert.Equal((true, new LocalDate(2026, 11, 20), null, null), (skua.QuickDonningMasks, skua.VorCheckedOn, plover.QuickDonningMasks, plover.VorCheckedOn));
+        Assert.Equal(["XBEL", "xand"], Week.Logged[0].Airports.ToArray());
+        Assert.Empty(Week.Logged[1].Airports);
+        Assert.Equal(["with allowances", "", "stated"], Week.Manifest.Select(line => line.WeightBasis));
+    }
+
+    [Fact]
     public void Airports_are_read_with_hours_fuel_and_approach()
     {
         var airport = Week.Airports["XAND"];

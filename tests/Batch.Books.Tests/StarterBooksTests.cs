@@ -87,6 +87,8 @@ public sealed class StarterBooksTests
         Assert.All(week.Legs, leg => Assert.Equal(monday, leg.OffBlocksLocal.Date));
         Assert.Equal(monday.AtMidnight().InUtc().ToInstant(), week.Winds[0].From);
         Assert.Equal(monday.PlusDays(-4), week.Logged[0].Date);
+        Assert.Equal(["XTWO", "XONE"], week.Logged[0].Airports.ToArray());
+        Assert.Equal("with allowances", week.Operator.PassengerWeights);
     }
 
     private static string[] Written(TempFolder folder)

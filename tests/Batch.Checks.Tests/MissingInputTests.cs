@@ -102,7 +102,7 @@ public sealed class MissingInputTests
 
     private static Situation European { get; } = Good(rules: "eu-commercial");
 
-    private static Situation Crossing { get; } = Good(plan => plan with { To = plan.To with { Country = "Elsewhere" }, Leg = plan.Leg with { ManifestSent = plan.Times.OffBlocks - Duration.FromMinutes(120) } });
+    private static Situation Crossing { get; } = Good(plan => plan with { To = plan.To with { Country = "Elsewhere" }, Leg = plan.Leg with { ManifestSent = plan.Times.OffBlocks - Duration.FromMinutes(120), CrewManifestSent = plan.Times.OffBlocks - Duration.FromMinutes(120) } });
 
     private static Situation Fogged(string rules) => new(
         Leg with { Leg = Leg.Leg with { TakeoffAlternate = "XDUN" }, From = Leg.From with { ApproachMinimum = new Feet(800) }, To = Leg.To, Profile = Fast },
@@ -182,6 +182,7 @@ public sealed class MissingInputTests
         new("WB-07", "Stations: maximum of a bag station", Good(), it => it.With(plan => plan with { Load = plan.Load with { Stations = [.. plan.Load.Stations.Select(load => load with { Station = load.Station with { Maximum = null } })] } })),
         new("WB-08", "Manifest: weight", Good(), it => Assumed(it, LoadItemKind.Passenger)),
         new("WB-08", "Manifest: bags", Good(), it => Assumed(it, LoadItemKind.Bags)),
+        new("WB-08", "Manifest: weight basis, or Operator: passenger weights, where the rules ask for allowances", European, it => it.Operator(op => op with { PassengerWeights = "" })),
         new("WB-08", "Crew: weight", Good(plan => plan with { Load = plan.Load with { Items = [.. plan.Load.Items, plan.Load.Items[0] with { Kind = LoadItemKind.Pilot }] } }), it => Assumed(it, LoadItemKind.Pilot)),
         new("WB-09", "Aircraft: weighed on, or weighing due", Good(), it => it.Aircraft(aircraft => aircraft with { WeighedOn = null, WeighingDue = null })),
         new("PERF-01", "Takeoff table", Good(), NoRunway),
@@ -226,6 +227,7 @@ public sealed class MissingInputTests
         new("ENR-04", "Bulletins: forecast at the destination", Visual, it => it.Without("XBEL")),
         new("ENR-05", "Types: pressurised", High, it => it.Type(type => type with { Pressurised = null })),
         new("ENR-05", "Aircraft: oxygen", High, it => it.Aircraft(aircraft => aircraft with { Oxygen = null })),
+        new("ENR-05", "Aircraft: quick-donning masks, high up in a pressurised cabin", Good(plan => plan with { Profile = SomePlans.Profile(plan.Route, 26_000) }), it => it.Aircraft(aircraft => aircraft with { QuickDonningMasks = null })),
         new("ENR-06", "Aircraft: icing protection", Good(), it => it.Aircraft(aircraft => aircraft with { IcingProtection = null })),
         new("ENR-06", "Winds: temperature on the way", Warm(false), _ => Warm(true)),
         new("ENR-07", "Bulletins: forecast at the departure", Visual, it => it.Without("XAND")),
@@ -291,6 +293,7 @@ public sealed class MissingInputTests
         new("ACFT-02", "Aircraft: altimeter-static due", Good(), it => it.Aircraft(aircraft => aircraft with { AltimeterStaticDue = null })),
         new("ACFT-02", "Aircraft: transponder due", Good(), it => it.Aircraft(aircraft => aircraft with { TransponderDue = null })),
         new("ACFT-02", "Aircraft: ELT due", Good(), it => it.Aircraft(aircraft => aircraft with { ElectronicLocatorDue = null })),
+        new("ACFT-05", "Aircraft: VOR checked on", Good(), it => it.Aircraft(aircraft => aircraft with { VorCheckedOn = null })),
         new("ACFT-03", "Aircraft: status", Good(), it => it.Aircraft(aircraft => aircraft with { Status = "" })),
         new("ACFT-04", "Aircraft: IFR equipment", Good(), it => it.Aircraft(aircraft => aircraft with { InstrumentEquipment = null })),
         new("ACFT-04", "Aircraft: night equipment", Night, it => it.Aircraft(aircraft => aircraft with { NightEquipment = null })),
@@ -302,6 +305,9 @@ public sealed class MissingInputTests
         new("ADM-02", "Legs: flight plan, or Operator: flight following", Good(), it => it.Operator(op => op with { FlightFollowing = "" })),
         new("ADM-03", "Airports: country", Crossing, it => it.To(to => to with { Country = "" })),
         new("ADM-03", "Legs: manifest sent", Crossing, it => it.With(plan => plan with { Leg = plan.Leg with { ManifestSent = null } })),
+        new("ADM-03", "Legs: crew manifest sent, on a leg for hire", Crossing, it => it.With(plan => plan with { Leg = plan.Leg with { CrewManifestSent = null } })),
+        new("ADM-08", "Logged", Good(), Unlogged),
+        new("ADM-08", "Logged: airports", Good(), it => it.Input(input => input with { Logged = [.. input.Logged.Select(row => row with { Airports = [] })] })),
         new("ADM-04", "Airports: opens", Good().To(to => to with { Opens = new LocalTime(6, 0), Closes = new LocalTime(22, 0) }), it => it.To(to => to with { Opens = null })),
         new("ADM-04", "Airports: closes", Good().To(to => to with { Opens = new LocalTime(6, 0), Closes = new LocalTime(22, 0) }), it => it.To(to => to with { Closes = null })),
         new("ADM-05", "every sheet", Good(), it => it.With(plan => plan with { Leg = plan.Leg with { Doubts = [new Problem { State = State.Fail, Cell = "week.xlsx/Legs/R2", Text = "a cell could not be read." }] } })),
@@ -334,6 +340,7 @@ public sealed class MissingInputTests
         ("PERF-08", "Notices", "no row is no notice"),
         ("ENR-02", "Types: glide ratio", "no reach at all is taken, the stricter"),
         ("ENR-08", "Aircraft: ceiling", "the column says: where lower than the type's"),
+        ("ACFT-05", "Types: equipment", "it counts as with VOR and without satellite navigation, the stricter"),
         ("CREW-05", "Logged: duty on and off", "a logged day without times counts as on duty all day, the stricter"),
         ("CREW-11", "Operator: turnaround", "the 45 minutes of the rule file hold"),
         ("ACFT-03", "Aircraft: deferred items", "the column says: empty for none"),

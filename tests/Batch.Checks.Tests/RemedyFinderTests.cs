@@ -94,6 +94,29 @@ public sealed class RemedyFinderTests
         Assert.InRange(finding.Replans ?? 0, 1, 150);
     }
 
+    // With 9,900 lb empty the leg is over the 10,000 lb of the climb table whatever is left behind; the other aircraft of the type is as light as before.
+    [Fact]
+    public void A_leg_too_heavy_to_be_planned_is_offered_another_aircraft()
+    {
+        var week = Week(fuel: 1200);
+        var usual = week.Fleet.Values.Single();
+        week = week with
+        {
+            Operator = week.Operator with { MayUseTableEdge = false },
+            Fleet = week.Fleet.SetItem(usual.Registration, usual with { BasicEmptyWeight = new Pounds(9900) }).Add("X-FREE", usual with { Registration = "X-FREE" }),
+        };
+        var (finder, planned) = Finder(week);
+        Assert.Equal(LegState.Unplanned, planned.Legs[0].State);
+        var finding = Assert.Single(finder.Find(finder.Failing[0]).Findings);
+        var remedy = Assert.Single(finding.Remedies);
+        Assert.StartsWith($"Fly T1/1, T1/2 with X-FREE instead of {usual.Registration}", remedy.Text, StringComparison.Ordinal);
+        Assert.Equal("X-FREE", remedy.Changes["week.xlsx/Legs/E2"]);
+        // One that is no better is not offered.
+        var worse = week with { Fleet = week.Fleet.SetItem("X-FREE", week.Fleet["X-FREE"] with { BasicEmptyWeight = new Pounds(9900) }) };
+        var (again, _) = Finder(worse);
+        Assert.Empty(Assert.Single(again.Find(again.Failing[0]).Findings).Remedies);
+    }
+
     [Fact]
     public void A_leg_of_which_something_could_not_be_read_is_not_searched()
     {

@@ -86,9 +86,11 @@ public static class SomePlans
         AltimeterStaticDue = new LocalDate(2027, 3, 31),
         TransponderDue = new LocalDate(2027, 3, 31),
         ElectronicLocatorDue = new LocalDate(2027, 3, 31),
+        VorCheckedOn = Date.PlusDays(-10),
         AutopilotForOnePilot = true,
         OverwaterKit = "rafts",
         Oxygen = Duration.FromMinutes(180),
+        QuickDonningMasks = true,
         IcingProtection = true,
         InstrumentEquipment = true,
         NightEquipment = true,
@@ -431,13 +433,13 @@ public static class SomePlans
     {
         Input = new OperatorWeek
         {
-            Operator = new Operator { Name = "Some Charter", HomeBase = "XAND", Report = Duration.FromMinutes(60), Release = Duration.FromMinutes(30), Turnaround = Duration.FromMinutes(45), FlightFollowing = "filed", WeatherSources = ["weather service"], BriefingTopics = ["smoking", "belts", "seat backs", "doors", "survival equipment", "extinguishers", "ditching", "oxygen"] },
+            Operator = new Operator { Name = "Some Charter", HomeBase = "XAND", Report = Duration.FromMinutes(60), Release = Duration.FromMinutes(30), Turnaround = Duration.FromMinutes(45), FlightFollowing = "filed", PassengerWeights = "weighed", WeatherSources = ["weather service"], BriefingTopics = ["smoking", "belts", "seat backs", "doors", "survival equipment", "extinguishers", "ditching", "oxygen"] },
             Types = ImmutableSortedDictionary<string, AircraftType>.Empty.Add(TypeName, Type()),
             Fleet = ImmutableSortedDictionary<string, Aircraft>.Empty.Add("X-ABCD", Aircraft()),
             Airports = ImmutableSortedDictionary<string, Airport>.Empty.Add("XAND", Airport(Some.Xand)).Add("XBEL", Airport(Some.Xbel)).Add("XDUN", Airport(Some.Xdun)),
             Land = [Square("Everywhere", 36, 43, -42, -34)],
             Crew = ImmutableSortedDictionary<string, CrewMember>.Empty.Add("ABC", Pilot()),
-            Logged = [Logged("ABC", new LocalDate(2025, 7, 1), 2), DayOff("ABC")],
+            Logged = [Logged("ABC", new LocalDate(2025, 7, 1), 2), Visit("ABC", Date.PlusDays(-40)), DayOff("ABC")],
         },
         Legs = [.. legs],
         Aircraft = [.. legs.GroupBy(leg => LegOf(leg).Aircraft, StringComparer.Ordinal).Select(group => new AircraftWeek
@@ -455,6 +457,9 @@ public static class SomePlans
 
     /// <summary>The row that says that the day before the leg is off, up to which the log is kept.</summary>
     public static LoggedDuty DayOff(string code) => Logged(code, Date.PlusDays(-1), 0) with { DutyOn = null, DutyOff = null };
+
+    /// <summary>A logged day without flight time on which the airports of the leg were landed at.</summary>
+    public static LoggedDuty Visit(string code, LocalDate date) => Logged(code, date, 0) with { Airports = ["XAND", "XBEL"] };
 
     /// <summary>A logged day with a duty from 08:00 to 16:00 UTC.</summary>
     public static LoggedDuty Logged(string code, LocalDate date, double hours) => new()

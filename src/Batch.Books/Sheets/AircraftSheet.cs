@@ -29,10 +29,12 @@ internal static class AircraftSheet
     private static readonly Column<LocalDate> AltimeterStatic = Due("Altimeter-static", nameof(Aircraft.AltimeterStaticDue), "Altimeter and static system test due.");
     private static readonly Column<LocalDate> Transponder = Due("Transponder", nameof(Aircraft.TransponderDue), "Transponder test due.");
     private static readonly Column<LocalDate> Locator = Due("ELT", nameof(Aircraft.ElectronicLocatorDue), "Emergency locator transmitter inspection due.");
+    private static readonly Column<LocalDate> VorChecked = Plan.Add(ColumnKinds.Date("VOR checked on", nameof(Aircraft.VorCheckedOn), "Date of the last operational check of the VOR receivers.", false, "VOR check", "VOR checked"));
     private static readonly Column<LocalDate> Weighing = Due("Weighing", nameof(Aircraft.WeighingDue), "Weighing due.");
     private static readonly Column<bool> Autopilot = Plan.Add(ColumnKinds.YesNo("Autopilot for one pilot", nameof(Aircraft.AutopilotForOnePilot), "Whether it has an autopilot approved for flight by one pilot.", false, "Autopilot"));
     private static readonly Column<string> Overwater = Plan.Add(ColumnKinds.Word("Overwater kit", nameof(Aircraft.OverwaterKit), "Overwater kit aboard.", [("none", "none"), ("vests", "vests"), ("rafts", "rafts"), ("vest", "vests"), ("raft", "rafts"), ("life vests", "vests"), ("life rafts", "rafts"), ("no", "none")]));
     private static readonly Column<double> Oxygen = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Oxygen", nameof(Aircraft.Oxygen), "How long the oxygen lasts for all occupants."));
+    private static readonly Column<bool> QuickMasks = Plan.Add(ColumnKinds.YesNo("Quick-donning masks", nameof(Aircraft.QuickDonningMasks), "Whether every pilot's place has an approved quick-donning oxygen mask.", false, "Quick donning masks"));
     private static readonly Column<bool> Icing = Plan.Add(ColumnKinds.YesNo("Icing protection", nameof(Aircraft.IcingProtection), "Whether it is approved and equipped for flight in icing.", false, "Icing"));
     private static readonly Column<bool> InstrumentEquipment = Plan.Add(ColumnKinds.YesNo("IFR equipment", nameof(Aircraft.InstrumentEquipment), "Whether it is equipped for flight under IFR."));
     private static readonly Column<bool> NightEquipment = Plan.Add(ColumnKinds.YesNo("Night equipment", nameof(Aircraft.NightEquipment), "Whether it is equipped for flight at night."));
@@ -78,10 +80,12 @@ internal static class AircraftSheet
             AltimeterStaticDue = row.Optional(AltimeterStatic),
             TransponderDue = row.Optional(Transponder),
             ElectronicLocatorDue = row.Optional(Locator),
+            VorCheckedOn = row.Optional(VorChecked),
             WeighingDue = row.Optional(Weighing),
             AutopilotForOnePilot = row.Optional(Autopilot),
             OverwaterKit = row.Text(Overwater),
             Oxygen = row.Minutes(Oxygen),
+            QuickDonningMasks = row.Optional(QuickMasks),
             IcingProtection = row.Optional(Icing),
             InstrumentEquipment = row.Optional(InstrumentEquipment),
             NightEquipment = row.Optional(NightEquipment),

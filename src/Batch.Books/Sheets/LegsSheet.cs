@@ -39,6 +39,7 @@ internal static class LegsSheet
     private static readonly Column<string> TakeoffAlternate = Plan.Add(ColumnKinds.Ident("Takeoff alternate", nameof(Leg.TakeoffAlternate), "Ident of the alternate after takeoff where the departure is below its landing minima."));
     private static readonly Column<string> FlightPlanColumn = Plan.Add(ColumnKinds.Word("Flight plan", nameof(Leg.FlightPlan), "How the flight is followed: a flight plan is filed, the company locates it, or none.", [("filed", "filed"), ("company", "company"), ("none", "none"), ("yes", "filed"), ("no", "none")]));
     private static readonly Column<Instant> ManifestSent = Plan.Add(ColumnKinds.Start("Manifest sent", nameof(Leg.ManifestSent), "When the passenger manifest is sent to the border authority, UTC."));
+    private static readonly Column<Instant> CrewManifestSent = Plan.Add(ColumnKinds.Start("Crew manifest sent", nameof(Leg.CrewManifestSent), "When the crew manifest is sent to the border authority, UTC."));
     private static readonly Column<string> Remarks = Plan.Add(ColumnKinds.Text("Remarks", nameof(Leg.Remarks), "Remarks."));
     private static readonly Column<string> Override = Plan.Add(ColumnKinds.Text("Override", nameof(Leg.Override), "Why the leg is flown and mailed although a check fails, and who decided it; printed in mail and register."));
 
@@ -133,6 +134,7 @@ internal static class LegsSheet
             TakeoffAlternate = row.Text(TakeoffAlternate),
             FlightPlan = row.Text(FlightPlanColumn),
             ManifestSent = row.Optional(ManifestSent),
+            CrewManifestSent = row.Optional(CrewManifestSent),
             Remarks = row.Text(Remarks),
             Override = row.Text(Override),
             Extra = Extra(row),

@@ -16,6 +16,7 @@ internal static class LoggedSheet
     private static readonly Column<double> Time = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Flight time", nameof(LoggedDuty.FlightTime), "Flight time, block to block; 0 without times of duty for a day off.", ColumnKinds.Starred, "Block time"));
     private static readonly Column<Cells.WrittenTime> On = Plan.Add(ColumnKinds.UtcClock("Duty on", nameof(LoggedDuty.DutyOn), "Start of duty, UTC."));
     private static readonly Column<Cells.WrittenTime> Off = Plan.Add(ColumnKinds.UtcClock("Duty off", nameof(LoggedDuty.DutyOff), "End of duty, UTC."));
+    private static readonly Column<ImmutableArray<string>> Airports = Plan.Add(ColumnKinds.List("Airports", nameof(LoggedDuty.Airports), "Idents of the airports landed at on the day, with commas.", false, "Airport", "Landed at"));
 
     private static readonly Column<double> Overrun = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Overrun", nameof(LoggedDuty.Overrun), "How far flight time went over the limit of the day for causes beyond control; 0 for a day within it."));
 
@@ -34,7 +35,7 @@ internal static class LoggedSheet
             var off = At(row, Off, date, on);
             crew.Doubt(code, row.Fails);
             if (row.IsLost || crew.Find(code) is null) continue;
-            logged.Add(new LoggedDuty { Crew = code, Date = date, FlightTime = Spans.OfHours(time), DutyOn = on, DutyOff = off, Overrun = row.Minutes(Overrun), Origin = row.Origin });
+            logged.Add(new LoggedDuty { Crew = code, Date = date, FlightTime = Spans.OfHours(time), DutyOn = on, DutyOff = off, Overrun = row.Minutes(Overrun), Airports = row.Optional(Airports) ?? [], Origin = row.Origin });
         }
 
         return logged.ToImmutable();

@@ -12,6 +12,9 @@ internal static class ManifestSheet
     /// <summary>The declared columns.</summary>
     public static readonly SheetPlan Plan = new("Manifest", "week", "Passengers with their bags, one a row.");
 
+    /// <summary>What a weight may be, with the words for it.</summary>
+    internal static readonly ImmutableArray<(string Word, string Value)> WeightBases = [("stated", "stated"), ("with allowances", "with allowances"), ("weighed", "weighed"), ("allowances", "with allowances")];
+
     private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Name("Trip", nameof(ManifestLine.Trip), "Trip as in Legs.", ColumnKinds.Starred));
     private static readonly Column<LegSelection> Legs = Plan.Add(ColumnKinds.Of("Legs", nameof(ManifestLine.Legs), "Legs of the trip: all, 1, 1-3 or 1,3; empty for all.", false, ["Leg"], null, (cell, _) => LegsReading.Read(cell)));
     private static readonly Column<string> Name = Plan.Add(ColumnKinds.Text("Name", nameof(ManifestLine.Name), "Name of the passenger.", ColumnKinds.Starred, "Passenger"));
@@ -21,6 +24,12 @@ internal static class ManifestSheet
         "Category, which gives the standard weight where none is stated.",
         [("adult", PersonCategory.Adult), ("man", PersonCategory.Man), ("woman", PersonCategory.Woman), ("child", PersonCategory.Child), ("infant", PersonCategory.Infant), ("male", PersonCategory.Man), ("female", PersonCategory.Woman)]));
     private static readonly Column<double> Weight = Plan.Add(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(ManifestLine.Weight), "Weight with what is carried on the person."));
+    private static readonly Column<string> WeightBasis = Plan.Add(ColumnKinds.Word(
+        "Weight basis",
+        nameof(ManifestLine.WeightBasis),
+        "What the weight is: stated by the passenger alone, with allowances for clothing and hand baggage, or weighed with them; empty for what the Operator sheet says.",
+        WeightBases));
+
     private static readonly Column<double> Bags = Plan.Add(ColumnKinds.NotNegative(Quantity.Weight, "Bags", nameof(ManifestLine.Bags), "Weight of the checked bags.", false, "Bag weight", "Baggage"));
     private static readonly Column<int> BagCount = Plan.Add(ColumnKinds.Whole("Bag count", nameof(ManifestLine.BagCount), "Number of bags.", 0, 1000));
     private static readonly Column<string> Seat = Plan.Add(ColumnKinds.Text("Seat", nameof(ManifestLine.Seat), "Seat or station asked for."));
@@ -43,6 +52,7 @@ internal static class ManifestSheet
                 Name = row.NeededText(Name),
                 Category = row.Optional(Category),
                 Weight = row.Pounds(Weight),
+                WeightBasis = row.Text(WeightBasis),
                 Bags = row.Pounds(Bags),
                 BagCount = row.Optional(BagCount),
                 Seat = row.Text(Seat),

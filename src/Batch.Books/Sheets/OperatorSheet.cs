@@ -39,6 +39,9 @@ internal static class OperatorSheet
             (category, Weight(char.ToUpperInvariant(category[0]) + category[1..] + " weight", nameof(Operator.StandardWeights), $"Standard weight of one {category} where none is stated.", "Standard weight " + category))),
     ];
 
+    private static readonly Column<string> PassengerWeights = Plan.AddItem(ColumnKinds.Word(
+        "Passenger weights", nameof(Operator.PassengerWeights), "What the weights of the Manifest are where its row does not say: stated, with allowances (for clothing and hand baggage), or weighed.", ManifestSheet.WeightBases));
+
     private static readonly Column<ImmutableArray<string>> WeatherSources = Plan.AddItem(ColumnKinds.List("Weather sources", nameof(Operator.WeatherSources), "Weather sources that the operator may use, with commas."));
     private static readonly Column<string> FlightFollowing = Plan.AddItem(ColumnKinds.Word(
         "Flight following", nameof(Operator.FlightFollowing), "How flights are followed where the leg does not say.", [("filed", "filed"), ("company", "company"), ("none", "none")]));
@@ -109,6 +112,7 @@ internal static class OperatorSheet
                 .Select(pair => (pair.Category, Weight: Pounds(read, pair.Item, shelf)))
                 .Where(pair => pair.Weight is not null)
                 .ToImmutableSortedDictionary(pair => pair.Category, pair => pair.Weight.GetValueOrDefault(), StringComparer.OrdinalIgnoreCase),
+            PassengerWeights = read.Text(PassengerWeights),
             WeatherSources = read.List(WeatherSources),
             FlightFollowing = read.Text(FlightFollowing),
             BriefingTopics = read.List(BriefingTopics),

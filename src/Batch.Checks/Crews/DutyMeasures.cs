@@ -35,6 +35,7 @@ internal sealed class DutyMeasures
         .. Duty,
         Rest,
         LongRests,
+        .. SinceRecovery,
     ];
 
     private LocalDate Date => _leg.Plan.Times.OffBlocks.InZone(_leg.Plan.From.Zone).Date;
@@ -167,6 +168,34 @@ internal sealed class DutyMeasures
                 },
                 new LongRests(),
                 "rests in the quarter");
+        }
+    }
+
+    private IEnumerable<DutyLimit> SinceRecovery
+    {
+        get
+        {
+            var check = new RecoveryRest();
+            if (_record.DutyOf(_leg.Plan) is not { } duty || _rules.RulingFor(check, _leg) is not { } ruling || ruling.AmountOrNone(RecoveryRest.Between) is null)
+            {
+                return [];
+            }
+
+            var (from, atBest, known) = RecoveryRest.Last(ruling, _record, Done, duty.Report, _leg.Plan.From.Zone);
+            var since = known ?? from;
+            return Limits(Limited(
+                new DutyLimit
+                {
+                    Key = "sinceRecoveryRest",
+                    Name = known is null ? "time since a recovery rest, none found" : "time since the last recovery rest",
+                    At = _leg.Plan.Key,
+                    From = since,
+                    Until = Done,
+                    Used = (Done - since).TotalHours,
+                    Unknown = atBest == known ? "" : Open(since, duty.Report) is { Length: > 0 } open ? open : "The duty in this time is not wholly logged with its times.",
+                },
+                check,
+                RecoveryRest.Between));
         }
     }
 

@@ -18,7 +18,10 @@ internal sealed class RecoveryRest : ICheck
     public bool LooksAround => true;
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Tunable => ["recovery rest", "between recovery rests"];
+    public ImmutableArray<string> Tunable => ["recovery rest", Between];
+
+    /// <summary>Name of the amount that is the most time between two recovery rests.</summary>
+    public const string Between = "between recovery rests";
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => leg.Seats.Select(seat => Look(leg, ruling, seat));
@@ -40,6 +43,21 @@ internal sealed class RecoveryRest : ICheck
         return nights;
     }
 
+    /// <summary>When the last recovery rest before a duty ended, with and without what is not known counted as duty, and from when on that was looked for.</summary>
+    /// <param name="ruling">The ruling, with all its amounts.</param>
+    /// <param name="record">What is known of the person.</param>
+    /// <param name="done">Release after the leg.</param>
+    /// <param name="report">Report of its duty.</param>
+    /// <param name="zone">Zone of the local nights.</param>
+    public static (Instant From, Instant? AtBest, Instant? Known) Last(Ruling ruling, DutyRecord record, Instant done, Instant report, DateTimeZone zone)
+    {
+        var (least, nights, longest) = (ruling.Amount("recovery rest"), ruling.Amount("local nights"), ruling.Amount(Between));
+        // A recovery rest that ends inside the time allowed shows itself in its last hours.
+        var from = done - Duration.FromHours(longest.Value) - Duration.FromHours(Math.Max(2 * least.Value, 24 * (nights.Value + 1)));
+        var (atBest, known) = record.LastRecovery(from, report, (start, end) => (end - start).TotalHours >= least.Value - Ruling.Noise && LocalNights(start, end, zone) >= nights.Value);
+        return (from, atBest, known);
+    }
+
     private static Finding Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat)
     {
         var record = leg.Duty(seat.Code);
@@ -48,12 +66,10 @@ internal sealed class RecoveryRest : ICheck
             return ruling.NotChecked($"the week holds no duty of {seat.Code} with this leg", seat.Cell);
         }
 
-        var (least, nights, longest) = (ruling.Amount("recovery rest"), ruling.Amount("local nights"), ruling.Amount("between recovery rests"));
+        var (least, nights, longest) = (ruling.Amount("recovery rest"), ruling.Amount("local nights"), ruling.Amount(Between));
         var zone = leg.Plan.From.Zone;
         var done = leg.Plan.Times.OnBlocks + (leg.Operator.Release ?? Duration.Zero);
-        // A recovery rest that ends inside the time allowed shows itself in its last hours.
-        var from = done - Duration.FromHours(longest.Value) - Duration.FromHours(Math.Max(2 * least.Value, 24 * (nights.Value + 1)));
-        var (atBest, known) = record.LastRecovery(from, duty.Report, (start, end) => (end - start).TotalHours >= least.Value - Ruling.Noise && LocalNights(start, end, zone) >= nights.Value);
+        var (from, atBest, known) = Last(ruling, record, done, duty.Report, zone);
         var words = $"a recovery rest of {Words.Amount(least.Value, "h")} with {Words.Count((int)nights.Value, "local night", "local nights")}";
         if (known is { } last && (done - last).TotalHours <= longest.Value + Ruling.Noise)
         {

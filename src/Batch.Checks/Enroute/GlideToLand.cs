@@ -51,10 +51,11 @@ internal sealed class GlideToLand : ICheck
         var reach = OverWater.ReachNm(worst.AltitudeFt, left, ratio);
         var beyond = water.Where(point => OverWater.ReachNm(point.AltitudeFt, left, ratio) - point.ShoreNm < -Ruling.Noise).ToImmutableArray();
         var at = $"{Words.Amount(worst.AlongNm, "NM")} after {leg.Plan.From.Ident} at {Words.Amount(worst.AltitudeFt, "ft")}";
+        var printed = PrintedTrio.Of(worst.ShoreNm, reach, isLeast: true, beyond.IsEmpty);
         var answer = beyond.IsEmpty
-            ? ruling.Pass($"Land is in gliding reach all the way; nearest to the limit {at}, {Words.Amount(worst.ShoreNm, "NM")} from land with {Words.Amount(reach, "NM")} of reach in still air.", null, leg.TypeCell(nameof(AircraftType.GlideRatio)))
+            ? ruling.Pass($"Land is in gliding reach all the way; nearest to the limit {at}, {Words.Amount(printed.Limit, "NM")} from land with {Words.Amount(printed.Actual, "NM")} of reach in still air.", null, leg.TypeCell(nameof(AircraftType.GlideRatio)))
             : ruling.Trips(
-                $"Out of gliding reach of land from {Words.Amount(beyond[0].AlongNm, "NM")} to {Words.Amount(beyond[^1].AlongNm, "NM")} after {leg.Plan.From.Ident}; worst {at}: {Words.Amount(worst.ShoreNm, "NM")} from land with {Words.Amount(reach, "NM")} of reach in still air.",
+                $"Out of gliding reach of land from {Words.Amount(beyond[0].AlongNm, "NM")} to {Words.Amount(beyond[^1].AlongNm, "NM")} after {leg.Plan.From.Ident}; worst {at}: {Words.Amount(printed.Limit, "NM")} from land with {Words.Amount(printed.Actual, "NM")} of reach in still air.",
                 leg.Cell(nameof(Leg.Level)),
                 leg.Cell(nameof(Leg.Route)));
         return answer with { Required = worst.ShoreNm, Actual = reach, Margin = reach - worst.ShoreNm, Unit = "NM" };

@@ -14,20 +14,54 @@ internal sealed class Oxygen : ICheck
     public string Title => "Oxygen";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["the plan", "Types: pressurised", "Aircraft: oxygen"];
+    public ImmutableArray<string> Needs => ["the plan", "Types: pressurised", "Aircraft: oxygen", "Aircraft: quick-donning masks, high up in a pressurised cabin"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         yield return Answer(leg, ruling);
+        if (Mask(leg, ruling) is { } mask)
+        {
+            yield return mask;
+        }
+    }
+
+    /// <summary>High up in a pressurised cabin: whether a pilot must wear a mask all the time; null where the rules ask for none.</summary>
+    private static Finding? Mask(LegUnderCheck leg, Ruling ruling)
+    {
+        var level = leg.Plan.Profile.Level;
+        if (ruling.AmountOrNone("mask always above") is { } always && level.Value > always.Value + Ruling.Noise)
+        {
+            return ruling.Trips(always, $"At {Words.Amount(level)}, above {Words.Amount(always.Value, "ft")}, one pilot at the controls wears an oxygen mask all the time.", leg.Cell(nameof(Leg.Level)));
+        }
+
+        if (ruling.AmountOrNone("quick-donning masks above") is not { } above || level.Value <= above.Value + Ruling.Noise)
+        {
+            return null;
+        }
+
+        var cell = leg.Aircraft.Origin.Cell(nameof(Aircraft.QuickDonningMasks));
+        if (leg.Plan.Load.Pilots < 2 && ruling.Condition("quick-donning masks with two pilots") is { } two)
+        {
+            return ruling.Trips(two, $"At {Words.Amount(level)}, above {Words.Amount(above.Value, "ft")} and with one pilot, the pilot wears an oxygen mask all the time; quick-donning masks free two pilots only.", leg.Cell(nameof(Leg.Level)), leg.Cell(nameof(Leg.SecondPilot)));
+        }
+
+        return leg.Aircraft.QuickDonningMasks switch
+        {
+            null => ruling.NotChecked($"whether every pilot's place of {leg.Aircraft.Registration} has a quick-donning mask is not given; without them one pilot wears a mask above {Words.Amount(above.Value, "ft")}", cell),
+            true => ruling.Pass($"At {Words.Amount(level)} every pilot's place has a quick-donning mask.", above, cell),
+            false => ruling.Trips(above, $"At {Words.Amount(level)}, above {Words.Amount(above.Value, "ft")} and without quick-donning masks, one pilot at the controls wears an oxygen mask all the time.", cell, leg.Cell(nameof(Leg.Level))),
+        };
     }
 
     private static Finding Answer(LegUnderCheck leg, Ruling ruling)
     {
+        // What is asked of masks is another answer: the supply rests on its own paragraphs.
+        var by = ruling.AmountOrNone("pilots after a cabin failure") ?? ruling.AmountOrNone("everybody after a cabin failure") ?? ruling.AmountOrNone("crew from");
         var need = leg.Type.Pressurised == true ? AfterCabinFailure(leg, ruling) : WithoutPressure(leg, ruling);
         if (need.Pilots <= Duration.Zero && need.Passengers <= Duration.Zero)
         {
-            return ruling.Pass($"At {Words.Amount(leg.Plan.Profile.Level)} no oxygen is asked for.");
+            return ruling.Pass($"At {Words.Amount(leg.Plan.Profile.Level)} no oxygen is asked for.", by);
         }
 
         var cell = leg.Aircraft.Origin.Cell(nameof(Aircraft.Oxygen));
@@ -36,7 +70,7 @@ internal sealed class Oxygen : ICheck
         var parts = $"{Words.Time(need.Pilots)} for {Words.Count(leg.Plan.Load.Pilots, "pilot", "pilots")}"
             + (need.Persons > 0 && need.Passengers > Duration.Zero ? $" and {Words.Time(need.Passengers)} for {Words.Count(need.Persons, "passenger", "passengers")}" : "");
         return leg.Aircraft.Oxygen is { } supply
-            ? ruling.AtLeast("Oxygen aboard, shared by all,", supply.TotalMinutes, minutes, "min", $"needed ({parts})", null, cell, leg.Cell(nameof(Leg.Level)))
+            ? ruling.AtLeast("Oxygen aboard, shared by all,", supply.TotalMinutes, minutes, "min", $"needed ({parts})", by, cell, leg.Cell(nameof(Leg.Level)))
             : ruling.NotChecked($"how long the oxygen of {leg.Aircraft.Registration} lasts is not given, and {parts} are needed", cell);
     }
 

@@ -4,7 +4,7 @@ using Batch.Flight.Week;
 
 namespace Batch.Checks.Following;
 
-/// <summary>How long before a border crossing the passenger manifest is sent.</summary>
+/// <summary>How long before a border crossing the manifests of the passengers and of the crew are sent.</summary>
 internal sealed class BorderManifest : ICheck
 {
     /// <inheritdoc/>
@@ -14,10 +14,10 @@ internal sealed class BorderManifest : ICheck
     public string Title => "Manifest for the border";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Airports: country", "Legs: manifest sent"];
+    public ImmutableArray<string> Needs => ["Airports: country", "Legs: manifest sent", "Legs: crew manifest sent, on a leg for hire"];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Tunable => ["lead"];
+    public ImmutableArray<string> Tunable => ["lead", "lead of the crew manifest"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -33,23 +33,49 @@ internal sealed class BorderManifest : ICheck
             return [ruling.NotApplicable($"The leg stays in {from.Country}.")];
         }
 
+        return [.. Passengers(leg, ruling), .. Crew(leg, ruling)];
+    }
+
+    private static IEnumerable<Finding> Passengers(LegUnderCheck leg, Ruling ruling)
+    {
+        var (from, to) = (leg.Plan.From, leg.Plan.To);
         if (ruling.AmountOrNone("lead") is not { } lead)
         {
             return [ruling.NotApplicable($"The leg crosses the border from {from.Country} to {to.Country} without passengers.")];
         }
 
         var cell = leg.Cell(nameof(Leg.ManifestSent));
-        var leaves = leg.Plan.Times.OffBlocks;
         if (leg.Plan.Leg.ManifestSent is not { } sent)
         {
-            var due = leaves - Duration.FromMinutes(lead.Value);
-            return [ruling.NotChecked($"the leg crosses the border from {from.Country} to {to.Country}, and when the manifest is sent is not given; it is due by {Words.LocalDay(due, from.Zone)}, {Words.Amount(lead.Value, "min")} before off blocks", cell)];
+            return [NotSent(leg, ruling, "manifest", lead, cell)];
         }
 
-        var before = (leaves - sent).TotalMinutes;
+        var before = (leg.Plan.Times.OffBlocks - sent).TotalMinutes;
         var asked = ruling.AtLeast("The time from sending the manifest for the border to off blocks", before, lead.Value, "min", "required", lead, cell, leg.Cell(nameof(Leg.OffBlocks)));
         return asked.Verdict == Verdict.Pass && ruling.AmountOrNone("lead without haste") is { } calm && before < calm.Value - Ruling.Noise
             ? [asked, ruling.Trips(calm, $"The manifest for the border is sent {Words.Amount(before, "min")} before off blocks, less than the {Words.Amount(calm.Value, "min")} that leave time to mend it.", cell)]
             : [asked];
+    }
+
+    private static IEnumerable<Finding> Crew(LegUnderCheck leg, Ruling ruling)
+    {
+        if (ruling.AmountOrNone("lead of the crew manifest") is not { } lead)
+        {
+            return [];
+        }
+
+        var cell = leg.Cell(nameof(Leg.CrewManifestSent));
+        return leg.Plan.Leg.CrewManifestSent is { } sent
+            ? [ruling.AtLeast("The time from sending the crew manifest for the border to off blocks", (leg.Plan.Times.OffBlocks - sent).TotalMinutes, lead.Value, "min", "required", lead, cell, leg.Cell(nameof(Leg.OffBlocks)))]
+            : [NotSent(leg, ruling, "crew manifest", lead, cell)];
+    }
+
+    private static Finding NotSent(LegUnderCheck leg, Ruling ruling, string what, RuleAmount lead, string cell)
+    {
+        var (from, to) = (leg.Plan.From, leg.Plan.To);
+        return ruling.NotChecked(
+            lead,
+            $"the leg crosses the border from {from.Country} to {to.Country}, and when the {what} is sent is not given; it is due by {Words.LocalDay(leg.Plan.Times.OffBlocks - Duration.FromMinutes(lead.Value), from.Zone)}, {Words.Amount(lead.Value, "min")} before off blocks",
+            cell);
     }
 }

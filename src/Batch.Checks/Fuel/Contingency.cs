@@ -52,7 +52,7 @@ internal sealed class Contingency : ICheck
             fuel.Aboard.Value,
             required.Value,
             "lb",
-            "required with contingency: " + string.Join(" + ", parts.Where(part => part.Fuel > Pounds.Zero).Select(part => $"{part.Name} {Words.Amount(part.Fuel)}")),
+            "required with contingency: " + string.Join(" + ", parts.Where(part => part.Fuel > Pounds.Zero).Select(part => $"{part.Name} {Words.Amount(part.Fuel)}")) + (FinalReserve.AddUp([.. parts.Select(part => part.Fuel)]) ? "" : " (each rounded)"),
             share,
             FinalReserve.Cells(leg));
         if (!isFloorOpen || answer.Verdict != Verdict.Pass)

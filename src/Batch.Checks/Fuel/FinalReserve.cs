@@ -35,7 +35,21 @@ internal static class FinalReserve
             parts.Add("additional " + Words.Amount(fuel.Additional));
         }
 
-        return ruling.AtLeast("Fuel aboard", fuel.Aboard.Value, required.Value, "lb", "required: " + string.Join(" + ", parts), amount, Cells(leg));
+        return ruling.AtLeast("Fuel aboard", fuel.Aboard.Value, required.Value, "lb", "required: " + string.Join(" + ", parts) + (AddUp(fuel.Taxi, fuel.Trip, alternate, reserve, fuel.Additional) ? "" : " (each rounded)"), amount, Cells(leg));
+    }
+
+    /// <summary>Whether the parts, as printed, make the sum as printed, which is rounded up.</summary>
+    /// <param name="parts">The parts.</param>
+    public static bool AddUp(params ReadOnlySpan<Pounds> parts)
+    {
+        var (printed, sum) = (0.0, 0.0);
+        foreach (var part in parts)
+        {
+            printed += Math.Round(part.Value, MidpointRounding.AwayFromZero);
+            sum += part.Value;
+        }
+
+        return printed == Math.Ceiling(sum - 1e-7);
     }
 
     /// <summary>Whether the night reserve holds: takeoff, landing, or landing plus the day's reserve in the night. The rule does not say which moment counts; the strictest is taken.</summary>

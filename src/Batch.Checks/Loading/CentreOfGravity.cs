@@ -46,7 +46,15 @@ internal static class CentreOfGravity
 
     private static Finding Answer(LegUnderCheck leg, Ruling ruling, EnvelopeTest test)
     {
-        var arm = Words.Amount(test.Point.Arm.Value, "in");
+        var near = (test.ForwardLimit, test.AftLimit) switch
+        {
+            ({ } f, { } a) => Nearer(f, a, test.Point.Arm),
+            ({ } f, _) => f,
+            (_, var a) => a,
+        };
+        var printed = near is { } edge ? PrintedTrio.Of(edge.Value, test.Point.Arm.Value, edge == test.ForwardLimit, IsInside(test), PrintedTrio.StepsPer("in")) : (PrintedTrio?)null;
+        var arm = Words.Amount(printed?.Actual ?? test.Point.Arm.Value, "in");
+        var beyond = Words.Amount(-(printed?.Margin ?? 0), "in");
         var at = $"{(test.When == "during the flight" ? "" : "at ")}{test.When} ({Words.Amount(test.Point.Weight)})";
         var forward = test.ForwardLimit;
         var aft = test.AftLimit;
@@ -54,8 +62,8 @@ internal static class CentreOfGravity
         var (limit, text) = (forward, aft) switch
         {
             ({ } f, { } a) when inside => (Nearer(f, a, test.Point.Arm), $"Centre of gravity {at}: {arm}, between {Words.Amount(f.Value, "in")} and {Words.Amount(a.Value, "in")}."),
-            ({ } f, _) when test.Point.Arm < f => (f, $"Centre of gravity {at}: {arm}, {Words.Amount((f - test.Point.Arm).Value, "in")} ahead of the forward limit ({Words.Amount(f.Value, "in")})."),
-            (_, { } a) when test.Point.Arm > a => (a, $"Centre of gravity {at}: {arm}, {Words.Amount((test.Point.Arm - a).Value, "in")} behind the aft limit ({Words.Amount(a.Value, "in")})."),
+            ({ } f, _) when test.Point.Arm < f => (f, $"Centre of gravity {at}: {arm}, {beyond} ahead of the forward limit ({Words.Amount(f.Value, "in")})."),
+            (_, { } a) when test.Point.Arm > a => (a, $"Centre of gravity {at}: {arm}, {beyond} behind the aft limit ({Words.Amount(a.Value, "in")})."),
             _ => ((Inches?)null, inside ? $"Centre of gravity {at}: {arm}, inside the envelope." : $"Centre of gravity {at}: {arm}; the envelope does not reach to this weight."),
         };
         var answer = inside ? ruling.Pass(text) : ruling.Trips(text);

@@ -1,24 +1,26 @@
 using Batch.Checks.Remedies.Kinds;
+using Batch.Flight.Plan;
 using Batch.Flight.Week;
 
 namespace Batch.Checks.Remedies;
 
 /// <summary>
-/// Changes for a leg whose flight cannot be made, least disruptive first: the minimum fuel, a level left to the planner, the usual cruise setting, goods or passengers left behind. Each was
+/// Changes for a leg whose flight cannot be made, least disruptive first: the minimum fuel, a level left to the planner, the usual cruise setting, goods left behind, another aircraft, passengers left behind. Each was
 /// planned with the whole chain: the leg can be flown and passes its checks, and nothing else fails that did not fail before.
 /// </summary>
 /// <param name="ground">The week.</param>
+/// <param name="plan">The leg without a plan.</param>
 /// <param name="leg">The leg as read.</param>
 /// <param name="check">Id of the check that says that the leg was not planned.</param>
 /// <param name="trials">Tries changes.</param>
-internal sealed class FlyableAgain(RemedyGround ground, Leg leg, string check, Trials trials)
+internal sealed class FlyableAgain(RemedyGround ground, LegPlan plan, Leg leg, string check, Trials trials)
 {
     private const int MostPassengers = 3;
     private const double StepLb = 5;
 
     /// <summary>The changes that were found.</summary>
     public IEnumerable<FoundRemedy> Find() =>
-        new[] { First(OnPaper()), LeastGoods(), First(FewerPassengers()) }.OfType<FoundRemedy>();
+        new[] { First(OnPaper()), LeastGoods(), First(OtherAircraft.Edits(ground, plan).Take(OtherAircraft.MostWhole)), First(FewerPassengers()) }.OfType<FoundRemedy>();
 
     private FoundRemedy? First(IEnumerable<WeekEdit> edits) => edits.Select(Flyable).FirstOrDefault(found => found is not null);
 

@@ -61,6 +61,7 @@ internal sealed record WeekEdit(string Text, int Disruption)
         nameof(ManifestLine.Name),
         nameof(ManifestLine.Category),
         nameof(ManifestLine.Weight),
+        nameof(ManifestLine.WeightBasis),
         nameof(ManifestLine.Bags),
         nameof(ManifestLine.BagCount),
         nameof(ManifestLine.Seat),

@@ -61,6 +61,12 @@ internal sealed class Ruling
     /// <param name="cells">Cells where it would stand.</param>
     public Finding NotChecked(string missing, params string[] cells) => Answer(Verdict.NotChecked, $"Not checked: {missing}.", null) with { Cells = Filled(cells) };
 
+    /// <summary>An input of one amount is missing.</summary>
+    /// <param name="by">The amount.</param>
+    /// <param name="missing">What is missing, as the object of a sentence.</param>
+    /// <param name="cells">Cells where it would stand.</param>
+    public Finding NotChecked(RuleAmount by, string missing, params string[] cells) => Answer(Verdict.NotChecked, $"Not checked: {missing}.", by) with { Cells = Filled(cells) };
+
     /// <summary>Worth knowing.</summary>
     /// <param name="text">One sentence.</param>
     /// <param name="cells">Cells.</param>
@@ -94,9 +100,10 @@ internal sealed class Ruling
     public Finding AtMost(string what, double actual, double limit, string unit, string limitName, RuleAmount? by, params string[] cells)
     {
         var margin = limit - actual;
+        var printed = PrintedTrio.Of(limit, actual, isLeast: false, margin >= -Noise, PrintedTrio.StepsPer(unit, Math.Max(Math.Abs(limit), Math.Abs(actual))));
         var finding = margin >= -Noise
-            ? Pass($"{what} is {Words.Amount(actual, unit)}, within the {limitName} ({Words.Amount(limit, unit)}), {Words.Amount(Math.Max(margin, 0), unit)} to spare.", by)
-            : Trips(by, $"{what} is {Words.Amount(actual, unit)}, {Words.Amount(-margin, unit)} over the {limitName} ({Words.Amount(limit, unit)}).", cells);
+            ? Pass($"{what} is {Words.Amount(printed.Actual, unit)}, within the {limitName} ({Words.Amount(printed.Limit, unit)}), {Words.Amount(printed.Margin, unit)} to spare.", by)
+            : Trips(by, $"{what} is {Words.Amount(printed.Actual, unit)}, {Words.Amount(-printed.Margin, unit)} over the {limitName} ({Words.Amount(printed.Limit, unit)}).", cells);
         return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit, Cells = Filled(cells) };
     }
 
@@ -111,9 +118,10 @@ internal sealed class Ruling
     public Finding AtLeast(string what, double actual, double limit, string unit, string limitName, RuleAmount? by, params string[] cells)
     {
         var margin = actual - limit;
+        var printed = PrintedTrio.Of(limit, actual, isLeast: true, margin >= -Noise, PrintedTrio.StepsPer(unit, Math.Max(Math.Abs(limit), Math.Abs(actual))));
         var finding = margin >= -Noise
-            ? Pass($"{what} is {Words.Amount(actual, unit)}, {(margin > Noise ? Words.Amount(margin, unit) + " more than" : "just")} the {Words.Amount(limit, unit)} {limitName}.", by)
-            : Trips(by, $"{what} is {Words.Amount(actual, unit)}, {Words.Amount(-margin, unit)} short of the {Words.Amount(limit, unit)} {limitName}.", cells);
+            ? Pass($"{what} is {Words.Amount(printed.Actual, unit)}, {(printed.Margin > 0 ? Words.Amount(printed.Margin, unit) + " more than" : "just")} the {Words.Amount(printed.Limit, unit)} {limitName}.", by)
+            : Trips(by, $"{what} is {Words.Amount(printed.Actual, unit)}, {Words.Amount(-printed.Margin, unit)} short of the {Words.Amount(printed.Limit, unit)} {limitName}.", cells);
         return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit, Cells = Filled(cells) };
     }
 

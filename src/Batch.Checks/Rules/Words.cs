@@ -36,7 +36,7 @@ internal static class Words
     }
 
     /// <summary>Hours as they are said: up to two days on the clock in hours and minutes, longer ones (experience, an airframe) in hours.</summary>
-    private const double ClockHours = 48;
+    internal const double ClockHours = 48;
 
     private static string Hours(double value)
     {

@@ -67,9 +67,9 @@ internal static class StressJson
             json.WriteNumber("leg", plan.Key.Number);
             json.WriteString("check", finding.Check);
             json.WriteString("text", finding.Text);
-            Number(json, "required", finding.Required, 2);
-            Number(json, "actual", finding.Actual, 2);
-            Number(json, "margin", finding.Margin, 2);
+            Number(json, "required", finding.Printed(100)?.Limit ?? finding.Required, 2);
+            Number(json, "actual", finding.Printed(100)?.Actual ?? finding.Actual, 2);
+            Number(json, "margin", finding.Printed(100)?.Margin ?? finding.Margin, 2);
             json.WriteString("unit", finding.Unit);
             Number(json, "share", finding.Share, 4);
             json.WriteEndObject();

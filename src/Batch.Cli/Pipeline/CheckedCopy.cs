@@ -85,8 +85,8 @@ public static class CheckedCopy
             Aircraft = row.Aircraft,
             Check = $"{finding.Check} {finding.Title}",
             Text = finding.Text,
-            Required = finding.Required,
-            Actual = finding.Actual,
+            Required = finding.Numbers.Required,
+            Actual = finding.Numbers.Actual,
             Unit = finding.Unit,
             Remedies = finding.NoRemedy.Length > 0 ? [finding.NoRemedy] : [.. finding.Remedies.Select(remedy => remedy.Text)],
             Citation = finding.Citation + (finding.IsBasisUnconfirmed ? " (basis to be confirmed)" : ""),
@@ -99,14 +99,15 @@ public static class CheckedCopy
     private static LegResult Result(CheckedLeg leg)
     {
         var planned = leg.Plan as LegPlan.Planned;
+        var fuel = planned is null ? (PrintedTrio?)null : PrintedTrio.Of(planned.Fuel.Required.Value, planned.Fuel.Aboard.Value, isLeast: true, planned.Fuel.Margin.Value >= -1e-6);
         return new LegResult
         {
             Row = OriginOf(leg.Plan).Cell(""),
             State = leg.State switch { LegState.Pass => "pass", LegState.Caution => "caution", LegState.Fail => "fail", LegState.Unplanned => "unplanned" },
             Mark = leg.State switch { LegState.Pass => null, LegState.Caution => State.Caution, LegState.Fail or LegState.Unplanned => State.Fail },
             BlockTime = planned?.Times.Block,
-            FuelRequired = planned?.Fuel.Required,
-            FuelAboard = planned?.Fuel.Aboard,
+            FuelRequired = fuel is { } required ? new Pounds(required.Limit) : null,
+            FuelAboard = fuel is { } aboard ? new Pounds(aboard.Actual) : null,
             TakeoffWeight = planned?.Load.Takeoff.Weight,
         };
     }

@@ -51,6 +51,9 @@ public sealed record Aircraft
     /// <summary>Emergency locator transmitter inspection due.</summary>
     public LocalDate? ElectronicLocatorDue { get; init; }
 
+    /// <summary>Day of the last operational check of the VOR receivers; null where not said.</summary>
+    public LocalDate? VorCheckedOn { get; init; }
+
     /// <summary>Weighing due.</summary>
     public LocalDate? WeighingDue { get; init; }
 
@@ -62,6 +65,9 @@ public sealed record Aircraft
 
     /// <summary>How long the oxygen aboard lasts for all occupants.</summary>
     public Duration? Oxygen { get; init; }
+
+    /// <summary>Whether every pilot's place has an approved quick-donning oxygen mask; null where not said.</summary>
+    public bool? QuickDonningMasks { get; init; }
 
     /// <summary>Whether it is approved and equipped for flight in icing.</summary>
     public bool? IcingProtection { get; init; }

@@ -21,6 +21,9 @@ public sealed record LoggedDuty
     /// <summary>How far the flight time went over the limit of the day for causes beyond control; null where not said.</summary>
     public Duration? Overrun { get; init; }
 
+    /// <summary>Idents of the airports landed at on the day; empty where not said.</summary>
+    public ImmutableArray<string> Airports { get; init; } = [];
+
     /// <summary>Where it was read.</summary>
     public Origin Origin { get; init; } = Origin.None;
 }

@@ -50,6 +50,9 @@ public sealed record Operator
     /// <summary>How flights are followed where the leg does not say: <c>filed</c>, <c>company</c> or <c>none</c>; empty where not said.</summary>
     public string FlightFollowing { get; init; } = "";
 
+    /// <summary>What passengers' weights are where the Manifest does not say: <c>stated</c>, <c>with allowances</c> or <c>weighed</c>; empty where not said.</summary>
+    public string PassengerWeights { get; init; } = "";
+
     /// <summary>Topics of the operator's briefing of passengers; empty where not said.</summary>
     public ImmutableArray<string> BriefingTopics { get; init; } = [];
 

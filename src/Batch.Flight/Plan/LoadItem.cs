@@ -24,6 +24,9 @@ public sealed record LoadItem
     /// <summary>Whether the weight is a standard weight, not a stated one.</summary>
     public bool IsAssumed { get; init; }
 
+    /// <summary>What a passenger's stated weight is, as <see cref="Week.ManifestLine.WeightBasis"/>; empty where not said and for the rest.</summary>
+    public string Basis { get; init; } = "";
+
     /// <summary>Whether it occupies a seat.</summary>
     public bool TakesSeat { get; init; }
 

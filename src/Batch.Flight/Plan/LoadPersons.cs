@@ -102,7 +102,7 @@ internal sealed class LoadPersons
         {
             Named = named,
             IsOnLap = category == PersonCategory.Infant && named == LoadStations.None,
-            Item = Item(line.Name, LoadItemKind.Passenger, label, line.Weight ?? standard, line.Weight is null, line.Origin, nameof(ManifestLine.Weight)),
+            Item = Item(line.Name, LoadItemKind.Passenger, label, line.Weight ?? standard, line.Weight is null, line.Origin, nameof(ManifestLine.Weight)) with { Basis = line.Weight is null ? "" : line.WeightBasis },
         };
     }
 

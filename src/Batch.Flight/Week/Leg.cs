@@ -78,6 +78,9 @@ public sealed record Leg
     /// <summary>When the passenger manifest was or will be sent to the border authority; null where not said.</summary>
     public Instant? ManifestSent { get; init; }
 
+    /// <summary>When the crew manifest is sent to the border authority; null where not said.</summary>
+    public Instant? CrewManifestSent { get; init; }
+
     /// <summary>Remarks.</summary>
     public string Remarks { get; init; } = "";
 

@@ -18,6 +18,9 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
     /// <summary>Whether a plus sign is written before a positive number: for margins and components.</summary>
     public bool IsSigned { get; init; }
 
+    /// <summary>The limit and the figure with which it is printed, so that the three agree; null for a number by itself.</summary>
+    public HeldFigure? Held { get; init; }
+
     /// <summary>Unit of a plain number.</summary>
     public string PlainUnit { get; init; } = "";
 
@@ -25,7 +28,7 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
     public double Number => Value;
 
     [Value("Whether it is below zero")]
-    public bool IsNegative => Value < 0;
+    public bool IsNegative => Held is null ? Value < 0 : Value < -Grain;
 
     public static Quantity Of(Pounds weight, RoundingWay rounding = RoundingWay.Nearest) => new(weight.Value, QuantityKind.Weight, rounding);
 
@@ -53,13 +56,27 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
 
     public static Quantity? OfPlain(double? number, string unit) => number is { } known ? new Quantity(known, QuantityKind.Plain) { PlainUnit = unit } : null;
 
+    /// <summary>A limit, what is held against it and the margin between them, printed so that they agree in whatever unit.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <param name="actual">What is held against it, of the same kind.</param>
+    /// <param name="isLeast">Whether the limit is a least value; else a greatest.</param>
+    public static (Quantity Limit, Quantity Actual, Quantity Margin) Trio(Quantity limit, Quantity actual, bool isLeast)
+    {
+        HeldFigure Part(HeldPart part) => new(limit.Value, actual.Value, isLeast, part);
+        return (
+            limit with { Rounding = isLeast ? RoundingWay.Up : RoundingWay.Down, Held = Part(HeldPart.Limit) },
+            actual with { Rounding = isLeast ? RoundingWay.Down : RoundingWay.Up, Held = Part(HeldPart.Actual) },
+            limit with { Value = isLeast ? actual.Value - limit.Value : limit.Value - actual.Value, Rounding = RoundingWay.Down, IsSigned = true, Held = Part(HeldPart.Margin) });
+    }
+
     public Quantity Signed() => this with { IsSigned = true };
 
     /// <summary>The number in another unit, rounded this quantity's way, with thousands marks and a true minus sign.</summary>
     /// <param name="factor">Units per unit of the house.</param>
     /// <param name="decimals">Decimals, 0 to 6.</param>
     /// <param name="culture">How numbers are written; the invariant manner where none is given.</param>
-    public string Text(double factor, int decimals, CultureInfo? culture = null) => Text(Rounded(Value * factor, decimals), decimals, IsSigned, culture);
+    public string Text(double factor, int decimals, CultureInfo? culture = null) =>
+        Text(Held is { } held ? held.Printed(factor, decimals) : Rounded(Value * factor, decimals), decimals, IsSigned, culture);
 
     /// <summary>A rounded number with thousands marks and a true minus sign.</summary>
     public static string Text(double rounded, int decimals, bool isSigned, CultureInfo? culture = null)
@@ -80,6 +97,8 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
         };
     }
 
+    private int PlainDecimals => PlainUnit switch { "in" or "SM" or "" => 2, "lb/USG" => 3, "h" or "%" => 1, _ => 0 };
+
     /// <summary>The number with its unit, as it is written when a template names no unit.</summary>
     public override string ToString() => ToString(CultureInfo.InvariantCulture);
 
@@ -95,6 +114,6 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
         QuantityKind.Speed => Text(1, 0, culture) + " kt",
         QuantityKind.Temperature => Text(1, 0, culture) + " °C",
         QuantityKind.Angle => Text(1, 0, culture) + "°",
-        QuantityKind.Plain => (Text(1, PlainUnit == "in" ? 2 : 0, culture) + " " + PlainUnit).TrimEnd(),
+        QuantityKind.Plain => (Text(1, PlainDecimals, culture) + " " + PlainUnit).TrimEnd(),
     };
 }

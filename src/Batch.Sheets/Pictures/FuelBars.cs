@@ -1,3 +1,4 @@
+using Batch.Checks;
 using Batch.Flight.Plan;
 using Batch.Sheets.Templates;
 
@@ -21,11 +22,13 @@ internal static class FuelBars
         var drawing = new Drawing();
         Required(drawing, fuel, axis, style);
         var x = axis.At(fuel.Required.Value);
-        Bar(drawing, style.Word("Aboard"), fuel.Aboard.Value, style.Number(style.Weight(fuel.Aboard.Value)), axis, 40, Ink.Black, x);
+        Bar(drawing, style.Word("Aboard"), fuel.Aboard.Value, style.Number(Printed(fuel, style).Actual), axis, 40, Ink.Black, x);
         Bar(drawing, style.Word("Most"), fuel.Most.Value, Down(fuel.Most.Value, style), axis, 66, Ink.White, x);
         drawing.Line(x, 10, x, 84, fuel.Margin.Value < 0 ? Ink.Fail : Ink.Black, 1, "3 2");
-        return drawing.Picture(Width, Height, $"{style.Word("Fuel")} [{style.WeightUnit}]: {style.Word("Required")} {Up(fuel.Required.Value, style)}, {style.Word("Aboard")} {style.Number(style.Weight(fuel.Aboard.Value))}, {style.Word("Most")} {Down(fuel.Most.Value, style)}.", "fuelbars");
+        return drawing.Picture(Width, Height, $"{style.Word("Fuel")} [{style.WeightUnit}]: {style.Word("Required")} {style.Number(Printed(fuel, style).Limit)}, {style.Word("Aboard")} {style.Number(Printed(fuel, style).Actual)}, {style.Word("Most")} {Down(fuel.Most.Value, style)}.", "fuelbars");
     }
+
+    private static PrintedTrio Printed(FuelLadder fuel, PictureStyle style) => PrintedTrio.Of(style.Weight(fuel.Required.Value), style.Weight(fuel.Aboard.Value), isLeast: true, fuel.Margin.Value >= -1e-6);
 
     private static string Up(double lb, PictureStyle style) => style.Number(Math.Ceiling(style.Weight(lb) - 1e-6));
 

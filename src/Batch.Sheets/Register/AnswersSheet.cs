@@ -33,6 +33,7 @@ internal static class AnswersSheet
     private static void Cells(SheetWriter cells, RegisterRow row, string date)
     {
         var finding = row.Finding;
+        var numbers = finding.Numbers;
         cells.Text(row.Trip);
         cells.Number(row.Leg, CellStyle.Whole);
         cells.Date(row.Date);
@@ -41,9 +42,9 @@ internal static class AnswersSheet
         cells.Text(finding.Check);
         cells.Text(finding.Title, CellStyle.Wrapped);
         cells.Text(row.State, StateLook.Of(row.State));
-        cells.Number(finding.Required, CellStyle.Number);
-        cells.Number(finding.Actual, CellStyle.Number);
-        cells.Number(finding.Margin, CellStyle.Number);
+        cells.Number(numbers.Required, CellStyle.Number);
+        cells.Number(numbers.Actual, CellStyle.Number);
+        cells.Number(numbers.Margin, CellStyle.Number);
         cells.Text(finding.Unit);
         cells.Text(finding.Text, CellStyle.Wrapped);
         cells.Text(finding.Citation, CellStyle.Wrapped);

@@ -29,6 +29,7 @@ internal static class CsvRegister
     private static IEnumerable<string> Cells(RegisterRow row)
     {
         var finding = row.Finding;
+        var numbers = finding.Numbers;
         return
         [
             Guarded(row.Trip),
@@ -38,9 +39,9 @@ internal static class CsvRegister
             Guarded(finding.Check),
             Guarded(finding.Title),
             row.State,
-            Number(finding.Required),
-            Number(finding.Actual),
-            Number(finding.Margin),
+            Number(numbers.Required),
+            Number(numbers.Actual),
+            Number(numbers.Margin),
             Guarded(finding.Unit),
             Guarded(finding.Text),
             Guarded(finding.Citation),

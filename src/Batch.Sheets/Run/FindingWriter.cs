@@ -8,13 +8,14 @@ internal static class FindingWriter
 {
     public static void Members(Utf8JsonWriter json, Finding finding)
     {
+        var printed = finding.Printed(100);
         json.WriteString("check", finding.Check);
         json.WriteString("title", finding.Title);
         json.WriteString("state", StateWord.Of(finding.Verdict));
         json.WriteString("text", finding.Text);
-        json.Rounded("required", finding.Required, 2);
-        json.Rounded("actual", finding.Actual, 2);
-        json.Rounded("margin", finding.Margin, 2);
+        json.Rounded("required", printed?.Limit ?? finding.Required, 2);
+        json.Rounded("actual", printed?.Actual ?? finding.Actual, 2);
+        json.Rounded("margin", printed?.Margin ?? finding.Margin, 2);
         json.WriteString("unit", finding.Unit);
         json.WriteString("citation", finding.Citation);
         json.WriteBoolean("basisUnconfirmed", finding.IsBasisUnconfirmed);

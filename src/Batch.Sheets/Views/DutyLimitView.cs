@@ -42,14 +42,15 @@ internal sealed record DutyLimitView
 
     public static DutyLimitView Of(DutyLimit limit)
     {
-        var against = limit.IsLeast ? RoundingWay.Down : RoundingWay.Up;
+        var used = new Quantity(limit.Used, QuantityKind.Plain, limit.IsLeast ? RoundingWay.Down : RoundingWay.Up) { PlainUnit = limit.Unit };
+        var held = Quantity.OfPlain(limit.Limit, limit.Unit) is { } allowed ? Quantity.Trio(allowed, used, limit.IsLeast) : ((Quantity Limit, Quantity Actual, Quantity Margin)?)null;
         return new DutyLimitView
         {
             Name = limit.Name,
             Leg = limit.At.ToString(),
-            Used = new Quantity(limit.Used, QuantityKind.Plain, against) { PlainUnit = limit.Unit },
-            Limit = Quantity.OfPlain(limit.Limit, limit.Unit),
-            Left = limit.Left is { } left ? new Quantity(left, QuantityKind.Plain, RoundingWay.Down) { PlainUnit = limit.Unit } : null,
+            Used = held?.Actual ?? used,
+            Limit = held?.Limit,
+            Left = held is { } three ? three.Margin with { IsSigned = false } : null,
             IsLeast = limit.IsLeast,
             IsBroken = limit.Left < 0,
             Unit = limit.Unit,

@@ -64,25 +64,37 @@ internal sealed record FindingView
 
     public static FindingView Of(CheckedLeg leg, Finding finding) => Of(leg.Plan, finding);
 
-    public static FindingView Of(LegPlan plan, Finding finding) => new()
+    public static FindingView Of(LegPlan plan, Finding finding)
     {
-        Trip = plan.Key.Trip,
-        Leg = plan.Key.Number,
-        Key = LegWay.Key(plan),
-        Anchor = LegWay.Anchor(plan),
-        Way = LegWay.Of(plan),
-        State = StateView.Of(finding.Verdict),
-        Check = finding.Check,
-        Title = finding.Title,
-        Text = finding.Text,
-        Required = Quantity.OfPlain(finding.Required, finding.Unit),
-        Actual = Quantity.OfPlain(finding.Actual, finding.Unit),
-        Margin = finding.Margin is { } margin ? new Quantity(margin, QuantityKind.Plain, RoundingWay.Down) { PlainUnit = finding.Unit, IsSigned = true } : null,
-        Unit = finding.Unit,
-        Citation = finding.Citation,
-        IsBasisUnconfirmed = finding.IsBasisUnconfirmed,
-        Cells = finding.Cells,
-        Actor = finding.Actor,
-        Remedies = finding.NoRemedy.Length > 0 ? [finding.NoRemedy] : [.. finding.Remedies.Select(remedy => remedy.Text)],
-    };
+        var (required, actual, margin) = Figures(finding);
+        return new FindingView
+        {
+            Trip = plan.Key.Trip,
+            Leg = plan.Key.Number,
+            Key = LegWay.Key(plan),
+            Anchor = LegWay.Anchor(plan),
+            Way = LegWay.Of(plan),
+            State = StateView.Of(finding.Verdict),
+            Check = finding.Check,
+            Title = finding.Title,
+            Text = finding.Text,
+            Required = required,
+            Actual = actual,
+            Margin = margin,
+            Unit = finding.Unit,
+            Citation = finding.Citation,
+            IsBasisUnconfirmed = finding.IsBasisUnconfirmed,
+            Cells = finding.Cells,
+            Actor = finding.Actor,
+            Remedies = finding.NoRemedy.Length > 0 ? [finding.NoRemedy] : [.. finding.Remedies.Select(remedy => remedy.Text)],
+        };
+    }
+
+    private static (Quantity? Required, Quantity? Actual, Quantity? Margin) Figures(Finding finding) =>
+        Quantity.OfPlain(finding.Required, finding.Unit) is { } limit && Quantity.OfPlain(finding.Actual, finding.Unit) is { } there && finding.IsLeast is { } isLeast
+            ? Quantity.Trio(limit, there, isLeast)
+            : (
+                Quantity.OfPlain(finding.Required, finding.Unit),
+                Quantity.OfPlain(finding.Actual, finding.Unit),
+                finding.Margin is { } margin ? new Quantity(margin, QuantityKind.Plain, RoundingWay.Down) { PlainUnit = finding.Unit, IsSigned = true } : null);
 }

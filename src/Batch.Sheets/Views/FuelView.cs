@@ -4,7 +4,7 @@ using Batch.Sheets.Templates;
 
 namespace Batch.Sheets.Views;
 
-/// <summary>The fuel of a leg. What is required is rounded up, what is to spare down.</summary>
+/// <summary>The fuel of a leg. What is required is rounded up, what is there and to spare down; the margin is the difference of the printed numbers.</summary>
 internal sealed record FuelView
 {
     [Value("Start, run-up and taxi out")]
@@ -115,6 +115,7 @@ internal sealed record FuelView
         Quantity Needed(Pounds amount) => Quantity.OfFuel(amount, density, RoundingWay.Up);
         Quantity Planned(Pounds amount) => Quantity.OfFuel(amount, density);
         Quantity Spare(Pounds amount) => Quantity.OfFuel(amount, density, RoundingWay.Down);
+        var (required, aboard, margin) = Quantity.Trio(Needed(fuel.Required), Planned(fuel.Aboard), isLeast: true);
         return new FuelView
         {
             Taxi = Needed(fuel.Taxi),
@@ -127,19 +128,19 @@ internal sealed record FuelView
             Additional = Needed(fuel.Additional),
             Discretionary = Planned(fuel.Discretionary),
             NeededAfterLanding = Needed(fuel.NeededAfterLanding),
-            Required = Needed(fuel.Required),
-            Before = Planned(fuel.Before),
+            Required = required,
+            Before = Spare(fuel.Before),
             IsBeforeKnown = fuel.IsBeforeKnown,
             Uplift = Needed(fuel.Uplift),
-            Aboard = Planned(fuel.Aboard),
+            Aboard = aboard,
             Takeoff = Planned(fuel.Takeoff),
             Landing = Spare(fuel.Landing),
             RequiredOnLanding = Needed(fuel.RequiredOnLanding),
-            Margin = Spare(fuel.Margin).Signed(),
+            Margin = margin,
             AfterContingency = Spare(fuel.Landing - fuel.Contingency),
             AfterAlternate = Spare(fuel.Landing - fuel.Contingency - fuel.Alternate),
             AfterFinalReserve = Spare(fuel.Landing - fuel.Contingency - fuel.Alternate - fuel.FinalReserve),
-            AfterAdditional = Spare(fuel.Margin),
+            AfterAdditional = margin with { IsSigned = false },
             Most = Spare(fuel.Most),
             MostBoundBy = fuel.MostBoundBy,
             Endurance = flow > 0 ? new Elapsed(Duration.FromHours(fuel.Takeoff.Value / flow)) : null,

@@ -42,6 +42,7 @@ internal sealed record LoadStationView
     {
         ImmutableArray<LoadItem> items = [.. load.Items.Where(item => string.Equals(item.Station, station.Station.Name, StringComparison.OrdinalIgnoreCase))];
         ImmutableArray<LoadItem> bags = [.. items.Where(item => item.Kind == LoadItemKind.Bags)];
+        var held = station.Station.Maximum is { } most ? Quantity.Trio(Quantity.Of(most), Quantity.Of(station.Weight), isLeast: false) : ((Quantity Limit, Quantity Actual, Quantity Margin)?)null;
         return new LoadStationView
         {
             Name = station.Station.Name,
@@ -50,9 +51,9 @@ internal sealed record LoadStationView
             Seats = station.Station.Seats,
             Bags = bags.All(item => item.BagCount is not null) ? bags.Sum(item => item.BagCount) : null,
             Cargo = items.Count(item => item.Kind == LoadItemKind.Cargo),
-            Weight = Quantity.Of(station.Weight),
-            Maximum = Quantity.Of(station.Station.Maximum),
-            Spare = Quantity.Of(station.Station.Maximum - station.Weight, RoundingWay.Down),
+            Weight = held?.Actual ?? Quantity.Of(station.Weight),
+            Maximum = held?.Limit,
+            Spare = held is { } three ? three.Margin with { IsSigned = false } : null,
             IsAssumed = items.Any(item => item.IsAssumed),
         };
     }

@@ -53,7 +53,10 @@ internal sealed record OptionView
         TimeMore = new Elapsed(option.Time - plan.Profile.Time),
         Trip = Quantity.OfFuel(option.Trip, plan.Type.FuelDensity, RoundingWay.Up),
         Landing = Quantity.OfFuel(option.Landing, plan.Type.FuelDensity, RoundingWay.Down),
-        Margin = Quantity.OfFuel(option.Margin, plan.Type.FuelDensity, RoundingWay.Down).Signed(),
+        Margin = Quantity.Trio(
+            Quantity.OfFuel(plan.Fuel.Aboard - option.Margin, plan.Type.FuelDensity),
+            Quantity.OfFuel(plan.Fuel.Aboard, plan.Type.FuelDensity),
+            isLeast: true).Margin,
         Headwind = Quantity.Of(option.CruiseHeadwind).Signed(),
         State = StateView.OfOption(option.State),
         Why = option.Why,

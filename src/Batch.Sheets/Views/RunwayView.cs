@@ -105,6 +105,8 @@ internal sealed record RunwayView
         _ => throw new UnreachableException(),
     };
 
+    private static (Quantity Limit, Quantity Actual, Quantity Margin) Held(RunwayUse use) => Quantity.Trio(Quantity.Of(use.Required), Quantity.Of(use.Available), isLeast: true);
+
     private static RunwayView Of(string airport, string what, RunwayUse use, double ruleFactor, string citation) => new()
     {
         Airport = airport,
@@ -125,9 +127,9 @@ internal sealed record RunwayView
         TableDistance = Quantity.Of(use.TableDistance, RoundingWay.Up),
         Factors = [.. use.Factors.Select(factor => new FactorView { Name = factor.Name, Factor = factor.Factor })],
         CorrectedDistance = Quantity.Of(use.CorrectedDistance, RoundingWay.Up),
-        Required = Quantity.Of(use.Required, RoundingWay.Up),
-        Available = Quantity.Of(use.Available, RoundingWay.Down),
-        Margin = Quantity.Of(use.Available - use.Required, RoundingWay.Down).Signed(),
+        Required = Held(use).Limit,
+        Available = Held(use).Actual,
+        Margin = Held(use).Margin,
         Stop = Quantity.Of(use.CorrectedStop, RoundingWay.Up),
         StopAvailable = Quantity.Of(use.StopAvailable, RoundingWay.Down),
         IsStopShort = use.CorrectedStop > use.StopAvailable,

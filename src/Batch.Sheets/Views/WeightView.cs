@@ -55,13 +55,14 @@ internal sealed record WeightView
     private static WeightView Sum(string what, string when, WeightAndBalance state, Pounds? limit, LoadSheet load)
     {
         var test = load.Tests.FirstOrDefault(candidate => string.Equals(candidate.When, when, StringComparison.OrdinalIgnoreCase));
+        var held = limit is { } most ? Quantity.Trio(Quantity.Of(most), Quantity.Of(state.Weight), isLeast: false) : ((Quantity Limit, Quantity Actual, Quantity Margin)?)null;
         return new WeightView
         {
             What = what,
             IsSum = true,
-            Weight = Quantity.Of(state.Weight),
-            Limit = Quantity.Of(limit),
-            Margin = limit is { } most ? Quantity.Of(most - state.Weight, RoundingWay.Down).Signed() : null,
+            Weight = held?.Actual ?? Quantity.Of(state.Weight),
+            Limit = held?.Limit,
+            Margin = held?.Margin,
             CentreOfGravity = load.HasMoments ? Quantity.Of(state.CentreOfGravity) : null,
             Forward = Quantity.Of(test?.ForwardLimit),
             Aft = Quantity.Of(test?.AftLimit),

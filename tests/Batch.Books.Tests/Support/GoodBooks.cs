@@ -19,9 +19,9 @@ internal static class GoodBooks
         ]),
         ("Aircraft",
         [
-            ["Registration", "Type", "Basic empty weight [lb]", "Arm [in]", "Moment [lb in]", "Pilots included", "Weighed on", "Fuel burn bias [%]", "Home", "Hours [h]", "Landings", "Next inspection at [h]", "Annual due", "Autopilot for one pilot", "Overwater kit", "Oxygen [min]", "Status"],
-            ["X-SKUA", "Skua 9", 6100, 221.5, null, 1, new DateTime(2025, 3, 4), 2, "XAND", 4210.4, 5120, 4300, new DateTime(2027, 2, 28), true, "rafts", 60, "in service"],
-            ["X-PLOV", "Plover", 4300, null, 421400, 0, new DateTime(2024, 6, 1), -1, "XBEL", 9120, 11000, 9150, new DateTime(2027, 1, 31), false, "vests", null, "in service"],
+            ["Registration", "Type", "Basic empty weight [lb]", "Arm [in]", "Moment [lb in]", "Pilots included", "Weighed on", "Fuel burn bias [%]", "Home", "Hours [h]", "Landings", "Next inspection at [h]", "Annual due", "Autopilot for one pilot", "Overwater kit", "Oxygen [min]", "Quick-donning masks", "VOR checked on", "Status"],
+            ["X-SKUA", "Skua 9", 6100, 221.5, null, 1, new DateTime(2025, 3, 4), 2, "XAND", 4210.4, 5120, 4300, new DateTime(2027, 2, 28), true, "rafts", 60, "yes", new DateTime(2026, 11, 20), "in service"],
+            ["X-PLOV", "Plover", 4300, null, 421400, 0, new DateTime(2024, 6, 1), -1, "XBEL", 9120, 11000, 9150, new DateTime(2027, 1, 31), false, "vests", null, null, null, "in service"],
         ]),
         ("Stations",
         [
@@ -85,7 +85,7 @@ internal static class GoodBooks
             ["MOR", "Ida Morrow", "mor@greywater.example", 180, "XAND", "Skua 9, Plover", "captain, second pilot", new DateTime(2027, 6, 30), new DateTime(2027, 3, 31), 5200, new DateTime(2026, 11, 20)],
             ["TAN", "Per Tanner", "tan@greywater.example", 165, "XBEL", "Skua 9", "second pilot", new DateTime(2027, 5, 31), new DateTime(2027, 1, 31), 900, new DateTime(2026, 11, 21)],
         ]),
-        ("Logged", [["Crew", "Date", "Flight time [h]", "Duty on [UTC]", "Duty off [UTC]"], ["MOR", new DateTime(2026, 12, 4), 4.5, "1100Z", "2015Z"], ["TAN", new DateTime(2026, 12, 5), "3:30", new TimeSpan(22, 0, 0), new TimeSpan(4, 0, 0)]]),
+        ("Logged", [["Crew", "Date", "Flight time [h]", "Duty on [UTC]", "Duty off [UTC]", "Airports"], ["MOR", new DateTime(2026, 12, 4), 4.5, "1100Z", "2015Z", "XBEL, xand"], ["TAN", new DateTime(2026, 12, 5), "3:30", new TimeSpan(22, 0, 0), new TimeSpan(4, 0, 0)]]),
         ("Checks", [["Check", "On", "State", "Value", "Reason"], ["FUEL-01", "yes", "fail", "45", "our own habit"]]));
 
     public static SomeBook Week() => new(
@@ -99,8 +99,8 @@ internal static class GoodBooks
         ]),
         ("Manifest",
         [
-            ["Trip", "Legs", "Name", "Category", "Weight [lb]", "Bags [lb]", "Bag count", "Seat", "Notes"],
-            ["T101", "all", "Ansel Quill", "man", 190, 40, 2, "Row 1", null], ["T101", "1", "Bea Thorn", "woman", null, 20, 1, null, "no nuts"], ["T101", "2", "Cy Marsh", "child", 70, null, null, null, null],
+            ["Trip", "Legs", "Name", "Category", "Weight [lb]", "Bags [lb]", "Bag count", "Seat", "Notes", "Weight basis"],
+            ["T101", "all", "Ansel Quill", "man", 190, 40, 2, "Row 1", null, "with allowances"], ["T101", "1", "Bea Thorn", "woman", null, 20, 1, null, "no nuts", null], ["T101", "2", "Cy Marsh", "child", 70, null, null, null, null, "stated"],
         ]),
         ("Cargo", [["Trip", "Legs", "What", "Weight [lb]", "Station", "Notes"], ["T102", null, "Spare wheel", 85, "Nose", null]]),
         ("Winds",

@@ -40,6 +40,20 @@ public sealed class AirframeChecksTests
         Assert.Equal(Verdict.Pass, Ask.Worst("ACFT-02", Of(aircraft => aircraft with { AltimeterStaticDue = null }) with { Rules = FlightRules.Vfr }).Verdict);
     }
 
+    // 14 CFR 91.171(a)(2): checked within the preceding 30 days. The equipment S, G has satellite navigation too; S alone has none.
+    [Fact]
+    public void The_vor_receivers_were_checked_within_thirty_days()
+    {
+        LegPlan.Planned Checked(int? daysAgo, string equipment = "SD/LB1") => Of(aircraft => aircraft with { VorCheckedOn = daysAgo is { } days ? SomePlans.Date.PlusDays(-days) : null }) with { Type = Leg.Type with { Equipment = equipment } };
+        Ask.Boundary("ACFT-05", Checked(30), Checked(31), Checked(null));
+        Ask.Boundary("ACFT-05", Checked(30, "SDG/LB1"), Checked(31, "SDG/LB1"), Checked(null, "SDG/LB1"), Verdict.Caution);
+        Ask.Boundary("ACFT-05", Checked(30, ""), Checked(31, ""), Checked(null, ""));
+        Assert.Equal("14 CFR 91.171(a)(2)", Ask.Worst("ACFT-05", Checked(31)).Citation);
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("ACFT-05", Checked(null, "VG/LB1")).Verdict);
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("ACFT-05", Checked(null) with { Rules = FlightRules.Vfr }).Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ACFT-05", Checked(-1)).Verdict);
+    }
+
     [Fact]
     public void An_aircraft_is_in_service()
     {

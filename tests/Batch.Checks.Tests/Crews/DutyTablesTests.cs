@@ -93,6 +93,18 @@ public sealed class DutyTablesTests
     public void A_rule_set_without_limits_gives_the_figures_alone() =>
         Assert.All(Table(Logged(SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2)), "us-general").Limits, limit => Assert.Null(limit.Limit));
 
+    // ORO.FTL.235(d): no more than 168 hours from the end of a recovery rest. Off on 10 July at 16:00, free to the report at 10:50 on the 14th: the rest ends there, and on the second day the release is at 13:35, 26 h 45 min later.
+    [Fact]
+    public void The_time_since_the_recovery_rest_stands_in_the_european_table()
+    {
+        var logged = Logged(SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2), SomePlans.Logged("ABC", SomePlans.Date.PlusDays(-4), 2));
+        var limit = Of(Table(logged, "eu-commercial").Limits, "sinceRecoveryRest");
+        Assert.Equal(26.75, limit.Used, 6);
+        Assert.Equal((168.0, "ORO.FTL.235(d)", true, true, NextDay.Key), (limit.Limit, limit.Citation, limit.IsBasisUnconfirmed, limit.IsKnown, limit.At));
+        Assert.DoesNotContain(Table(logged).Limits, other => other.Key == "sinceRecoveryRest");
+        Assert.Equal("Nothing is logged for ABC.", Of(Table(Logged(), "eu-commercial").Periods[0].Limits, "sinceRecoveryRest").Unknown);
+    }
+
     [Fact]
     public void A_stricter_setting_of_the_operator_is_the_limit()
     {

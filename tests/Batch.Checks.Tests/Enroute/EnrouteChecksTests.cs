@@ -135,7 +135,32 @@ public sealed class EnrouteChecksTests
     {
         LegPlan.Planned Supply(double? minutes, double level = 17_000) => At(level, Leg with { Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null } });
         Ask.Boundary("ENR-05", Supply(80), Supply(79.9), Supply(null));
+        Assert.Equal("14 CFR 135.157(b)(2)", Ask.Worst("ENR-05", Supply(79.9)).Citation);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", Supply(null, 10_000)).Verdict);
+    }
+
+    // 14 CFR 135.89(b)(2): above 25,000 ft through 35,000 ft a mask is worn, unless each pilot has a quick-donning one; (b)(3): above 35,000 ft always.
+    [Fact]
+    public void High_up_a_pilot_wears_a_mask()
+    {
+        LegPlan.Planned With(bool? masks, double level) => At(level, Leg with { Aircraft = Leg.Aircraft with { QuickDonningMasks = masks } });
+        Ask.Boundary("ENR-05", With(true, 25_001), With(false, 25_001), With(null, 25_001), Verdict.Caution);
+        Assert.Equal("14 CFR 135.89(b)(2)(i)", Ask.Worst("ENR-05", With(false, 25_001)).Citation);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(null, 25_000)).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(true, 35_000)).Verdict);
+        Assert.Equal((Verdict.Note, "14 CFR 135.89(b)(3)"), (Ask.Worst("ENR-05", With(true, 35_001)).Verdict, Ask.Worst("ENR-05", With(true, 35_001)).Citation));
+    }
+
+    // 14 CFR 91.211(b)(1)(ii): above flight level 350, unless at or below 410 two pilots are at the controls, each with a quick-donning mask.
+    [Fact]
+    public void High_up_off_charter_two_pilots_with_quick_masks_need_not_wear_them()
+    {
+        LegPlan.Planned With(bool? masks, double level, int pilots = 2) => At(level, Leg with { Purpose = LegPurpose.Ferry, Aircraft = Leg.Aircraft with { QuickDonningMasks = masks }, Load = Leg.Load with { Pilots = pilots } });
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(null, 35_000)).Verdict);
+        Ask.Boundary("ENR-05", With(true, 35_001), With(false, 35_001), With(null, 35_001), Verdict.Caution);
+        Assert.Equal(Verdict.Caution, Ask.Worst("ENR-05", With(true, 35_001, pilots: 1)).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(true, 41_000)).Verdict);
+        Assert.Equal((Verdict.Note, "14 CFR 91.211(b)(1)(ii)"), (Ask.Worst("ENR-05", With(true, 41_001)).Verdict, Ask.Worst("ENR-05", With(true, 41_001)).Citation));
     }
 
     // 14 CFR 91.211(b): above 25,000 ft ten minutes for everybody.

@@ -29,8 +29,22 @@ public sealed class FollowingTests
     {
         To = Leg.To with { Country = "Elsewhere" },
         Purpose = purpose,
-        Leg = Leg.Leg with { ManifestSent = sentBeforeMin is { } minutes ? Leg.Times.OffBlocks - Duration.FromMinutes(minutes) : null },
+        Leg = Leg.Leg with { ManifestSent = sentBeforeMin is { } minutes ? Leg.Times.OffBlocks - Duration.FromMinutes(minutes) : null, CrewManifestSent = Leg.Times.OffBlocks - Duration.FromMinutes(120) },
     };
+
+    // 19 CFR 122.49b, 122.75b (from memory): the crew manifest at least 60 minutes before the departure.
+    [Fact]
+    public void The_manifest_of_the_crew_is_sent_an_hour_before()
+    {
+        LegPlan.Planned Sent(int? minutes, LegPurpose purpose = LegPurpose.Charter) =>
+            Crossing(120, purpose) with { Leg = Leg.Leg with { ManifestSent = Leg.Times.OffBlocks - Duration.FromMinutes(120), CrewManifestSent = minutes is { } before ? Leg.Times.OffBlocks - Duration.FromMinutes(before) : null } };
+        Ask.Boundary("ADM-03", Sent(60), Sent(59), Sent(null), Verdict.Caution);
+        var late = Ask.Worst("ADM-03", Sent(59));
+        Assert.Equal(("19 CFR 122.49b, 122.75b", true, -1.0), (late.Citation, late.IsBasisUnconfirmed, late.Margin));
+        Assert.Equal("19 CFR 122.49b, 122.75b", Ask.Worst("ADM-03", Sent(null)).Citation);
+        Assert.Contains("the crew manifest is sent is not given", Ask.Worst("ADM-03", Sent(null)).Text, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ADM-03", Sent(null, LegPurpose.Ferry)).Verdict);
+    }
 
     // 19 CFR 122.49a, 122.75a: at least 30 minutes before the doors are secured; 122.22, 122.26: 60 minutes for a private flight.
     [Fact]

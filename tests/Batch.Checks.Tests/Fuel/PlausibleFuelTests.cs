@@ -23,7 +23,7 @@ public sealed class PlausibleFuelTests
     public void Kilograms_a_litre_are_seen_as_a_wrong_unit()
     {
         var finding = Ask.Worst("FUEL-08", Density(0.803));
-        Assert.Equal("The difference of the Jet A-1 density of Skua 9 (0.803 lb/USG) from the usual 6.7 lb/USG is 88%, 86% over the plausible range (2%).", finding.Text);
+        Assert.Equal("The difference of the Jet A-1 density of Skua 9 (0.803 lb/USG) from the usual 6.7 lb/USG is 88.1%, 86.1% over the plausible range (2%).", finding.Text);
     }
 
     [Fact]

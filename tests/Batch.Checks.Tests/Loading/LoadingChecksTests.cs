@@ -118,6 +118,28 @@ public sealed class LoadingChecksTests
         Assert.Equal(Verdict.Note, Ask.Worst("WB-08", assumed, rules: "eu-commercial").Verdict);
     }
 
+    // AMC1 CAT.POL.MAB.100(e): fewer than ten seats, a stated mass with at least 4 kg of clothing and 6 kg of hand baggage.
+    [Fact]
+    public void A_stated_mass_has_allowances_in_europe()
+    {
+        Finding Asked(string basis, int seats = 9, string own = "", string rules = "eu-commercial") => Ask.Worst(
+            "WB-08",
+            With(load => load with { Items = [.. load.Items.Select(item => item with { Basis = item.Kind == LoadItemKind.Passenger ? basis : "" })] }) with { Type = Leg.Type with { Seats = seats } },
+            week => week.With(op => op with { PassengerWeights = own }),
+            rules);
+        Assert.Equal(Verdict.Pass, Asked("with allowances").Verdict);
+        Assert.Equal(Verdict.Pass, Asked("weighed").Verdict);
+        Assert.Equal(Verdict.Pass, Asked("", own: "weighed").Verdict);
+        var bare = Asked("stated", own: "weighed");
+        Assert.Equal((Verdict.Caution, "AMC1 CAT.POL.MAB.100(e)", false), (bare.Verdict, bare.Citation, bare.IsBasisUnconfirmed));
+        Assert.Equal("2 passengers at the mass as stated: at least 4 kg of clothing and 6 kg of hand baggage are added to each, 20 kg in all.", bare.Text);
+        Assert.Contains("week.xlsx/Manifest/E2", bare.Cells);
+        Assert.Equal(Verdict.NotChecked, Asked("").Verdict);
+        Assert.Equal((Verdict.Caution, true), (Asked("with allowances", seats: 10).Verdict, Asked("with allowances", seats: 10).IsBasisUnconfirmed));
+        Assert.Equal(Verdict.Pass, Asked("weighed", seats: 10).Verdict);
+        Assert.Equal(Verdict.Pass, Asked("stated", rules: "us-charter").Verdict);
+    }
+
     // 14 CFR 135.185: weighed within the preceding 36 calendar months, multiengine aircraft.
     [Fact]
     public void A_weighing_holds_thirty_six_calendar_months()

@@ -22,14 +22,14 @@ public static class Airframes
         "Aircraft",
         [
             new("Registration", 12), new("Type", 13), Whole("Basic empty weight [lb]"), Tenths("Arm [in]"), Whole("Pilots included"), Date("Weighed on"), Tenths("Fuel burn bias [%]"), Whole("Ceiling [ft]"),
-            new("Home", 8), Tenths("Hours [h]"), Whole("Landings"), Tenths("Next inspection at [h]"), Date("Annual due"), Date("Altimeter-static due"), Date("Transponder due"), Date("ELT due"), Date("Weighing due"),
-            new("Autopilot for one pilot", 11), new("Overwater kit", 10), Whole("Oxygen [min]"), new("Icing protection", 10), new("IFR equipment", 10), new("Night equipment", 10), new("Second power source", 10), new("Engine trend monitoring", 11), new("TAWS", 7), new("Deferred items", 36), new("Status", 12),
+            new("Home", 8), Tenths("Hours [h]"), Whole("Landings"), Tenths("Next inspection at [h]"), Date("Annual due"), Date("Altimeter-static due"), Date("Transponder due"), Date("ELT due"), Date("VOR checked on"), Date("Weighing due"),
+            new("Autopilot for one pilot", 11), new("Overwater kit", 10), Whole("Oxygen [min]"), new("Quick-donning masks", 11), new("Icing protection", 10), new("IFR equipment", 10), new("Night equipment", 10), new("Second power source", 10), new("Engine trend monitoring", 11), new("TAWS", 7), new("Deferred items", 36), new("Status", 12),
         ],
         fleet.Select((aircraft, index) => new object?[]
         {
             aircraft.Registration, aircraft.Type, aircraft.EmptyLb, aircraft.ArmIn, aircraft.PilotsIncluded, new LocalDate(2025, 2 + (index % 6), 14), aircraft.BurnBiasPercent, null,
             "XAND", aircraft.Hours, aircraft.Landings, aircraft.NextInspectionAt, new LocalDate(2027, 3 + (index % 6), 30), new LocalDate(2027, 5, 31), new LocalDate(2027, 5, 31), new LocalDate(2027, 1, 31).PlusMonths(index % 6),
-            new LocalDate(2028, 2 + (index % 6), 28), "yes", aircraft.Kit, 150, "yes", "yes", aircraft.IsForNight ? "yes" : "no", "yes", aircraft.Type == BraskB6.Name ? "no" : "yes", aircraft.Type == BraskB6.Name ? "none" : "B", aircraft.Remark, "in service",
+            new LocalDate(2026, 11, 16 + index), new LocalDate(2028, 2 + (index % 6), 28), "yes", aircraft.Kit, 150, aircraft.Type == BraskB6.Name ? "no" : "yes", "yes", "yes", aircraft.IsForNight ? "yes" : "no", "yes", aircraft.Type == BraskB6.Name ? "no" : "yes", aircraft.Type == BraskB6.Name ? "none" : "B", aircraft.Remark, "in service",
         }));
 
     private static Column Whole(string header) => new(header, 11, CellFormat.Whole);

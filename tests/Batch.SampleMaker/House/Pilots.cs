@@ -1,4 +1,5 @@
 using Batch.SampleMaker.Books;
+using Batch.SampleMaker.Network;
 using Batch.SampleMaker.Types;
 
 namespace Batch.SampleMaker.House;
@@ -41,7 +42,7 @@ public static class Pilots
     /// <param name="since">First day.</param>
     public static SheetTable Logged(IEnumerable<OnePilot> pilots, LocalDate since) => SheetTable.Of(
         "Logged",
-        [new("Crew", 8), Date("Date"), new("Flight time [h]", 10, CellFormat.Tenths), new("Duty on [UTC]", 17, CellFormat.UtcDateTime), new("Duty off [UTC]", 17, CellFormat.UtcDateTime), new("Overrun [min]", 9, CellFormat.Whole)],
+        [new("Crew", 8), Date("Date"), new("Flight time [h]", 10, CellFormat.Tenths), new("Duty on [UTC]", 17, CellFormat.UtcDateTime), new("Duty off [UTC]", 17, CellFormat.UtcDateTime), new("Overrun [min]", 9, CellFormat.Whole), new("Airports", 22)],
         from pilot in pilots.Select((pilot, index) => (pilot.Code, Index: index))
         let sunday = Period.DaysBetween(since, new LocalDate(2026, 12, 6))
         from day in Enumerable.Range(0, sunday + 1)
@@ -49,7 +50,7 @@ public static class Pilots
         let date = since.PlusDays(day)
         let flight = Math.Round(1.8 + (0.7 * ((day * 3) + (pilot.Index * 5)) % 4.1), 1)
         let dutyOn = date.AtMidnight().PlusHours(8 + ((day + pilot.Index) % 3)).InUtc().ToInstant()
-        select day == sunday ? [pilot.Code, date, 0.0, null, null, null] : new object?[] { pilot.Code, date, flight, dutyOn, dutyOn + Duration.FromMinutes(240 + (Math.Round(flight * 12) * 5)), null });
+        select day == sunday ? [pilot.Code, date, 0.0, null, null, null, null] : new object?[] { pilot.Code, date, flight, dutyOn, dutyOn + Duration.FromMinutes(240 + (Math.Round(flight * 12) * 5)), null, $"{Sites.All[1 + ((day + (pilot.Index * 3)) % (Sites.All.Length - 1))].Ident}, XAND" });
 
     /// <summary>A pilot with checks that run for some months.</summary>
     /// <param name="code">Code.</param>

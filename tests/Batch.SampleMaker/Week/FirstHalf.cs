@@ -35,8 +35,8 @@ public static class FirstHalf
             .Carries("3", "A W")
             .Done(),
         new TripDraft("T105", Monday, "Q-TOA", "VAR", "WEN")
-            .Leg("XAND", "XMAR", "08:00", leg => leg with { Alternate = "XNOR", Route = "AND V12 COR W5 MAR", Level = "FL260", FuelPlan = "carry", FuelAboardLb = 900, TaxiMin = 12, ManifestSent = Instant.FromUtc(2026, 12, 7, 6, 30) })
-            .Leg("XMAR", "XAND", "14:00", leg => leg with { Alternate = "XFEN", Route = "MAR W5 COR V12 AND", Level = "FL270", ManifestSent = Instant.FromUtc(2026, 12, 7, 17, 10) })
+            .Leg("XAND", "XMAR", "08:00", leg => leg with { Alternate = "XNOR", Route = "AND V12 COR W5 MAR", Level = "FL260", FuelPlan = "carry", FuelAboardLb = 900, TaxiMin = 12, ManifestSent = Instant.FromUtc(2026, 12, 7, 6, 30), CrewManifestSent = Instant.FromUtc(2026, 12, 7, 6, 30) })
+            .Leg("XMAR", "XAND", "14:00", leg => leg with { Alternate = "XFEN", Route = "MAR W5 COR V12 AND", Level = "FL270", ManifestSent = Instant.FromUtc(2026, 12, 7, 17, 10), CrewManifestSent = Instant.FromUtc(2026, 12, 7, 17, 10) })
             .Carries("1", "M W A A M C C")
             .Carries("2", "A W A")
             .Done(),

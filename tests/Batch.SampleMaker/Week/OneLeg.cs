@@ -53,5 +53,7 @@ public sealed record OneLeg
 
     public Instant? ManifestSent { get; init; }
 
+    public Instant? CrewManifestSent { get; init; }
+
     public string Remarks { get; init; } = "";
 }

@@ -83,7 +83,7 @@ public static class SecondHalf
             .Carries("all", "M W A")
             .Done(),
         new TripDraft("T129", Saturday, "Q-TOA", "VAR", "KAI")
-            .Leg("XAND", "XROA", "09:00", leg => leg with { Alternate = "XSTA", SecondAlternate = "XMAR", Route = "AND V30 KEL W7 ROA", Level = "FL280", FuelPlan = "carry", ManifestSent = Instant.FromUtc(2026, 12, 12, 7, 30) })
+            .Leg("XAND", "XROA", "09:00", leg => leg with { Alternate = "XSTA", SecondAlternate = "XMAR", Route = "AND V30 KEL W7 ROA", Level = "FL280", FuelPlan = "carry", ManifestSent = Instant.FromUtc(2026, 12, 12, 7, 30), CrewManifestSent = Instant.FromUtc(2026, 12, 12, 7, 30) })
             .Leg("XROA", "XMAR", "10:30", leg => leg with { Alternate = "XNOR", Route = "ROA W6 MAR", Level = "FL260" })
             .Leg("XMAR", "XAND", "14:00", leg => leg with { Alternate = "XFEN", Route = "MAR W5 COR V12 AND", Level = "FL270" })
             .Carries("1", "M W A A")

@@ -7,7 +7,9 @@ namespace Batch.Checks.Remedies.Kinds;
 /// <summary>Another aircraft of the fleet that is free: of the same type first; of another type with a captain who may fly it, at the best level and with the minimum fuel.</summary>
 internal sealed class OtherAircraft : IRemedyKind
 {
-    private const int MostWhole = 16;
+    /// <summary>Most aircraft and captains tried as a whole.</summary>
+    public const int MostWhole = 16;
+
     private const int MostCaptains = 2;
 
     /// <inheritdoc/>
@@ -17,28 +19,35 @@ internal sealed class OtherAircraft : IRemedyKind
     public bool Suits(Failure failure) => !failure.IsOneOf("ADM-", "ALT-", "CREW-02", "CREW-03", "CREW-04", "CREW-05", "CREW-06", "CREW-07", "CREW-08", "CREW-09");
 
     /// <inheritdoc/>
-    public FoundRemedy? Find(Failure failure, Trials trials) => trials.First(Edits(failure), failure.Check, looksAlone: false, MostWhole);
+    public FoundRemedy? Find(Failure failure, Trials trials) => trials.First(Edits(failure.Ground, failure.Plan), failure.Check, looksAlone: false, MostWhole);
 
-    private static IEnumerable<WeekEdit> Edits(Failure failure)
+    /// <summary>The leg, with the legs of its trip or alone, flown by every other aircraft that looks free, best first.</summary>
+    /// <param name="ground">The week.</param>
+    /// <param name="plan">The leg, planned or not.</param>
+    public static IEnumerable<WeekEdit> Edits(RemedyGround ground, LegPlan plan)
     {
-        var ground = failure.Ground;
-        var steps = ground.UnderCheck.Aircraft(failure.Leg.Aircraft)?.Steps ?? [];
-        foreach (var legs in Free.Scopes(failure, _ => true).Where(legs => Free.Without(steps, failure.Plan.Aircraft.Home, legs)))
+        if (Stretch.Of(plan)?.Leg is not { } leg || !ground.Input.Fleet.TryGetValue(leg.Aircraft, out var given))
+        {
+            yield break;
+        }
+
+        var steps = ground.UnderCheck.Aircraft(leg.Aircraft)?.Steps ?? [];
+        foreach (var legs in Free.Scopes(ground, plan, _ => true).Where(legs => Free.Without(steps, given.Home, legs)))
         {
             var free = ground.Input.Fleet.Values
-                .Where(aircraft => !string.Equals(aircraft.Registration, failure.Leg.Aircraft, StringComparison.OrdinalIgnoreCase))
+                .Where(aircraft => !string.Equals(aircraft.Registration, leg.Aircraft, StringComparison.OrdinalIgnoreCase))
                 .Where(aircraft => Free.For(ground.UnderCheck.Aircraft(aircraft.Registration)?.Steps ?? [], aircraft.Home, legs))
-                .OrderBy(aircraft => aircraft.Type != failure.Plan.Type.Name)
+                .OrderBy(aircraft => aircraft.Type != given.Type)
                 .ThenBy(aircraft => aircraft.Registration, StringComparer.Ordinal);
             foreach (var aircraft in free)
             {
-                if (aircraft.Type == failure.Plan.Type.Name)
+                if (aircraft.Type == given.Type)
                 {
                     yield return Handed(legs, aircraft, null);
                 }
                 else if (ground.Input.Types.TryGetValue(aircraft.Type, out var type))
                 {
-                    foreach (var captain in Captains(failure, type, legs).Take(MostCaptains))
+                    foreach (var captain in Captains(ground, leg, type, legs).Take(MostCaptains))
                     {
                         yield return Handed(legs, aircraft, captain);
                     }
@@ -47,17 +56,17 @@ internal sealed class OtherAircraft : IRemedyKind
         }
     }
 
-    private static IEnumerable<CrewMember> Captains(Failure failure, AircraftType type, ImmutableArray<LegPlan.Planned> legs) =>
-        OtherPilot.Qualified(failure.Ground, type, isCaptain: true)
-            .Where(member => !string.Equals(member.Code, failure.Leg.SecondPilot, StringComparison.OrdinalIgnoreCase))
-            .Where(member => string.Equals(member.Code, failure.Leg.Captain, StringComparison.OrdinalIgnoreCase) || Free.For(failure.Ground.UnderCheck.Crew(member.Code)?.Steps ?? [], member.Base, legs))
-            .OrderBy(member => !string.Equals(member.Code, failure.Leg.Captain, StringComparison.OrdinalIgnoreCase));
+    private static IEnumerable<CrewMember> Captains(RemedyGround ground, Leg leg, AircraftType type, ImmutableArray<Stretch> legs) =>
+        OtherPilot.Qualified(ground, type, isCaptain: true)
+            .Where(member => !string.Equals(member.Code, leg.SecondPilot, StringComparison.OrdinalIgnoreCase))
+            .Where(member => string.Equals(member.Code, leg.Captain, StringComparison.OrdinalIgnoreCase) || Free.For(ground.UnderCheck.Crew(member.Code)?.Steps ?? [], member.Base, legs))
+            .OrderBy(member => !string.Equals(member.Code, leg.Captain, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The legs handed over; a captain is named only for another type.</summary>
-    private static WeekEdit Handed(ImmutableArray<LegPlan.Planned> legs, Aircraft aircraft, CrewMember? captain)
+    private static WeekEdit Handed(ImmutableArray<Stretch> legs, Aircraft aircraft, CrewMember? captain)
     {
-        var edit = new WeekEdit($"Fly {string.Join(", ", legs.Select(plan => plan.Key))} with {aircraft.Registration} instead of {legs[0].Leg.Aircraft}{(captain is null ? "" : $", captain {captain.Code}")}", Disruptions.Aircraft);
-        foreach (var leg in legs.Select(plan => plan.Leg))
+        var edit = new WeekEdit($"Fly {string.Join(", ", legs.Select(stretch => stretch.Leg.Key))} with {aircraft.Registration} instead of {legs[0].Leg.Aircraft}{(captain is null ? "" : $", captain {captain.Code}")}", Disruptions.Aircraft);
+        foreach (var leg in legs.Select(stretch => stretch.Leg))
         {
             var after = leg with { Aircraft = aircraft.Registration };
             var cells = new List<(string, string)> { (nameof(Leg.Aircraft), aircraft.Registration) };

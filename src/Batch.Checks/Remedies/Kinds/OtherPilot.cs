@@ -1,5 +1,4 @@
 using Batch.Flight.Fleet;
-using Batch.Flight.Plan;
 using Batch.Flight.Week;
 
 namespace Batch.Checks.Remedies.Kinds;
@@ -41,12 +40,12 @@ internal sealed class OtherPilot : IRemedyKind
         var field = isCaptain ? nameof(Leg.Captain) : nameof(Leg.SecondPilot);
         var role = isCaptain ? "captain" : "second pilot";
         var steps = failure.Ground.UnderCheck.Crew(Code(failure.Leg))?.Steps ?? [];
-        foreach (var legs in Free.Scopes(failure, leg => string.Equals(Code(leg), Code(failure.Leg), StringComparison.OrdinalIgnoreCase)).Where(legs => Free.Without(steps, "", legs)))
+        foreach (var legs in Free.Scopes(failure.Ground, failure.Plan, leg => string.Equals(Code(leg), Code(failure.Leg), StringComparison.OrdinalIgnoreCase)).Where(legs => Free.Without(steps, "", legs)))
         {
             foreach (var member in Candidates(failure, legs, isCaptain))
             {
                 yield return legs.Aggregate(
-                    new WeekEdit($"Let {member.Code} fly {string.Join(", ", legs.Select(plan => plan.Key))} as {role}{(Code(failure.Leg).Length > 0 ? $" instead of {Code(failure.Leg)}" : "")}", Disruptions.People),
+                    new WeekEdit($"Let {member.Code} fly {string.Join(", ", legs.Select(plan => plan.Leg.Key))} as {role}{(Code(failure.Leg).Length > 0 ? $" instead of {Code(failure.Leg)}" : "")}", Disruptions.People),
                     (edit, plan) => edit.With(plan.Leg, isCaptain ? plan.Leg with { Captain = member.Code } : plan.Leg with { SecondPilot = member.Code }, (field, member.Code)));
             }
         }
@@ -56,7 +55,7 @@ internal sealed class OtherPilot : IRemedyKind
     /// <param name="failure">The failure.</param>
     /// <param name="legs">The legs.</param>
     /// <param name="isCaptain">For which seat.</param>
-    private static IEnumerable<CrewMember> Candidates(Failure failure, ImmutableArray<LegPlan.Planned> legs, bool isCaptain) =>
+    private static IEnumerable<CrewMember> Candidates(Failure failure, ImmutableArray<Stretch> legs, bool isCaptain) =>
         Qualified(failure.Ground, failure.Plan.Type, isCaptain)
             .Where(member => !Who.Pilots(failure.Plan).Contains(member.Code, StringComparer.OrdinalIgnoreCase))
             .Where(member => Free.For(failure.Ground.UnderCheck.Crew(member.Code)?.Steps ?? [], member.Base, legs));
