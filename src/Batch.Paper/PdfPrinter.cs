@@ -27,7 +27,7 @@ public sealed class PdfPrinter
         ArgumentNullException.ThrowIfNull(options);
         var (reader, setup, _, pages) = Painted(html, options);
         var pdf = new PdfDocumentWriter(setup, options, reader.Document, reader.Report).Write(pages);
-        return new PrintedDocument(pdf, pages.Count, reader.Report.Found) { Places = PdfDocumentWriter.Places(pages).ToImmutableDictionary(place => place.Key, place => place.Value.Page + 1) };
+        return new PrintedDocument(pdf, pages.Count, reader.Report.Found) { Faces = options.WithFaces ? WebFaces.Of(pages.SelectMany(page => page).OfType<DisplayItem.Text>()) : "", Places = PdfDocumentWriter.Places(pages).ToImmutableDictionary(place => place.Key, place => place.Value.Page + 1) };
     }
 
     internal (DocumentReader Reader, PageSetup Setup, Fragment Column, List<List<DisplayItem>> Pages) Painted(string html, PrintOptions options)

@@ -15,6 +15,9 @@ public sealed record PrintOptions
     /// <summary>Password needed to open the file (AES, 256 bit); null for an open file. An encrypted file differs from run to run.</summary>
     public string? Password { get; init; }
 
+    /// <summary>Whether the faces used are wanted for browsers too, as <see cref="PrintedDocument.Faces"/>.</summary>
+    public bool WithFaces { get; init; }
+
     /// <summary>Stops the print between stages and pages.</summary>
     public CancellationToken CancellationToken { get; init; }
 }

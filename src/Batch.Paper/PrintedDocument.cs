@@ -6,6 +6,18 @@ namespace Batch.Paper;
 /// <param name="Unsupported">What the document asks for and did not get, in source order.</param>
 public sealed record PrintedDocument(byte[] Pdf, int Pages, ImmutableArray<Unsupported> Unsupported)
 {
+    /// <summary>CSS <c>@font-face</c> rules that hold the faces of the print, cut down to its letters and to printable ASCII, under the family <c>Sheet Sans</c>; a browser then shows the document in them without a file beside it. Empty unless asked for.</summary>
+    public string Faces { get; init; } = "";
+
+    /// <summary>The document with the faces of its print in its head, as a browser shows it anywhere.</summary>
+    /// <param name="html">The document that was printed.</param>
+    public string Shown(string html)
+    {
+        ArgumentNullException.ThrowIfNull(html);
+        var head = html.IndexOf("</head>", StringComparison.OrdinalIgnoreCase);
+        return head < 0 || Faces.Length == 0 ? html : html.Insert(head, "<style>" + Faces + "</style>\n");
+    }
+
     /// <summary>Page, 1 for the first, on which each element with an id begins; of elements with the same id the first.</summary>
     public ImmutableDictionary<string, int> Places { get; init; } = ImmutableDictionary<string, int>.Empty;
 }

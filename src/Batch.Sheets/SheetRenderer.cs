@@ -65,7 +65,7 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
         try
         {
             var (html, places) = LineMarks.OutOf(template.Render(context));
-            return new TracedPage(html, places, [.. noted.Distinct()]);
+            return new TracedPage(html, places, [.. noted.Concat(context.WithoutWords).Distinct()]);
         }
         catch (PartialBroken broken)
         {

@@ -81,7 +81,8 @@ public partial class ExampleTemplatesTests
     [InlineData("{{ legs[0].plan.route_picture | draw 'stone' }}", "in `lb` or `kg`, not in `stone`")]
     [InlineData("{{ legs[0].plan.route_picture | draw 'kg' { 'true noth': 'Nord' } }}", "did you mean `true north`?")]
     [InlineData("{{ trip | draw 'kg' }}", "`draw` wants a picture, not a text")]
-    [InlineData("{{ trip | metric }}", "`metric` wants a number, not a text")]
+    [InlineData("{{ legs | metric }}", "`metric` wants a number or a text, not ")]
+    [InlineData("{{ legs | say }}", "`say` wants a text, not ")]
     public void What_a_template_asks_for_wrongly_is_said(string text, string says)
     {
         var renderer = new SheetRenderer(TemplateFolder.With(new Dictionary<string, string> { ["t.html"] = text }));

@@ -46,8 +46,17 @@ public class TemplateErrorTests
         Assert.Contains("list", Only(Render("{{ legs }}")).Text, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_part_of_nothing_is_an_error() => Assert.Contains("null", Only(Render("{{ legs[0].unplanned.why }}")).Text, StringComparison.Ordinal);
+    /// <summary>In the words of somebody who writes templates: what is not there, and what to write.</summary>
+    [Theory]
+    [InlineData("{{ legs[0].unplanned.why }}", "There is no `legs[0].unplanned` here, so `legs[0].unplanned.why` cannot be written; write `{{ if legs[0].unplanned }}` before it and `{{ end }}` after it.")]
+    [InlineData("\n{{ for leg in legs; leg.unplanned.why | string.upcase; end }}", "There is no `leg.unplanned` here, so `leg.unplanned.why` cannot be written; write `{{ if leg.unplanned }}` before it and `{{ end }}` after it.")]
+    [InlineData("{{ $x = legs[0].unplanned; $x[0] }}", "There is no `$x` here, so `$x[0]` cannot be written; write `{{ if $x }}` before it and `{{ end }}` after it.")]
+    public void A_part_of_nothing_is_named_with_what_to_write(string text, string says)
+    {
+        var problem = Only(Render(text));
+        Assert.Equal(says, problem.Text);
+        Assert.Equal(text.StartsWith('\n') ? 2 : 1, problem.Line);
+    }
 
     [Fact]
     public void A_template_that_does_not_parse_names_its_place()

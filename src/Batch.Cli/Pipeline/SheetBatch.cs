@@ -52,13 +52,16 @@ internal sealed class SheetBatch(CheckedWeek week, RunFacts facts, SheetRenderer
     private SheetFile Sheet(string path, string template, Func<RunFacts, SheetModel> model, CancellationToken cancel)
     {
         if (options.Memo?.Of(path) is { } kept && renderer.Render(template, model(facts with { MadeAt = kept.MadeAt })) is { IsRendered: true } again && again.Html == kept.Html)
-            return new SheetFile(path, Encoding.UTF8.GetBytes(kept.Html), kept.Printed, []);
+            return new SheetFile(path, Shown(kept.Html, kept.Printed), kept.Printed, []);
         var rendered = renderer.Render(template, model(facts));
         if (!rendered.IsRendered) return new SheetFile(path, null, null, rendered.Problems);
         var printed = Print(rendered.Html, cancel);
         options.Memo?.Keep(path, new SheetMemo.Kept(facts.MadeAt, rendered.Html, printed));
-        return new SheetFile(path, Encoding.UTF8.GetBytes(rendered.Html), printed, []);
+        return new SheetFile(path, Shown(rendered.Html, printed), printed, []);
     }
+
+    /// <summary>The page with the letters of its print inside, so that it looks like the print on a telephone too.</summary>
+    private static byte[] Shown(string html, PrintedDocument? printed) => Encoding.UTF8.GetBytes(printed?.Shown(html) ?? html);
 
     /// <summary>A packet with page numbers in its contents. They are reckoned from the trip sheets and held against the print; where they are wrong, as with a template of the user's own, it is printed again.</summary>
     private SheetFile Packet(string code, IReadOnlyDictionary<string, PrintedDocument?> trips, CancellationToken cancel)
@@ -90,5 +93,5 @@ internal sealed class SheetBatch(CheckedWeek week, RunFacts facts, SheetRenderer
         return document;
     }
 
-    private PrintOptions Options(CancellationToken cancel) => new() { MadeAt = facts.MadeAt.ToDateTimeOffset(), PageSize = options.Paper.ToString(), CancellationToken = cancel };
+    private PrintOptions Options(CancellationToken cancel) => new() { MadeAt = facts.MadeAt.ToDateTimeOffset(), PageSize = options.Paper.ToString(), WithFaces = true, CancellationToken = cancel };
 }

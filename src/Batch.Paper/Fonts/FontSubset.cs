@@ -8,7 +8,10 @@ internal static class FontSubset
     private const int InstructionsFlag = 0x100;
     private static readonly string[] Kept = ["glyf", "head", "hhea", "hmtx", "loca", "maxp"];
 
-    public static byte[] Of(TrueTypeFont font, IEnumerable<ushort> used)
+    public static byte[] Of(TrueTypeFont font, IEnumerable<ushort> used) => Assemble(Tables(font, used));
+
+    /// <summary>The tables of the subset, by name.</summary>
+    public static List<(string Tag, byte[] Bytes)> Tables(TrueTypeFont font, IEnumerable<ushort> used)
     {
         var glyphs = new SortedSet<int> { 0 };
         foreach (var glyph in used) AddWithParts(font, glyph, glyphs);
@@ -36,7 +39,7 @@ internal static class FontSubset
             tables.Add((tag, bytes));
         }
 
-        return Assemble(tables);
+        return tables;
     }
 
     private static (int Start, int End) Place(TrueTypeFont font, int glyph)
@@ -139,7 +142,8 @@ internal static class FontSubset
         return font;
     }
 
-    private static uint Checksum(ReadOnlySpan<byte> bytes)
+    /// <summary>Sum of the 32-bit numbers of a table whose length is a multiple of four.</summary>
+    public static uint Checksum(ReadOnlySpan<byte> bytes)
     {
         var sum = 0u;
         for (var i = 0; i < bytes.Length; i += 4) sum = unchecked(sum + BinaryPrimitives.ReadUInt32BigEndian(bytes[i..]));

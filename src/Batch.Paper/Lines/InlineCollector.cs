@@ -115,6 +115,7 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
     private void MarkBreaks()
     {
         InlineItem? previous = null;
+        var earlier = '\0';
         for (var i = 0; i < _items.Count; i++)
         {
             var item = _items[i];
@@ -122,7 +123,8 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
             if (item.Kind == InlineKind.LineBreak) previous = null;
             else
             {
-                if (previous is not null && previous.Box.Style.Wraps && MayPart(previous, item)) previous.BreakAfter = true;
+                if (previous is not null && previous.Box.Style.Wraps && MayPart(earlier, previous, item)) previous.BreakAfter = true;
+                earlier = previous is null ? '\0' : Neighbour(previous);
                 previous = item;
             }
         }
@@ -130,7 +132,7 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
         if (previous is { Space: true } && previous.Box.Style.Wraps) previous.BreakAfter = true;
     }
 
-    private static bool MayPart(InlineItem before, InlineItem after)
+    private static bool MayPart(char earlier, InlineItem before, InlineItem after)
     {
         if (after.Space) return false;
         if (before.Space) return true;
@@ -139,6 +141,7 @@ internal sealed class InlineCollector(LayoutEngine engine, FontLibrary fonts, Re
         return a switch
         {
             '\u200B' or '\u00AD' => true,
+            '-' when char.IsAsciiDigit(b) => char.IsAsciiLetterOrDigit(earlier), // as browsers do: a date or a number is parted, a minus sign is not
             '-' or '\u2010' => b is not ('\u00A0' or '-' or '.' or ',' or ')' or ';' or ':' or '!' or '?' or '/') && !char.IsDigit(b) && PrecededByWord(before),
             '\u2013' or '\u2014' => char.IsLetterOrDigit(b),
             '/' => char.IsLetter(b) && !char.IsAscii(b),

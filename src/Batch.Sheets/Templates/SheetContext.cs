@@ -14,6 +14,8 @@ internal sealed class SheetContext : TemplateContext
     private readonly TemplateFolder _templates;
     private readonly SheetModel _model;
     private readonly List<TemplateProblem>? _noted;
+    private readonly List<TemplateProblem> _withoutWords = [];
+    private readonly Dictionary<(ScriptObject, CultureInfo), OwnWords> _words = [];
 
     /// <param name="parsed">Gives the parsed partial of a name; null where there is none.</param>
     /// <param name="templates">The templates, for naming the nearest.</param>
@@ -61,6 +63,9 @@ internal sealed class SheetContext : TemplateContext
         context.PopGlobal();
         context.PopGlobal();
     }
+
+    /// <summary>English sentences for which a template has no words.</summary>
+    public IReadOnlyList<TemplateProblem> WithoutWords => _withoutWords;
 
     /// <summary>Whether the output is plain text: values are not escaped, and stand on one line.</summary>
     public bool IsText { get; init; }
@@ -110,6 +115,19 @@ internal sealed class SheetContext : TemplateContext
     {
         _noted?.Add(TemplateProblems.Of(unknown));
         return _noted is not null;
+    }
+
+    /// <summary>Notes an English sentence for which a template has no words; the sheet goes on with it.</summary>
+    /// <param name="sentence">Which, and where.</param>
+    public void NotesWithoutWords(ValueError sentence) => _withoutWords.Add(TemplateProblems.Of(sentence));
+
+    /// <summary>The words of a template, made ready once a sheet.</summary>
+    /// <param name="words">The words.</param>
+    public OwnWords WordsOf(ScriptObject words)
+    {
+        if (!_words.TryGetValue((words, CurrentCulture), out var ready))
+            _words[(words, CurrentCulture)] = ready = new OwnWords(words, CurrentCulture);
+        return ready;
     }
 
     private bool Unknown(TemplateContext context, SourceSpan span, ScriptVariable variable, out object? value)

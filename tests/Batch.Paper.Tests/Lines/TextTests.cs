@@ -60,6 +60,11 @@ public sealed class TextTests
     [InlineData("single-engine", "single-|engine")]
     [InlineData("06:00–22:00", "06:00–|22:00")]
     [InlineData("why?because", "why?|because")]
+    [InlineData("2026-12-07", "2026-|12-|07")]
+    [InlineData("120-27F", "120-|27F")]
+    [InlineData("(-5)", "(-5)")]
+    [InlineData("=-20", "=-20")]
+    [InlineData("<b>9</b>-07", "9-|07")]
     public void A_word_is_parted_where_browsers_part_it(string word, string lines) => Assert.Equal(lines, string.Join('|', Lines("<p style='width:0'>" + word + "</p>")));
 
     [Fact]

@@ -17,9 +17,20 @@ internal static class Browser
         var page = Path.Combine(folder, "page.html");
         rules = Faces() + "html{font-family:'IBM Plex Sans','DejaVu Sans';font-variant-ligatures:none}" + rules;
         File.WriteAllText(page, html.Replace("</head>", "<style>" + rules + "</style></head>", StringComparison.Ordinal).Replace("\"IBM Plex Sans\", sans-serif", "'IBM Plex Sans','DejaVu Sans'", StringComparison.Ordinal));
-        return ExternalTool.Run(program, ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-            "--allow-file-access-from-files", "--user-data-dir=" + Path.Combine(folder, "profile"), .. arguments, page]).Output;
+        return Opened(program, folder, page, arguments);
     }
+
+    /// <summary>Opens a document as it is, without any face beside those it holds.</summary>
+    public static string Bare(string program, string folder, string html, params string[] arguments)
+    {
+        var page = Path.Combine(folder, "page.html");
+        File.WriteAllText(page, html);
+        return Opened(program, folder, page, arguments);
+    }
+
+    private static string Opened(string program, string folder, string page, string[] arguments) =>
+        ExternalTool.Run(program, ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+            "--allow-file-access-from-files", "--user-data-dir=" + Path.Combine(folder, "profile"), .. arguments, page]).Output;
 
     private static string Faces()
     {

@@ -1,0 +1,93 @@
+using System.Collections.Frozen;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Scriban.Runtime;
+
+namespace Batch.Sheets.Templates;
+
+/// <summary>Writes English sentences of the program in the words of a template.</summary>
+internal sealed partial class OwnWords
+{
+    private const int Deepest = 6; // a sentence in a sentence: "Not checked: ...; without it: ..."
+    private static readonly FrozenSet<string> Units = FrozenSet.ToFrozenSet(["lb", "lb/h", "lb/USG", "ft", "in", "kt", "km", "m", "min", "h"], StringComparer.Ordinal);
+    private readonly ImmutableArray<(SentenceForm Form, string Text)> _forms;
+    private readonly Dictionary<string, string> _whole = new(StringComparer.Ordinal);
+    private readonly CultureInfo _culture;
+
+    /// <param name="words">English forms and what stands for them.</param>
+    /// <param name="culture">How numbers and days are written.</param>
+    public OwnWords(ScriptObject words, CultureInfo culture)
+    {
+        _culture = culture;
+        var forms = new List<(SentenceForm Form, string Text)>();
+        foreach (var (english, own) in words)
+        {
+            var form = SentenceForm.Of(english);
+            if (form.Kinds.Count == 0)
+                _whole[english] = own?.ToString() ?? "";
+            else
+                forms.Add((form, own?.ToString() ?? ""));
+        }
+        _forms = [.. forms.OrderByDescending(form => form.Form.Letters)];
+    }
+
+    /// <summary>The sentence in the template's words; null where they do not hold it.</summary>
+    /// <param name="sentence">The English sentence.</param>
+    public string? Of(string sentence) => Of(sentence, 0);
+
+    /// <summary>A sentence with dots for names and numbers, so that two that differ in those alone are named once.</summary>
+    /// <param name="sentence">The sentence.</param>
+    public static string Shape(string sentence) => NamesAndNumbers().Replace(sentence, "…");
+
+    private string? Of(string sentence, int depth)
+    {
+        if (_whole.TryGetValue(sentence, out var whole))
+            return whole;
+        if (depth > Deepest)
+            return null;
+        foreach (var (form, text) in _forms)
+        {
+            if (form.Fit(sentence) is { } gaps && Filled(form, gaps, depth + 1) is { } filled)
+                return SentenceForm.Filled(text, filled);
+        }
+        return sentence.EndsWith('.') && Of(sentence[..^1], depth) is { } open ? open + "." : null;
+    }
+
+    private Dictionary<string, string>? Filled(SentenceForm form, IReadOnlyDictionary<string, string> gaps, int depth)
+    {
+        var filled = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var (name, text) in gaps)
+        {
+            var own = form.Kinds[name] switch
+            {
+                "own" => text,
+                "words" => Of(text, depth),
+                "list" => List(text, depth),
+                _ => Value(text, depth),
+            };
+            if (own is null)
+                return null;
+            filled[name] = own;
+        }
+        return filled;
+    }
+
+    private string? List(string text, int depth)
+    {
+        string?[] parts = [.. Separators().Split(text).Select(part => Value(part, depth))];
+        return parts.Contains(null) ? null : string.Concat(parts);
+    }
+
+    /// <summary>A name or an amount; not a piece of a sentence that happens to stand between two words of a form.</summary>
+    private string? Value(string text, int depth) =>
+        Of(text, depth) ?? (!text.Contains(' ', StringComparison.Ordinal) || !IsSentence(text) ? AmountsInText.Rewritten(text, _culture) : null);
+
+    private static bool IsSentence(string text) =>
+        text.Contains(". ", StringComparison.Ordinal) || text.Split([' ', '(', ')', ',', ';', ':'], StringSplitOptions.RemoveEmptyEntries).Any(word => char.IsAsciiLetterLower(word[0]) && !Units.Contains(word));
+
+    [GeneratedRegex("[A-Za-z-]*(?:[0-9]|[A-Z][A-Z])[A-Za-z0-9/.,-]*[A-Za-z0-9]|[0-9]", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    private static partial Regex NamesAndNumbers();
+
+    [GeneratedRegex(@"(?<mark>, | and | \+ | or |; )", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    private static partial Regex Separators();
+}

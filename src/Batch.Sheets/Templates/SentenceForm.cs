@@ -1,0 +1,63 @@
+using System.Collections.Concurrent;
+using System.Text.RegularExpressions;
+
+namespace Batch.Sheets.Templates;
+
+/// <summary>How a sentence of the program reads, with named gaps: <c>{weight} must be loaded at {airport}</c>.</summary>
+internal sealed partial class SentenceForm
+{
+    private const int MostKept = 20_000; // forms; more are made anew, so that a template cannot fill the memory
+    private static readonly ConcurrentDictionary<string, SentenceForm> Kept = new(StringComparer.Ordinal);
+    private readonly Regex _form;
+    private readonly string _longest;
+
+    private SentenceForm(string text)
+    {
+        var gaps = Gaps().Matches(text);
+        var pattern = "^";
+        var end = 0;
+        var literals = new List<string>();
+        foreach (Match gap in gaps)
+        {
+            literals.Add(text[end..gap.Index]);
+            pattern += Regex.Escape(text[end..gap.Index]) + $"(?<{gap.Groups["name"].Value}>{(gap.Groups["kind"].Value == "amount" ? AmountsInText.Amount : ".*?")})";
+            end = gap.Index + gap.Length;
+        }
+        literals.Add(text[end..]);
+        _form = new Regex(pattern + Regex.Escape(text[end..]) + "$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Singleline | RegexOptions.NonBacktracking);
+        _longest = literals.MaxBy(literal => literal.Length) ?? "";
+        Letters = literals.Sum(literal => literal.Length);
+        Kinds = gaps.ToDictionary(gap => gap.Groups["name"].Value, gap => gap.Groups["kind"].Value, StringComparer.Ordinal);
+    }
+
+    /// <summary>How many letters are given: of two forms that fit, the one with more of them says more.</summary>
+    public int Letters { get; }
+
+    /// <summary>The kind of each gap: nothing for a value, <c>words</c>, <c>list</c>, <c>amount</c> or <c>own</c>.</summary>
+    public IReadOnlyDictionary<string, string> Kinds { get; }
+
+    /// <summary>The form written so.</summary>
+    /// <param name="text">The sentence with its gaps.</param>
+    public static SentenceForm Of(string text)
+    {
+        if (Kept.TryGetValue(text, out var kept))
+            return kept;
+        return Kept.Count < MostKept ? Kept.GetOrAdd(text, key => new SentenceForm(key)) : new SentenceForm(text);
+    }
+
+    /// <summary>What stands in the gaps; null where the sentence does not read so.</summary>
+    /// <param name="sentence">The sentence.</param>
+    public IReadOnlyDictionary<string, string>? Fit(string sentence) =>
+        sentence.Contains(_longest, StringComparison.Ordinal) && _form.Match(sentence) is { Success: true } match
+            ? Kinds.Keys.ToDictionary(name => name, name => match.Groups[name].Value, StringComparer.Ordinal)
+            : null;
+
+    /// <summary>A text with its gaps filled; a gap without a value stays.</summary>
+    /// <param name="text">The text with its gaps.</param>
+    /// <param name="values">What stands in them.</param>
+    public static string Filled(string text, IReadOnlyDictionary<string, string> values) =>
+        Gaps().Replace(text, gap => values.GetValueOrDefault(gap.Groups["name"].Value, gap.Value));
+
+    [GeneratedRegex("""\{(?<name>[a-z]+)(?::(?<kind>words|list|amount|own))?\}""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    private static partial Regex Gaps();
+}
