@@ -41,7 +41,7 @@ public class TemplateTests
     [InlineData("legs[0].plan.departure.headwind | kt", "+8")]
     [InlineData("legs[0].plan.log[1].variation | east_west", "12°W")]
     [InlineData("legs[0].plan.alternates[0].magnetic_course | deg", "312")]
-    [InlineData("legs[0].plan.fuel.before | usg", "63")]
+    [InlineData("legs[0].plan.fuel.before | usg", "62")]
     [InlineData("legs[0].plan.fuel.before | litres", "237")]
     [InlineData("legs[0].second_pilot.code", "BEN")]
     [InlineData("null | lb", "–")]
