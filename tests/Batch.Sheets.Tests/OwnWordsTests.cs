@@ -19,6 +19,7 @@ public partial class OwnWordsTests
     [InlineData("Takeoff weight is 11,031 lb, 31 lb over the maximum takeoff weight (11,000 lb).", "Startmasse: 5.004 kg, 14 kg über dem Grenzwert (höchste Startmasse: 4.990 kg).")]
     [InlineData("Not checked: no forecast for XBEL at 18:40 local on 13 Dec 2026 is in the Bulletins; the landing minima are 1,200 ft and 3 SM.", "Nicht geprüft: keine Vorhersage für XBEL zur Zeit 13. Dez. 2026, 18:40 örtlich in den Bulletins; die Landeminima sind 1.200 ft und 3 SM.")]
     [InlineData("Fuel aboard is 879 lb, 1 lb short of the 880 lb required: taxi 40 lb + trip 640 lb + final reserve 200 lb for 30 min at 400 lb/h.", "Kraftstoff an Bord: 399 kg, 0 kg weniger als die 399 kg, die nötig sind: Rollen 18 kg + Reise 290 kg + Endreserve 91 kg für 30 min bei 181 kg/h.")]
+    [InlineData("No forecast for XBEL is in the books.", "Keine Vorhersage für XBEL in den Büchern.")]
     [InlineData("Q-BRB has open deferred items; see that they are allowed for this leg: Reading light row 3, 20 lb", "Q-BRB hat offene zurückgestellte Mängel; sehen Sie, ob sie auf diesem Flug erlaubt sind: Reading light row 3, 20 lb")]
     public void A_sentence_is_said_in_german_with_its_numbers(string english, string german) => Assert.Equal(german, Say(english));
 

@@ -33,7 +33,7 @@ internal sealed partial class OwnWords
 
     /// <summary>The sentence in the template's words; null where they do not hold it.</summary>
     /// <param name="sentence">The English sentence.</param>
-    public string? Of(string sentence) => Of(sentence, 0);
+    public string? Of(string sentence) => Of(sentence, 0) ?? (sentence.Length > 1 && Of(char.ToLowerInvariant(sentence[0]) + sentence[1..], 0) is { Length: > 0 } own ? char.ToUpper(own[0], _culture) + own[1..] : null);
 
     /// <summary>A sentence with dots for names and numbers, so that two that differ in those alone are named once.</summary>
     /// <param name="sentence">The sentence.</param>

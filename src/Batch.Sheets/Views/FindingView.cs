@@ -8,6 +8,8 @@ namespace Batch.Sheets.Views;
 /// <summary>One finding, as printed.</summary>
 internal sealed record FindingView
 {
+    private const string NotChecked = "Not checked: ";
+
     [Value("Trip it belongs to")]
     public required string Trip { get; init; }
 
@@ -32,7 +34,7 @@ internal sealed record FindingView
     [Value("Title of the check")]
     public required string Title { get; init; }
 
-    [Value("The finding in one sentence with its numbers")]
+    [Value("The finding in one sentence with its numbers; for a check that was not made, what is missing")]
     public required string Text { get; init; }
 
     [Value("What is required, in unit; nothing where the condition is not a number")]
@@ -62,10 +64,15 @@ internal sealed record FindingView
     [Value("Changes that make it pass, least disruptive first")]
     public required ImmutableArray<string> Remedies { get; init; }
 
+    /// <summary>The state stands beside the sentence already.</summary>
+    private static string WithoutState(string text) =>
+        text.StartsWith(NotChecked, StringComparison.Ordinal) && text.Length > NotChecked.Length ? char.ToUpperInvariant(text[NotChecked.Length]) + text[(NotChecked.Length + 1)..] : text;
+
     public static FindingView Of(CheckedLeg leg, Finding finding) => Of(leg.Plan, finding);
 
     public static FindingView Of(LegPlan plan, Finding finding)
     {
+<<<<<<< HEAD
         var (required, actual, margin) = Figures(finding);
         return new FindingView
         {
@@ -97,4 +104,25 @@ internal sealed record FindingView
                 Quantity.OfPlain(finding.Required, finding.Unit),
                 Quantity.OfPlain(finding.Actual, finding.Unit),
                 finding.Margin is { } margin ? new Quantity(margin, QuantityKind.Plain, RoundingWay.Down) { PlainUnit = finding.Unit, IsSigned = true } : null);
+=======
+        Trip = plan.Key.Trip,
+        Leg = plan.Key.Number,
+        Key = LegWay.Key(plan),
+        Anchor = LegWay.Anchor(plan),
+        Way = LegWay.Of(plan),
+        State = StateView.Of(finding.Verdict),
+        Check = finding.Check,
+        Title = finding.Title,
+        Text = WithoutState(finding.Text),
+        Required = Quantity.OfPlain(finding.Required, finding.Unit),
+        Actual = Quantity.OfPlain(finding.Actual, finding.Unit),
+        Margin = finding.Margin is { } margin ? new Quantity(margin, QuantityKind.Plain, RoundingWay.Down) { PlainUnit = finding.Unit, IsSigned = true } : null,
+        Unit = finding.Unit,
+        Citation = finding.Citation,
+        IsBasisUnconfirmed = finding.IsBasisUnconfirmed,
+        Cells = finding.Cells,
+        Actor = finding.Actor,
+        Remedies = finding.NoRemedy.Length > 0 ? [finding.NoRemedy] : [.. finding.Remedies.Select(remedy => remedy.Text)],
+    };
+>>>>>>> sheets3
 }
