@@ -212,4 +212,30 @@ public sealed class RealEditsTests
         Assert.StartsWith("Captain holds a mark that means the same as above", ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/P3").Text, StringComparison.Ordinal);
         Assert.Equal("row 3", Assert.Single(week.BrokenLegs).Key.Trip);
     }
+
+    [Theory]
+    [InlineData(true, "Manifest holds no passenger, so every charter is planned as empty")]
+    [InlineData(false, "no book has a sheet Manifest, so every charter is planned as empty")]
+    public void Charters_of_a_week_in_which_nobody_flies_are_in_doubt(bool isThere, string text)
+    {
+        var week = GoodBooks.Read((_, book) =>
+        {
+            if (isThere) book["Manifest"].RemoveRange(1, 3);
+            else book.Sheets.RemoveAll(sheet => sheet.Name == "Manifest");
+        });
+        var problem = ProblemsTests.Only(week, State.Caution, "week.xlsx/Legs");
+        Assert.Equal(text, problem.Text);
+        Assert.Equal([1, 1, 0], week.Legs.Select(leg => leg.Doubts.Length));
+    }
+
+    [Fact]
+    public void A_week_of_freight_and_ferries_needs_no_passengers()
+    {
+        var week = GoodBooks.Read((_, book) =>
+        {
+            book.Sheets.RemoveAll(sheet => sheet.Name == "Manifest");
+            book.Add("Cargo", "T101", null, "Mail bags", 85);
+        });
+        Assert.DoesNotContain(week.Problems, problem => problem.State != State.Note);
+    }
 }
