@@ -238,4 +238,37 @@ public sealed class RealEditsTests
         });
         Assert.DoesNotContain(week.Problems, problem => problem.State != State.Note);
     }
+
+    [Fact]
+    public void A_passenger_of_a_leg_is_not_sent_away_while_a_number_of_the_trip_cannot_be_read()
+    {
+        var week = GoodBooks.Read((_, book) => book.Set("Legs", 2, "Leg", null));
+        Assert.Equal("week.xlsx/Legs/B3", Assert.Single(week.Problems, problem => problem.State == State.Fail).Cell);
+    }
+
+    [Theory]
+    [InlineData("E2", "X-SKUA")]
+    [InlineData("P2", "MOR")]
+    public void A_formula_whose_value_is_not_stored_is_no_aircraft_and_no_captain(string cell, string value)
+    {
+        using var folder = new TempFolder();
+        var path = GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"));
+        using (var zip = System.IO.Compression.ZipFile.Open(path, System.IO.Compression.ZipArchiveMode.Update))
+        {
+            var entry = zip.GetEntry("xl/worksheets/sheet1.xml") ?? throw new InvalidOperationException("the sheet is not where it was");
+            string xml;
+            using (var reader = new StreamReader(entry.Open())) xml = reader.ReadToEnd();
+            var begin = xml.IndexOf($"<x:c r=\"{cell}\"", StringComparison.Ordinal);
+            var end = xml.IndexOf("</x:c>", begin, StringComparison.Ordinal);
+            entry.Delete();
+            using var writer = new StreamWriter(zip.CreateEntry("xl/worksheets/sheet1.xml").Open());
+            writer.Write(xml[..begin] + $"<x:c r=\"{cell}\"><x:f>E3</x:f>" + xml[end..]);
+        }
+
+        var week = BookReader.Read([GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx")), path]);
+        Assert.Contains("formula without a stored value", ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/" + cell).Text, StringComparison.Ordinal);
+        var broken = Assert.Single(week.BrokenLegs);
+        Assert.Equal(["X-SKUA", "MOR"], new[] { broken.Aircraft, broken.Captain }.Select(word => word.Length == 0 ? value : word));
+        Assert.Contains("", new[] { broken.Aircraft, broken.Captain });
+    }
 }
