@@ -27,7 +27,8 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
     /// <summary>Complains where a row names a leg that the trip does not have.</summary>
     public void LookAtLegs(Row row, Column column, string trip, LegSelection? selection)
     {
-        if (selection?.Greatest is not { } greatest) return;
+        // A leg whose number could not be read may be the one.
+        if (selection?.Greatest is not { } greatest || _legs[trip].Any(draft => draft.Key.Number == 0)) return;
         var most = _legs[trip].Max(draft => draft.Key.Number);
         var named = Enumerable.Range(1, Math.Min(greatest, 9999)).Where(selection.Contains);
         var missing = named.Where(number => _legs[trip].All(draft => draft.Key.Number != number)).Take(5).ToArray();

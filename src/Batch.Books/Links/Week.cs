@@ -38,6 +38,7 @@ internal static class Week
         var trips = new Trips(drafts);
         var manifest = ManifestSheet.Read(shelf, trips);
         var cargo = CargoSheet.Read(shelf, trips);
+        if (manifest.IsEmpty) DoubtEmptyCharters(shelf, drafts, cargo);
         var subjects = points.Concat(airways.Keys).Concat(fleet.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var checks = ChecksSheet.Read(shelf, out var checkFails);
         var notices = NoticesSheet.Read(shelf, subjects, (subject, fails) => PassOnNotice(drafts, subject, fails));
@@ -102,6 +103,17 @@ internal static class Week
         foreach (var ident in new[] { leg.From, leg.To, leg.Alternate, leg.SecondAlternate }) draft.Doubt(reference.Airports.DoubtsOf(ident));
         draft.Doubt(reference.Crew.DoubtsOf(leg.Captain));
         draft.Doubt(reference.Crew.DoubtsOf(leg.SecondPilot));
+    }
+
+    // A week of charters in which nobody flies has more likely lost its sheet of passengers.
+    private static void DoubtEmptyCharters(Shelf shelf, List<LegDraft> drafts, ImmutableArray<CargoLine> cargo)
+    {
+        bool IsFreight(LegKey key) => cargo.Any(line => line.Legs.Contains(key.Number) && string.Equals(line.Trip, key.Trip, StringComparison.OrdinalIgnoreCase));
+        var empty = drafts.Where(draft => draft.Leg is { Purpose: LegPurpose.Charter } && !IsFreight(draft.Key)).ToArray();
+        if (empty.Length == 0) return;
+        var where = shelf.Has(ManifestSheet.Plan) ? "Manifest holds no passenger" : "no book has a sheet Manifest";
+        var problem = shelf.Complaints.Add(empty[0].Row.Sheet.Place, State.Caution, $"{where}, so every charter is planned as empty", expected: "passengers in the sheet Manifest, or another purpose");
+        foreach (var draft in empty) draft.Doubt([problem]);
     }
 
     // A notice of which a cell could not be read may close what the leg needs.

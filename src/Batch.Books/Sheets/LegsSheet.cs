@@ -77,12 +77,12 @@ internal static class LegsSheet
         var shell = new BrokenLeg
         {
             Key = key,
-            Aircraft = row.Raw(AircraftColumn).Text,
-            From = row.Raw(From).Text,
-            To = row.Raw(To).Text,
+            Aircraft = Written(row, AircraftColumn),
+            From = Written(row, From),
+            To = Written(row, To),
             Date = date != default ? date : null,
-            Captain = row.Raw(Captain).Text,
-            SecondPilot = row.Raw(SecondPilot).Text,
+            Captain = Written(row, Captain),
+            SecondPilot = Written(row, SecondPilot),
             Problems = [],
             Origin = row.Origin,
         };
@@ -102,6 +102,9 @@ internal static class LegsSheet
             leg with { Key = key, OffBlocksLocal = time.Written, OffBlocks = time.At, Aircraft = registration, From = from, To = to, Captain = captain, SecondPilot = secondPilot },
             shell);
     }
+
+    // What stands in a cell; an error value, or a formula whose value is not stored, names nobody and nothing.
+    private static string Written(Row row, Column column) => row.Raw(column) is { Kind: not CellKind.Error } cell ? cell.Text : "";
 
     // The cells that a leg can do without; read also for a leg that is lost already, so that all complaints come in one pass.
     private static Leg Rest(Row row, Reference reference, Aircraft? aircraft, Airport? departure, Airport? destination)

@@ -68,7 +68,7 @@ public static class CheckedCopy
         Day = unplanned?.Plan switch { LegPlan.Unplanned { Leg: { } leg } => leg.OffBlocksLocal.Date, LegPlan.Unplanned { Broken: { } broken } => broken.Date, _ => null },
         Aircraft = unplanned?.Plan switch { LegPlan.Unplanned { Leg: { } leg } => leg.Aircraft, LegPlan.Unplanned { Broken: { } broken } => broken.Aircraft, _ => "" },
         Text = problem.Read.Length > 0 ? $"{problem.Text} (read: {problem.Read})" : problem.Text,
-        Remedies = problem.Expected.Length > 0 ? ["write " + problem.Expected] : [],
+        Remedies = problem.Expected.Length > 0 ? [problem.Expected.EndsWith('.') ? "fill in: " + problem.Expected.TrimEnd('.') : "write " + problem.Expected] : [],
         Actor = "dispatcher",
         Cells = [problem.Cell],
     };

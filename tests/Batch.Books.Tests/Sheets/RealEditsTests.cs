@@ -212,4 +212,63 @@ public sealed class RealEditsTests
         Assert.StartsWith("Captain holds a mark that means the same as above", ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/P3").Text, StringComparison.Ordinal);
         Assert.Equal("row 3", Assert.Single(week.BrokenLegs).Key.Trip);
     }
+
+    [Theory]
+    [InlineData(true, "Manifest holds no passenger, so every charter is planned as empty")]
+    [InlineData(false, "no book has a sheet Manifest, so every charter is planned as empty")]
+    public void Charters_of_a_week_in_which_nobody_flies_are_in_doubt(bool isThere, string text)
+    {
+        var week = GoodBooks.Read((_, book) =>
+        {
+            if (isThere) book["Manifest"].RemoveRange(1, 3);
+            else book.Sheets.RemoveAll(sheet => sheet.Name == "Manifest");
+        });
+        var problem = ProblemsTests.Only(week, State.Caution, "week.xlsx/Legs");
+        Assert.Equal(text, problem.Text);
+        Assert.Equal([1, 1, 0], week.Legs.Select(leg => leg.Doubts.Length));
+    }
+
+    [Fact]
+    public void A_week_of_freight_and_ferries_needs_no_passengers()
+    {
+        var week = GoodBooks.Read((_, book) =>
+        {
+            book.Sheets.RemoveAll(sheet => sheet.Name == "Manifest");
+            book.Add("Cargo", "T101", null, "Mail bags", 85);
+        });
+        Assert.DoesNotContain(week.Problems, problem => problem.State != State.Note);
+    }
+
+    [Fact]
+    public void A_passenger_of_a_leg_is_not_sent_away_while_a_number_of_the_trip_cannot_be_read()
+    {
+        var week = GoodBooks.Read((_, book) => book.Set("Legs", 2, "Leg", null));
+        Assert.Equal("week.xlsx/Legs/B3", Assert.Single(week.Problems, problem => problem.State == State.Fail).Cell);
+    }
+
+    [Theory]
+    [InlineData("E2", "X-SKUA")]
+    [InlineData("P2", "MOR")]
+    public void A_formula_whose_value_is_not_stored_is_no_aircraft_and_no_captain(string cell, string value)
+    {
+        using var folder = new TempFolder();
+        var path = GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"));
+        using (var zip = System.IO.Compression.ZipFile.Open(path, System.IO.Compression.ZipArchiveMode.Update))
+        {
+            var entry = zip.GetEntry("xl/worksheets/sheet1.xml") ?? throw new InvalidOperationException("the sheet is not where it was");
+            string xml;
+            using (var reader = new StreamReader(entry.Open())) xml = reader.ReadToEnd();
+            var begin = xml.IndexOf($"<x:c r=\"{cell}\"", StringComparison.Ordinal);
+            var end = xml.IndexOf("</x:c>", begin, StringComparison.Ordinal);
+            entry.Delete();
+            using var writer = new StreamWriter(zip.CreateEntry("xl/worksheets/sheet1.xml").Open());
+            writer.Write(xml[..begin] + $"<x:c r=\"{cell}\"><x:f>E3</x:f>" + xml[end..]);
+        }
+
+        var week = BookReader.Read([GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx")), path]);
+        Assert.Contains("formula without a stored value", ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/" + cell).Text, StringComparison.Ordinal);
+        var broken = Assert.Single(week.BrokenLegs);
+        Assert.Equal(["X-SKUA", "MOR"], new[] { broken.Aircraft, broken.Captain }.Select(word => word.Length == 0 ? value : word));
+        Assert.Contains("", new[] { broken.Aircraft, broken.Captain });
+    }
 }
