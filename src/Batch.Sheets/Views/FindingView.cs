@@ -72,7 +72,6 @@ internal sealed record FindingView
 
     public static FindingView Of(LegPlan plan, Finding finding)
     {
-<<<<<<< HEAD
         var (required, actual, margin) = Figures(finding);
         return new FindingView
         {
@@ -84,7 +83,7 @@ internal sealed record FindingView
             State = StateView.Of(finding.Verdict),
             Check = finding.Check,
             Title = finding.Title,
-            Text = finding.Text,
+            Text = WithoutState(finding.Text),
             Required = required,
             Actual = actual,
             Margin = margin,
@@ -104,25 +103,4 @@ internal sealed record FindingView
                 Quantity.OfPlain(finding.Required, finding.Unit),
                 Quantity.OfPlain(finding.Actual, finding.Unit),
                 finding.Margin is { } margin ? new Quantity(margin, QuantityKind.Plain, RoundingWay.Down) { PlainUnit = finding.Unit, IsSigned = true } : null);
-=======
-        Trip = plan.Key.Trip,
-        Leg = plan.Key.Number,
-        Key = LegWay.Key(plan),
-        Anchor = LegWay.Anchor(plan),
-        Way = LegWay.Of(plan),
-        State = StateView.Of(finding.Verdict),
-        Check = finding.Check,
-        Title = finding.Title,
-        Text = WithoutState(finding.Text),
-        Required = Quantity.OfPlain(finding.Required, finding.Unit),
-        Actual = Quantity.OfPlain(finding.Actual, finding.Unit),
-        Margin = finding.Margin is { } margin ? new Quantity(margin, QuantityKind.Plain, RoundingWay.Down) { PlainUnit = finding.Unit, IsSigned = true } : null,
-        Unit = finding.Unit,
-        Citation = finding.Citation,
-        IsBasisUnconfirmed = finding.IsBasisUnconfirmed,
-        Cells = finding.Cells,
-        Actor = finding.Actor,
-        Remedies = finding.NoRemedy.Length > 0 ? [finding.NoRemedy] : [.. finding.Remedies.Select(remedy => remedy.Text)],
-    };
->>>>>>> sheets3
 }
