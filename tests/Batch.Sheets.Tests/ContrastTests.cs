@@ -63,6 +63,18 @@ public partial class ContrastTests
         Assert.True(Ratio(Turned(Of(letters)), night) >= Least, Ratio(Turned(Of(letters)), night).ToString("0.00", CultureInfo.InvariantCulture));
     }
 
+    /// <summary>
+    /// On paper under a red lamp only red light comes back, and white paper sends all of it: what counts is how little red an ink has. The ratio is that of the guideline, with the red share for the luminance
+    /// (our reading of it, no source). A red of 118 of 255 is 0.181 in linear light: 1.05 / 0.231 = 4.5.
+    /// </summary>
+    [Fact]
+    public void Letters_and_marks_on_paper_can_be_read_under_a_red_lamp()
+    {
+        var colours = Colours(isDark: false);
+        string[] inks = [colours["--ink"], colours["--soft"], colours["--fail"], colours["--caution"], colours["--pass"], Ink.Black, Ink.Grey, Ink.Fail, .. new[] { "pass", "caution", "fail", "unplanned" }.Select(code => Hex().Match(StateMark.Of(code, code).Html.Replace("#ffffff", "", StringComparison.Ordinal)).Value)];
+        Assert.All(inks, ink => Assert.True(1.05 / (Luminance([Of(ink)[0], Of(ink)[0], Of(ink)[0]]) + 0.05) >= Least, ink));
+    }
+
     [Theory]
     [InlineData("#000000", "#ffffff", 21)]
     [InlineData("#777777", "#ffffff", 4.48)] // the well-known grey that just fails
@@ -98,6 +110,9 @@ public partial class ContrastTests
 
     [GeneratedRegex("(?<name>--[a-z]+): (?<colour>#[0-9a-f]{6})", RegexOptions.ExplicitCapture, 5_000)]
     private static partial Regex Custom();
+
+    [GeneratedRegex("#[0-9a-f]{6}", RegexOptions.None, 5_000)]
+    private static partial Regex Hex();
 
     [GeneratedRegex("[^-]color: (?<colour>#[0-9a-f]{6})", RegexOptions.ExplicitCapture, 5_000)]
     private static partial Regex OwnColour();

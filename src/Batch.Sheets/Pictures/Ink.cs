@@ -9,6 +9,6 @@ internal static class Ink
     public const string Ground = "#e4e7ea";
     public const string Tint = "#cfd5db";
     public const string White = "#ffffff";
-    public const string Fail = "#b3261e";
+    public const string Fail = "#761510";
     public const double TextSize = 10;
 }

@@ -5,9 +5,9 @@ namespace Batch.Sheets.Pictures;
 /// <summary>The shape of a state: a disc passes, a triangle warns, a square with a bar stops, an open diamond could not be planned, a ring is a note or not checked.</summary>
 internal static class StateMark
 {
-    // 14 CFR 25.1322: red for warnings, amber for cautions.
-    private const string Red = "#b3261e";
-    private const string Amber = "#9a5b00";
+    // 14 CFR 25.1322: red for warnings, amber for cautions; so dark that they are seen on paper under a red lamp.
+    private const string Red = Ink.Fail;
+    private const string Amber = "#764600";
     private const string Green = "#1c6b3a";
 
     public static Markup Of(string code, string word)
