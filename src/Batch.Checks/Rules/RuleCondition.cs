@@ -102,7 +102,7 @@ internal sealed record RuleCondition
 
         if (Pressurised is { } pressurised)
         {
-            yield return ("whether the type is pressurised", facts.Pressurised is { } known ? Is(known == pressurised) : Holds.Unknown);
+            yield return ("cabin pressure of the type", facts.Pressurised is { } known ? Is(known == pressurised) : Holds.Unknown);
         }
 
         if (Passengers is { } passengers)

@@ -11,7 +11,7 @@ internal static partial class AmountsInText
     private const string Number = @"[0-9][0-9,]*(?:\.[0-9]+)?";
 
     /// <summary>What an amount looks like in a text of the program: 1,240 lb, 12.5%, 8 h 05 min.</summary>
-    public const string Amount = "(?:less than a minute|-?" + Number + "(?:%| (?:lb/USG|lb/h|lb|ft|NM|in|kt|SM|km|min|m|°C|h(?: [0-9]+ min)?|persons|person|days|day|rests|rest)|))";
+    public const string Amount = "(?:less than a minute|-?" + Number + "(?:%| (?:lb/USG|lb/h|lb|kg|ft|NM|in|kt|SM|km|min|m|°C|h(?: [0-9]+ min)?|persons|person|days|day|rests|rest)|))";
 
     /// <summary>The text with its pounds as kilograms, and its amounts and days as a language writes them; what is no amount stays as it is.</summary>
     /// <param name="text">The text, with numbers as in 1,240.5 and days as in 7 Dec 2026.</param>
@@ -49,7 +49,7 @@ internal static partial class AmountsInText
     [GeneratedRegex("^-?" + Number + "$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex IsNumber();
 
-    [GeneratedRegex("(?<number>" + Number + ")(?<unit>%| (?:lb/USG|lb/h|lb|ft|NM|in|kt|SM|km|min|m|h|°C))", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex("(?<number>" + Number + ")(?<unit>%| (?:lb/USG|lb/h|lb|kg|ft|NM|in|kt|SM|km|min|m|h|°C))", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Amounts();
 
     [GeneratedRegex("[0-9]+ (?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec) [0-9]{4}", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]

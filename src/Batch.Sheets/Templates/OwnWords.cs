@@ -9,7 +9,7 @@ namespace Batch.Sheets.Templates;
 internal sealed partial class OwnWords
 {
     private const int Deepest = 6; // a sentence in a sentence: "Not checked: ...; without it: ..."
-    private static readonly FrozenSet<string> Units = FrozenSet.ToFrozenSet(["lb", "lb/h", "lb/USG", "ft", "in", "kt", "km", "m", "min", "h"], StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Units = FrozenSet.ToFrozenSet(["lb", "lb/h", "lb/USG", "kg", "ft", "in", "kt", "km", "m", "min", "h"], StringComparer.Ordinal);
     private readonly ImmutableArray<(SentenceForm Form, string Text)> _forms;
     private readonly Dictionary<string, string> _whole = new(StringComparer.Ordinal);
     private readonly CultureInfo _culture;
