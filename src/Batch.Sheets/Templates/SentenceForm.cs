@@ -8,8 +8,8 @@ internal sealed partial class SentenceForm
 {
     private const int MostKept = 20_000; // forms; more are made anew, so that a template cannot fill the memory
     private static readonly ConcurrentDictionary<string, SentenceForm> Kept = new(StringComparer.Ordinal);
-    private readonly Regex _form;
-    private readonly string _longest;
+    private readonly Lazy<Regex> _form; // made when a sentence nearly fits: most forms never need it
+    private readonly ImmutableArray<string> _literals;
 
     private SentenceForm(string text)
     {
@@ -24,8 +24,9 @@ internal sealed partial class SentenceForm
             end = gap.Index + gap.Length;
         }
         literals.Add(text[end..]);
-        _form = new Regex(pattern + Regex.Escape(text[end..]) + "$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Singleline | RegexOptions.NonBacktracking);
-        _longest = literals.MaxBy(literal => literal.Length) ?? "";
+        pattern += Regex.Escape(text[end..]) + "$";
+        _form = new Lazy<Regex>(() => new Regex(pattern, RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Singleline | RegexOptions.NonBacktracking));
+        _literals = [.. literals];
         Letters = literals.Sum(literal => literal.Length);
         Kinds = gaps.ToDictionary(gap => gap.Groups["name"].Value, gap => gap.Groups["kind"].Value, StringComparer.Ordinal);
     }
@@ -48,9 +49,25 @@ internal sealed partial class SentenceForm
     /// <summary>What stands in the gaps; null where the sentence does not read so.</summary>
     /// <param name="sentence">The sentence.</param>
     public IReadOnlyDictionary<string, string>? Fit(string sentence) =>
-        sentence.Contains(_longest, StringComparison.Ordinal) && _form.Match(sentence) is { Success: true } match
+        HasLiterals(sentence) && _form.Value.Match(sentence) is { Success: true } match
             ? Kinds.Keys.ToDictionary(name => name, name => match.Groups[name].Value, StringComparer.Ordinal)
             : null;
+
+    /// <summary>Whether the given letters stand in the sentence one after the other: a quick answer for the many forms that do not fit.</summary>
+    private bool HasLiterals(string sentence)
+    {
+        if (!sentence.StartsWith(_literals[0], StringComparison.Ordinal) || !sentence.EndsWith(_literals[^1], StringComparison.Ordinal))
+            return false;
+        var at = 0;
+        foreach (var literal in _literals)
+        {
+            at = sentence.IndexOf(literal, at, StringComparison.Ordinal);
+            if (at < 0)
+                return false;
+            at += literal.Length;
+        }
+        return true;
+    }
 
     /// <summary>A text with its gaps filled; a gap without a value stays.</summary>
     /// <param name="text">The text with its gaps.</param>
