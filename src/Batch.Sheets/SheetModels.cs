@@ -147,9 +147,10 @@ public static class SheetModels
     /// <param name="week">The checked week.</param>
     public static ImmutableArray<string> Trips(CheckedWeek week) => [.. week.Legs.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
-    /// <summary>Codes of the persons who fly in a week, in order; a person whose legs could not be planned is among them.</summary>
+    /// <summary>Codes of the persons who fly in a week, in order; a person whose legs could not be planned is among them, a word that is no code of the Crew sheet is not, unless that sheet is empty.</summary>
     /// <param name="week">The checked week.</param>
-    public static ImmutableArray<string> People(CheckedWeek week) => [.. week.Legs.SelectMany(leg => LegPeople.Crew(leg.Plan)).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)];
+    public static ImmutableArray<string> People(CheckedWeek week) =>
+        [.. week.Legs.SelectMany(leg => LegPeople.Crew(leg.Plan)).Where(code => week.Plan.Input.Crew.IsEmpty || week.Plan.Input.Crew.ContainsKey(code)).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)];
 
     /// <summary>Airports and local days from which something departs, in order of day; a leg whose departure or date could not be read is in none.</summary>
     /// <param name="week">The checked week.</param>

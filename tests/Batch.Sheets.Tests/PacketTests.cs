@@ -39,10 +39,19 @@ public class PacketTests
     }
 
     [Fact]
-    public void A_code_that_the_crew_sheet_does_not_have_still_has_a_packet()
+    public void A_word_that_is_no_code_of_the_crew_sheet_has_no_packet()
+    {
+        var input = SampleWeek.Made.Plan.Input;
+        var misspelled = SampleWeek.Made with { Plan = SampleWeek.Made.Plan with { Input = input with { Crew = input.Crew.Remove("BEN") } } };
+        Assert.Equal<IEnumerable<string>>(["ANA"], SheetModels.People(misspelled));
+    }
+
+    [Fact]
+    public void Without_a_crew_sheet_every_code_has_a_packet()
     {
         var input = SampleWeek.Made.Plan.Input;
         var strangers = SampleWeek.Made with { DutyTables = [], Plan = SampleWeek.Made.Plan with { Input = input with { Crew = input.Crew.Clear() } } };
+        Assert.Equal<IEnumerable<string>>(["ANA", "BEN"], SheetModels.People(strangers));
         Assert.Contains("<h1>Crew packet: ANA</h1>", Rendered(Model("ANA", strangers)), StringComparison.Ordinal);
     }
 
