@@ -29,7 +29,7 @@ public static class Airframes
         {
             aircraft.Registration, aircraft.Type, aircraft.EmptyLb, aircraft.ArmIn, aircraft.PilotsIncluded, new LocalDate(2025, 2 + (index % 6), 14), aircraft.BurnBiasPercent, null,
             "XAND", aircraft.Hours, aircraft.Landings, aircraft.NextInspectionAt, new LocalDate(2027, 3 + (index % 6), 30), new LocalDate(2027, 5, 31), new LocalDate(2027, 5, 31), new LocalDate(2027, 1, 31).PlusMonths(index % 6),
-            new LocalDate(2026, 11, 16 + index), new LocalDate(2028, 2 + (index % 6), 28), "yes", aircraft.Kit, 150, aircraft.Type == BraskB6.Name ? "no" : "yes", "yes", "yes", aircraft.IsForNight ? "yes" : "no", "yes", aircraft.Type == BraskB6.Name ? "no" : "yes", aircraft.Type == BraskB6.Name ? "none" : "B", aircraft.Remark, "in service",
+            new LocalDate(2026, 11, 16).PlusDays(index % 6), new LocalDate(2028, 2 + (index % 6), 28), "yes", aircraft.Kit, 150, aircraft.Type == BraskB6.Name ? "no" : "yes", "yes", "yes", aircraft.IsForNight ? "yes" : "no", "yes", aircraft.Type == BraskB6.Name ? "no" : "yes", aircraft.Type == BraskB6.Name ? "none" : "B", aircraft.Remark, "in service",
         }));
 
     private static Column Whole(string header) => new(header, 11, CellFormat.Whole);
