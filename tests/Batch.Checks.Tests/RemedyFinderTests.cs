@@ -1,3 +1,4 @@
+using Batch.Checks.Remedies.Kinds;
 using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
@@ -92,6 +93,14 @@ public sealed class RemedyFinderTests
         Assert.Equal("Plan leg T1/1 with the minimum fuel of the rules (week.xlsx/Legs/M2: minimum)", finding.Remedies[0].Text);
         Assert.Equal("minimum", finding.Remedies[0].Changes["week.xlsx/Legs/M2"]);
         Assert.InRange(finding.Replans ?? 0, 1, 150);
+    }
+
+    [Fact]
+    public void Fuel_in_a_remedy_is_written_with_its_thousands_apart()
+    {
+        var leg = Week(fuel: 4500).Legs[0];
+        Assert.StartsWith("Plan leg T1/1 with the minimum fuel of the rules instead of 4,500 lb", FuelEdits.Minimum(leg, new Pounds(4500)).Text, StringComparison.Ordinal);
+        Assert.StartsWith("Plan leg T1/1 with 2,790 lb of fuel instead of 4,500 lb", FuelEdits.Amount(leg, new Pounds(2790), new Pounds(4500)).Text, StringComparison.Ordinal);
     }
 
     // With 9,900 lb empty the leg is over the 10,000 lb of the climb table whatever is left behind; the other aircraft of the type is as light as before.

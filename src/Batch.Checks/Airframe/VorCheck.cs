@@ -43,8 +43,9 @@ internal sealed class VorCheck : ICheck
         var hasSatellites = equipment.Contains('G', StringComparison.OrdinalIgnoreCase);
         var days = ruling.Amount(hasSatellites ? "days, with satellite navigation" : "days");
         var ago = Period.DaysBetween(last, leg.EndDate);
-        yield return ago < 0
-            ? ruling.NotChecked($"the VOR check of {leg.Aircraft.Registration} is dated {Words.Day(last)}, after this leg", cell, leg.Cell(nameof(Leg.OffBlocks)))
+        // Dated after the day of off blocks it is still to be made, even where the leg ends on that day.
+        yield return last > leg.Plan.Times.OffBlocks.InZone(leg.Plan.From.Zone).Date
+            ? ruling.NotChecked($"the VOR check of {leg.Aircraft.Registration} is dated {Words.Day(last)}, after the departure of this leg", cell, leg.Cell(nameof(Leg.OffBlocks)))
             : ruling.AtMost("The age of the VOR check", ago, days.Value, "days", "limit", days, cell) with
             {
                 Text = $"The VOR receivers of {leg.Aircraft.Registration} were checked on {Words.Day(last)}, {Words.Count(ago, "day", "days")} before the day of this leg; the limit is {Words.Amount(days.Value, "days")}."

@@ -33,7 +33,8 @@ internal sealed class RestAfterOverrun : ICheck
             return ruling.NotApplicable($"The duty of {seat.Code} before this one is a planned one; whether it overran is known after it.");
         }
 
-        var last = leg.Week.Logged(seat.Code).Where(row => (row.DutyOff ?? EndOf(leg, row)) <= duty.Report).MaxBy(row => row.DutyOff ?? EndOf(leg, row));
+        var before = leg.Week.Logged(seat.Code).Where(row => (row.DutyOff ?? EndOf(leg, row)) <= duty.Report).OrderBy(row => row.DutyOff ?? EndOf(leg, row)).ToImmutableArray();
+        var last = before.LastOrDefault(row => !DutyRecord.IsDayOff(row)) ?? before.LastOrDefault();
         return last is null
             ? ruling.NotChecked($"nothing is logged for {seat.Code} before this duty", seat.Cell)
             : leg.Duty(seat.Code).Missing(last.DutyOff ?? EndOf(leg, last), duty.Report) is { } missing
@@ -44,6 +45,11 @@ internal sealed class RestAfterOverrun : ICheck
     private static Finding After(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat, LoggedDuty last, Instant report)
     {
         var limit = ruling.Amount("flight time that is no overrun");
+        if (DutyRecord.IsDayOff(last))
+        {
+            return ruling.Pass($"Only days off are logged for {seat.Code} before this duty, the last on {Words.Day(last.Date)}: no overrun.", limit);
+        }
+
         var cell = last.Origin.Cell(nameof(LoggedDuty.Overrun));
         if (last.Overrun is not { } overrun)
         {

@@ -22,27 +22,31 @@ internal sealed class CruisingLevel : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var plan = leg.Plan;
-        var level = plan.Profile.Level;
+        var level = plan.Profile.Highest;
         if (plan.Rules == FlightRules.Vfr && level.Value >= Semicircular.VisualBelowFt)
         {
             return [ruling.NotApplicable("So high a visual flight flies the level that it is assigned.")];
         }
 
-        var wrong = plan.Route.Segments
-            .Where((segment, index) => plan.Profile.Slices.Any(slice => slice.Segment == index && slice.Phase == FlightPhase.Cruise)
-                && !Semicircular.Fits(plan.Rules, segment.MagneticCourse, level, Feet.Min(plan.From.Elevation, plan.To.Elevation)))
-            .ToImmutableArray();
-        return wrong.IsEmpty
-            ? [ruling.Pass($"{Words.Amount(level)} suits the magnetic course of every stretch.")]
-            : [ruling.Trips(
-                $"{Words.Amount(level)} does not suit the magnetic course {wrong[0].MagneticCourse.Value.ToString("000", CultureInfo.InvariantCulture)} from {wrong[0].From.Ident} to {wrong[0].To.Ident}; {Suiting(leg, wrong[0])}.",
-                leg.Cell(nameof(Leg.Level)))];
+        // The level that is flown on each stretch: the route may step up on the way.
+        var flown = plan.Profile.Slices.Where(slice => slice.Phase == FlightPhase.Cruise).Select(slice => (Segment: plan.Route.Segments[slice.Segment], Level: new Feet(slice.EndFt))).Distinct().ToImmutableArray();
+        var wrong = flown.Where(stretch => !Semicircular.Fits(plan.Rules, stretch.Segment.MagneticCourse, stretch.Level, Feet.Min(plan.From.Elevation, plan.To.Elevation))).ToImmutableArray();
+        if (wrong.IsEmpty)
+        {
+            var levels = flown.Select(stretch => Words.Amount(stretch.Level)).DefaultIfEmpty(Words.Amount(level)).Distinct().ToImmutableArray();
+            return [ruling.Pass($"{Words.List(levels)} {(levels.Length > 1 ? "suit" : "suits")} the magnetic course of every stretch.")];
+        }
+
+        var (segment, at) = wrong[0];
+        return [ruling.Trips(
+            $"{Words.Amount(at)} does not suit the magnetic course {segment.MagneticCourse.Value.ToString("000", CultureInfo.InvariantCulture)} from {segment.From.Ident} to {segment.To.Ident}; {Suiting(leg, segment, at)}.",
+            leg.Cell(nameof(Leg.Level)))];
     }
 
     /// <summary>The levels next to the one flown that suit, with the rule in words.</summary>
-    private static string Suiting(LegUnderCheck leg, RouteSegment segment)
+    private static string Suiting(LegUnderCheck leg, RouteSegment segment, Feet level)
     {
-        var (rules, level) = (leg.Plan.Rules, leg.Plan.Profile.Level);
+        var rules = leg.Plan.Rules;
         var isEastbound = Semicircular.IsEastbound(segment.MagneticCourse);
         var most = Feet.Min(leg.Type.Ceiling ?? level + new Feet(double.MaxValue), leg.Aircraft.Ceiling ?? level + new Feet(double.MaxValue));
         var suiting = Semicircular.Levels(rules, isEastbound).Where(one => one <= most).ToImmutableArray();

@@ -23,7 +23,7 @@ internal sealed class LevelLimits : ICheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
-        var level = leg.Plan.Profile.Level;
+        var level = leg.Plan.Profile.Highest;
         var ceilings = new[] { (leg.Type.Ceiling, leg.TypeCell(nameof(AircraftType.Ceiling))), (leg.Aircraft.Ceiling, leg.Aircraft.Origin.Cell(nameof(Aircraft.Ceiling))) }
             .Where(pair => pair.Item1 is not null)
             .OrderBy(pair => pair.Item1)

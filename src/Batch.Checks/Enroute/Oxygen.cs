@@ -29,7 +29,7 @@ internal sealed class Oxygen : ICheck
     /// <summary>High up in a pressurised cabin: whether a pilot must wear a mask all the time; null where the rules ask for none.</summary>
     private static Finding? Mask(LegUnderCheck leg, Ruling ruling)
     {
-        var level = leg.Plan.Profile.Level;
+        var level = leg.Plan.Profile.Highest;
         if (ruling.AmountOrNone("mask always above") is { } always && level.Value > always.Value + Ruling.Noise)
         {
             return ruling.Trips(always, $"At {Words.Amount(level)}, above {Words.Amount(always.Value, "ft")}, one pilot at the controls wears an oxygen mask all the time.", leg.Cell(nameof(Leg.Level)));
@@ -48,7 +48,7 @@ internal sealed class Oxygen : ICheck
 
         return leg.Aircraft.QuickDonningMasks switch
         {
-            null => ruling.NotChecked($"whether every pilot's place of {leg.Aircraft.Registration} has a quick-donning mask is not given; without them one pilot wears a mask above {Words.Amount(above.Value, "ft")}", cell),
+            null => ruling.NotChecked(above, $"whether every pilot's place of {leg.Aircraft.Registration} has a quick-donning mask is not given; without them one pilot wears a mask above {Words.Amount(above.Value, "ft")}", cell),
             true => ruling.Pass($"At {Words.Amount(level)} every pilot's place has a quick-donning mask.", above, cell),
             false => ruling.Trips(above, $"At {Words.Amount(level)}, above {Words.Amount(above.Value, "ft")} and without quick-donning masks, one pilot at the controls wears an oxygen mask all the time.", cell, leg.Cell(nameof(Leg.Level))),
         };
@@ -61,7 +61,7 @@ internal sealed class Oxygen : ICheck
         var need = leg.Type.Pressurised == true ? AfterCabinFailure(leg, ruling) : WithoutPressure(leg, ruling);
         if (need.Pilots <= Duration.Zero && need.Passengers <= Duration.Zero)
         {
-            return ruling.Pass($"At {Words.Amount(leg.Plan.Profile.Level)} no oxygen is asked for.", by);
+            return ruling.Pass($"At {Words.Amount(leg.Plan.Profile.Highest)} no oxygen is asked for.", by);
         }
 
         var cell = leg.Aircraft.Origin.Cell(nameof(Aircraft.Oxygen));
@@ -69,9 +69,12 @@ internal sealed class Oxygen : ICheck
         var minutes = ((leg.Plan.Load.Pilots * need.Pilots.TotalMinutes) + (need.Persons * need.Passengers.TotalMinutes)) / Math.Max(persons, 1);
         var parts = $"{Words.Time(need.Pilots)} for {Words.Count(leg.Plan.Load.Pilots, "pilot", "pilots")}"
             + (need.Persons > 0 && need.Passengers > Duration.Zero ? $" and {Words.Time(need.Passengers)} for {Words.Count(need.Persons, "passenger", "passengers")}" : "");
+        var missing = $"how long the oxygen of {leg.Aircraft.Registration} lasts is not given, and {parts} are needed";
         return leg.Aircraft.Oxygen is { } supply
             ? ruling.AtLeast("Oxygen aboard, shared by all,", supply.TotalMinutes, minutes, "min", $"needed ({parts})", by, cell, leg.Cell(nameof(Leg.Level)))
-            : ruling.NotChecked($"how long the oxygen of {leg.Aircraft.Registration} lasts is not given, and {parts} are needed", cell);
+            : by is { } rule
+            ? ruling.NotChecked(rule, missing, cell)
+            : ruling.NotChecked(missing, cell);
     }
 
     /// <summary>Not pressurised: the crew after a time in a band and always above it, the passengers in part and above a higher altitude all.</summary>
@@ -95,7 +98,7 @@ internal sealed class Oxygen : ICheck
     /// <summary>Pressurised: what a failure of the cabin asks for.</summary>
     private static Need AfterCabinFailure(LegUnderCheck leg, Ruling ruling)
     {
-        var level = leg.Plan.Profile.Level.Value;
+        var level = leg.Plan.Profile.Highest.Value;
         if (ruling.AmountOrNone("pilots after a cabin failure") is not { } pilots)
         {
             var spare = ruling.Amount("everybody after a cabin failure");

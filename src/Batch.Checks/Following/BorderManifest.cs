@@ -51,7 +51,7 @@ internal sealed class BorderManifest : ICheck
         }
 
         var before = (leg.Plan.Times.OffBlocks - sent).TotalMinutes;
-        var asked = ruling.AtLeast("The time from sending the manifest for the border to off blocks", before, lead.Value, "min", "required", lead, cell, leg.Cell(nameof(Leg.OffBlocks)));
+        var asked = Sent(leg, ruling, "manifest", sent, lead, cell);
         return asked.Verdict == Verdict.Pass && ruling.AmountOrNone("lead without haste") is { } calm && before < calm.Value - Ruling.Noise
             ? [asked, ruling.Trips(calm, $"The manifest for the border is sent {Words.Amount(before, "min")} before off blocks, less than the {Words.Amount(calm.Value, "min")} that leave time to mend it.", cell)]
             : [asked];
@@ -66,8 +66,18 @@ internal sealed class BorderManifest : ICheck
 
         var cell = leg.Cell(nameof(Leg.CrewManifestSent));
         return leg.Plan.Leg.CrewManifestSent is { } sent
-            ? [ruling.AtLeast("The time from sending the crew manifest for the border to off blocks", (leg.Plan.Times.OffBlocks - sent).TotalMinutes, lead.Value, "min", "required", lead, cell, leg.Cell(nameof(Leg.OffBlocks)))]
+            ? [Sent(leg, ruling, "crew manifest", sent, lead, cell)]
             : [NotSent(leg, ruling, "crew manifest", lead, cell)];
+    }
+
+    private static Finding Sent(LegUnderCheck leg, Ruling ruling, string what, Instant sent, RuleAmount lead, string cell)
+    {
+        var before = (leg.Plan.Times.OffBlocks - sent).TotalMinutes;
+        var cells = new[] { cell, leg.Cell(nameof(Leg.OffBlocks)) };
+        var asked = ruling.AtLeast($"The time from sending the {what} for the border to off blocks", before, lead.Value, "min", "required", lead, cells);
+        return before >= 0 || asked.Verdict == Verdict.Pass
+            ? asked
+            : ruling.Trips(lead, $"The {what} for the border is sent {Words.Amount(-before, "min")} after off blocks; {Words.Amount(lead.Value, "min")} before off blocks are required.", cells) with { Required = asked.Required, Actual = asked.Actual, Margin = asked.Margin, Unit = asked.Unit };
     }
 
     private static Finding NotSent(LegUnderCheck leg, Ruling ruling, string what, RuleAmount lead, string cell)

@@ -24,7 +24,7 @@ internal sealed class Briefing : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var asked = Always.Where(topic => ruling.Condition(topic) is not null).Select(topic => (Topic: topic, By: ruling.Condition(topic))).ToList();
-        if (ruling.AmountOrNone("oxygen") is { } above && leg.Plan.Profile.Level.Value > above.Value)
+        if (ruling.AmountOrNone("oxygen") is { } above && leg.Plan.Profile.Highest.Value > above.Value)
         {
             asked.Add(("oxygen", above));
         }
@@ -55,7 +55,7 @@ internal sealed class Briefing : ICheck
 
         foreach (var (topic, by) in left)
         {
-            yield return ruling.Trips(by, $"The operator's briefing of passengers has no {topic}, and this leg asks for it{(topic == "oxygen" ? $": it flies at {Words.Amount(leg.Plan.Profile.Level)}" : topic == "ditching" ? $": it goes more than {Words.Amount(by?.Value ?? 0, "NM")} from land" : "")}.", cell);
+            yield return ruling.Trips(by, $"The operator's briefing of passengers has no {topic}, and this leg asks for it{(topic == "oxygen" ? $": it flies at {Words.Amount(leg.Plan.Profile.Highest)}" : topic == "ditching" ? $": it goes more than {Words.Amount(by?.Value ?? 0, "NM")} from land" : "")}.", cell);
         }
     }
 }

@@ -54,6 +54,7 @@ internal static class CentreOfGravity
         };
         var printed = near is { } edge ? PrintedTrio.Of(edge.Value, test.Point.Arm.Value, edge == test.ForwardLimit, IsInside(test), PrintedTrio.StepsPer("in")) : (PrintedTrio?)null;
         var arm = Words.Amount(printed?.Actual ?? test.Point.Arm.Value, "in");
+        var bound = Words.Amount(printed?.Limit ?? 0, "in");
         var beyond = Words.Amount(-(printed?.Margin ?? 0), "in");
         var at = $"{(test.When == "during the flight" ? "" : "at ")}{test.When} ({Words.Amount(test.Point.Weight)})";
         var forward = test.ForwardLimit;
@@ -61,9 +62,9 @@ internal static class CentreOfGravity
         var inside = IsInside(test);
         var (limit, text) = (forward, aft) switch
         {
-            ({ } f, { } a) when inside => (Nearer(f, a, test.Point.Arm), $"Centre of gravity {at}: {arm}, between {Words.Amount(f.Value, "in")} and {Words.Amount(a.Value, "in")}."),
-            ({ } f, _) when test.Point.Arm < f => (f, $"Centre of gravity {at}: {arm}, {beyond} ahead of the forward limit ({Words.Amount(f.Value, "in")})."),
-            (_, { } a) when test.Point.Arm > a => (a, $"Centre of gravity {at}: {arm}, {beyond} behind the aft limit ({Words.Amount(a.Value, "in")})."),
+            ({ } f, { } a) when inside => (Nearer(f, a, test.Point.Arm), $"Centre of gravity {at}: {arm}, between {(near == f ? bound : Words.Amount(f.Value, "in"))} and {(near == f ? Words.Amount(a.Value, "in") : bound)}."),
+            ({ } f, _) when test.Point.Arm < f => (f, $"Centre of gravity {at}: {arm}, {beyond} ahead of the forward limit ({bound})."),
+            (_, { } a) when test.Point.Arm > a => (a, $"Centre of gravity {at}: {arm}, {beyond} behind the aft limit ({bound})."),
             _ => ((Inches?)null, inside ? $"Centre of gravity {at}: {arm}, inside the envelope." : $"Centre of gravity {at}: {arm}; the envelope does not reach to this weight."),
         };
         var answer = inside ? ruling.Pass(text) : ruling.Trips(text);

@@ -23,7 +23,7 @@ internal static class FiledRoute
             var (segment, isLast) = (segments[index], index == segments.Length - 1);
             var isAirway = segment.Via != RouteText.Direct;
             var isGoingOn = isAirway && index > 0 && segments[index - 1].Via == segment.Via && !words[^1].Contains('/', StringComparison.Ordinal);
-            var isBetweenCoordinates = !isAirway && segment.From.Kind == Coordinate && segment.To.Kind == Coordinate;
+            var isBetweenCoordinates = !isAirway && IsCoordinate(segment.From) && IsCoordinate(segment.To);
             if (!isGoingOn && !isBetweenCoordinates) words.Add(segment.Via);
             if (isLast) break;
             var next = segments[index + 1];
@@ -31,11 +31,16 @@ internal static class FiledRoute
             var isNewLevel = next.LevelFromHere is { } asked && change.Phase == FlightPhase.Cruise && Math.Abs(change.EndFt - asked.Value) < 1 && Math.Abs(change.EndFt - level) >= 1;
             if (isNewLevel) level = change.EndFt;
             else if (isAirway && next.Via == segment.Via) continue;
-            words.Add(segment.To.Ident + (isNewLevel ? "/" + FlightPlanField.SpeedAndLevel(new Knots(change.TrueAirspeedKt), new Feet(level), levelsFrom) : ""));
+            words.Add(Point(segment.To) + (isNewLevel ? "/" + FlightPlanField.SpeedAndLevel(new Knots(change.TrueAirspeedKt), new Feet(level), levelsFrom) : ""));
         }
 
         return string.Join(' ', words);
     }
+
+    // A point whose ident is no designator of two to five letters and figures is one of the operator's own, which nobody else knows.
+    private static string Point(RoutePoint point) => point.Kind == Coordinate || FlightPlanField.IsSignificantPoint(point.Ident) ? point.Ident.ToUpperInvariant() : CoordinateText.Write(point.Position);
+
+    private static bool IsCoordinate(RoutePoint point) => point.Kind == Coordinate || !FlightPlanField.IsSignificantPoint(point.Ident);
 
     // A leg too short to level off: the greatest speed on the way.
     private static double FastestOf(FlightProfile profile) => profile.Slices.Max(slice => slice.TrueAirspeedKt);

@@ -45,6 +45,10 @@ public static partial class FlightPlanField
     /// <param name="ident">The ident.</param>
     public static bool IsLocationIndicator(string ident) => LocationPattern().IsMatch(ident);
 
+    /// <summary>Whether an ident has the form of a published point: two to five letters and figures, a letter first (ICAO Doc 4444, appendix 2, item 15, from memory).</summary>
+    /// <param name="ident">The ident.</param>
+    public static bool IsSignificantPoint(string ident) => PointPattern().IsMatch(ident.ToUpperInvariant());
+
     /// <summary>Whether a text has the form of item 10: equipment, a slash, surveillance.</summary>
     /// <param name="text">The text.</param>
     public static bool IsEquipment(string text) => EquipmentPattern().IsMatch(text);
@@ -102,6 +106,9 @@ public static partial class FlightPlanField
 
     [GeneratedRegex("^[A-Z]{4}$", Options, 20_000)]
     private static partial Regex LocationPattern();
+
+    [GeneratedRegex("^[A-Z][A-Z0-9]{1,4}$", Options, 20_000)]
+    private static partial Regex PointPattern();
 
     [GeneratedRegex("^[A-Z0-9]+/[A-Z0-9]+$", Options, 20_000)]
     private static partial Regex EquipmentPattern();

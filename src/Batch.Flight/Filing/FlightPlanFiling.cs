@@ -27,9 +27,9 @@ public static class FlightPlanFiling
             Departure = FlightPlanField.Departure(Indicator(plan.Leg.From), plan.Times.OffBlocks),
             Route = FiledRoute.Of(plan),
             Destination = string.Join(' ', alternates.Select(Indicator).Prepend(FlightPlanField.Destination(Indicator(plan.Leg.To), plan.Times.Air))),
-            Other = string.Join(' ', OtherOf(plan, equipment, alternates, airports, operatorName)),
+            Other = OtherInformation.InOrder(OtherOf(plan, alternates, airports, operatorName), equipment.Skip(1)),
             Supplementary = $"E/{Endurance(plan) ?? Miss("The cruise flow is not known, so there is no endurance.")} {FlightPlanField.Persons(plan.Load.Pilots + plan.Load.Passengers)}",
-            Missing = missing.ToImmutable(),
+            Missing = [.. missing, .. OtherInformation.Lacking(equipment)],
         };
 
         string Miss(string why)
@@ -50,10 +50,8 @@ public static class FlightPlanFiling
             : $"{designator}/{miss("Without a maximum takeoff weight there is no wake turbulence category.")}";
     }
 
-    // In the order of ICAO Doc 4444, appendix 2, item 18: PBN and the like, then DEP, DEST, DOF, REG, TYP, OPR, PER, ALTN, TALT.
-    private static IEnumerable<string> OtherOf(LegPlan.Planned plan, string[] equipment, string[] alternates, IReadOnlyDictionary<string, Airport> airports, string operatorName)
+    private static IEnumerable<string> OtherOf(LegPlan.Planned plan, string[] alternates, IReadOnlyDictionary<string, Airport> airports, string operatorName)
     {
-        foreach (var word in equipment.Skip(1)) yield return word;
         if (!FlightPlanField.IsLocationIndicator(plan.Leg.From)) yield return FlightPlanField.Aerodrome("DEP", plan.Leg.From, plan.From.Position);
         if (!FlightPlanField.IsLocationIndicator(plan.Leg.To)) yield return FlightPlanField.Aerodrome("DEST", plan.Leg.To, plan.To.Position);
         yield return FlightPlanField.DateOfFlight(plan.Times.OffBlocks);

@@ -1,10 +1,13 @@
 namespace Batch.Flight.Plan;
 
-/// <summary>A route flown from takeoff to landing at one level, step by step.</summary>
+/// <summary>A route flown from takeoff to landing, step by step, at one level or at levels that the route text steps up to.</summary>
 public sealed record FlightProfile
 {
-    /// <summary>Cruise level as altitude [ft].</summary>
+    /// <summary>First cruise level as altitude [ft].</summary>
     public required Feet Level { get; init; }
+
+    /// <summary>The highest cruise level: <see cref="Level"/>, or a higher one that the flight steps up to on the way [ft].</summary>
+    public Feet Highest => new(Slices.Where(slice => slice.Phase == FlightPhase.Cruise).Select(slice => slice.EndFt).Append(Level.Value).Max());
 
     /// <summary>Cruise setting.</summary>
     public required string Setting { get; init; }

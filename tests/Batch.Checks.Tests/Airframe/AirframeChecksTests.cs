@@ -54,6 +54,14 @@ public sealed class AirframeChecksTests
         Assert.Equal(Verdict.NotChecked, Ask.Worst("ACFT-05", Checked(-1)).Verdict);
     }
 
+    // Off blocks at 12:00 and on blocks the next day: a check dated on the day of the landing was made after the departure.
+    [Fact]
+    public void A_vor_check_on_the_day_of_the_landing_is_no_check_before_a_leg_over_midnight()
+    {
+        var night = Of(aircraft => aircraft with { VorCheckedOn = SomePlans.Date.PlusDays(1) }) is var leg ? leg with { Times = leg.Times with { OnBlocks = leg.Times.OffBlocks + Duration.FromHours(22) } } : null!;
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ACFT-05", night).Verdict);
+    }
+
     [Fact]
     public void An_aircraft_is_in_service()
     {

@@ -45,6 +45,15 @@ public sealed class LongerRestTests
         Assert.Equal(Verdict.Pass, After(10, 0).Verdict);
     }
 
+    // 61 minutes over on the day before, 14 hours of rest where 16 are required; a row for a day off lies behind it.
+    [Fact]
+    public void A_day_off_is_no_duty_and_hides_no_overrun()
+    {
+        Assert.Equal(Verdict.Fail, Ask.AllIn(Logged(Before(14, 61), SomePlans.DayOff("ABC")), "CREW-04", Leg)[0].Verdict);
+        var free = Ask.AllIn(Logged(SomePlans.DayOff("ABC")), "CREW-04", Leg)[0];
+        Assert.Equal((Verdict.Pass, "Only days off are logged for ABC before this duty, the last on 13 Jul 2026: no overrun."), (free.Verdict, free.Text));
+    }
+
     [Fact]
     public void What_is_not_logged_is_not_checked()
     {

@@ -136,6 +136,7 @@ public sealed class EnrouteChecksTests
         LegPlan.Planned Supply(double? minutes, double level = 17_000) => At(level, Leg with { Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null } });
         Ask.Boundary("ENR-05", Supply(80), Supply(79.9), Supply(null));
         Assert.Equal("14 CFR 135.157(b)(2)", Ask.Worst("ENR-05", Supply(79.9)).Citation);
+        Assert.Equal("14 CFR 135.157(b)(2)", Ask.Worst("ENR-05", Supply(null)).Citation);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", Supply(null, 10_000)).Verdict);
     }
 
@@ -146,9 +147,34 @@ public sealed class EnrouteChecksTests
         LegPlan.Planned With(bool? masks, double level) => At(level, Leg with { Aircraft = Leg.Aircraft with { QuickDonningMasks = masks } });
         Ask.Boundary("ENR-05", With(true, 25_001), With(false, 25_001), With(null, 25_001), Verdict.Caution);
         Assert.Equal("14 CFR 135.89(b)(2)(i)", Ask.Worst("ENR-05", With(false, 25_001)).Citation);
+        Assert.Equal("14 CFR 135.89(b)(2)(i)", Ask.Worst("ENR-05", With(null, 25_001)).Citation);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(null, 25_000)).Verdict);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(true, 35_000)).Verdict);
         Assert.Equal((Verdict.Note, "14 CFR 135.89(b)(3)"), (Ask.Worst("ENR-05", With(true, 35_001)).Verdict, Ask.Worst("ENR-05", With(true, 35_001)).Citation));
+    }
+
+    // A leg that begins at 24,000 ft and steps up to 31,000 ft is flown at 31,000 ft: masks, ceiling (30,000 ft) and reduced separation go by that.
+    [Fact]
+    public void A_step_to_a_higher_level_counts()
+    {
+        var leg = At(24_000, Leg with { Aircraft = Leg.Aircraft with { QuickDonningMasks = false, Oxygen = Duration.FromHours(9) } });
+        var slices = leg.Profile.Slices;
+        var step = leg with { Profile = leg.Profile with { Slices = [slices[0], .. slices[1..].Select(slice => slice.Phase == FlightPhase.Cruise ? slice with { StartFt = 31_000, EndFt = 31_000 } : slice)] } };
+        Assert.Equal("14 CFR 135.89(b)(2)(i)", Ask.Worst("ENR-05", step).Citation);
+        Assert.Contains("31,000 ft", Ask.Worst("ENR-05", step).Text, StringComparison.Ordinal);
+        Assert.Equal((Verdict.Fail, -1000.0), (Ask.Worst("ENR-08", step).Verdict, Ask.Worst("ENR-08", step).Margin));
+    }
+
+    // 14 CFR 91.179(b): eastbound odd thousands. A leg that begins at 15,000 ft and steps up to 16,000 ft does not keep to them, whatever its first level is; begun at 14,000 ft and cruised at 15,000 ft it does.
+    [Fact]
+    public void A_step_suits_the_direction_by_the_level_that_is_flown()
+    {
+        LegPlan.Planned Cruising(double first, double flown) => At(flown) is var leg ? leg with { Profile = leg.Profile with { Level = new Feet(first) } } : null!;
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-09", Cruising(15_000, 15_000)).Verdict);
+        var wrong = Ask.Worst("ENR-09", Cruising(15_000, 16_000));
+        Assert.NotEqual(Verdict.Pass, wrong.Verdict);
+        Assert.StartsWith("16,000 ft does not suit the magnetic course", wrong.Text, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-09", Cruising(14_000, 15_000)).Verdict);
     }
 
     // 14 CFR 91.211(b)(1)(ii): above flight level 350, unless at or below 410 two pilots are at the controls, each with a quick-donning mask.

@@ -44,6 +44,8 @@ public sealed class FollowingTests
         Assert.Equal("19 CFR 122.49b, 122.75b", Ask.Worst("ADM-03", Sent(null)).Citation);
         Assert.Contains("the crew manifest is sent is not given", Ask.Worst("ADM-03", Sent(null)).Text, StringComparison.Ordinal);
         Assert.Equal(Verdict.Pass, Ask.Worst("ADM-03", Sent(null, LegPurpose.Ferry)).Verdict);
+        var after = Ask.Worst("ADM-03", Sent(-30));
+        Assert.Equal((Verdict.Caution, -90.0, "The crew manifest for the border is sent 30 min after off blocks; 60 min before off blocks are required."), (after.Verdict, after.Margin, after.Text));
     }
 
     // 19 CFR 122.49a, 122.75a: at least 30 minutes before the doors are secured; 122.22, 122.26: 60 minutes for a private flight.
@@ -76,7 +78,7 @@ public sealed class FollowingTests
     [Fact]
     public void Oxygen_is_briefed_above_twelve_thousand_feet()
     {
-        LegPlan.Planned Level(double feet) => Leg with { Profile = Leg.Profile with { Level = new Feet(feet) } };
+        LegPlan.Planned Level(double feet) => Leg with { Profile = SomePlans.Profile(Leg.Route, feet) };
         Assert.Equal(Verdict.Pass, Briefed(Level(12_000), [.. Basic]).Verdict);
         Assert.Equal((Verdict.Caution, "14 CFR 135.117(a)(7)"), (Briefed(Level(12_001), [.. Basic]).Verdict, Briefed(Level(12_001), [.. Basic]).Citation));
         Assert.Equal(Verdict.Pass, Briefed(Level(12_001), [.. Basic, "oxygen"]).Verdict);

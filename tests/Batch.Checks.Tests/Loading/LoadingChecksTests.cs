@@ -36,6 +36,17 @@ public sealed class LoadingChecksTests
         Assert.Equal("Centre of gravity at takeoff (6,500 lb): 194.50 in, 0.50 in ahead of the forward limit (195.00 in).", Ask.Worst("WB-04", At(194.5)).Text);
     }
 
+    // A limit between two corners of the envelope: 195.003 in is printed as 195.01 in, 194.501 in as 194.50 in, and 0.51 in lie between. At 195.004 in the limit is kept, and nothing shows it as broken.
+    [Fact]
+    public void A_limit_of_the_centre_of_gravity_agrees_with_its_difference_as_printed()
+    {
+        Finding At(double arm, bool inside) => Ask.Worst("WB-04", With(load => load with { Tests = [SomePlans.Test("takeoff", EnvelopeCase.Takeoff, 6500, arm) with { IsInside = inside, ForwardLimit = new Inches(195.003), ArmMargin = new Inches(arm - 195.003) }] }));
+        var ahead = At(194.501, inside: false);
+        Assert.Equal("Centre of gravity at takeoff (6,500 lb): 194.50 in, 0.51 in ahead of the forward limit (195.01 in).", ahead.Text);
+        Assert.Equal((195.01, 194.5), (ahead.Numbers.Required, ahead.Numbers.Actual));
+        Assert.Equal("Centre of gravity at takeoff (6,500 lb): 195.01 in, between 195.01 in and 205.00 in.", At(195.004, inside: true).Text);
+    }
+
     [Fact]
     public void A_missing_arm_of_the_empty_weight_is_named()
     {

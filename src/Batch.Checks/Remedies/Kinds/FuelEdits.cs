@@ -1,3 +1,4 @@
+using Batch.Checks.Rules;
 using Batch.Flight.Week;
 
 namespace Batch.Checks.Remedies.Kinds;
@@ -9,14 +10,14 @@ internal static class FuelEdits
     /// <param name="leg">The leg.</param>
     /// <param name="aboard">What is planned aboard now, for the sentence.</param>
     public static WeekEdit Minimum(Leg leg, Pounds aboard) =>
-        Of(leg, new FuelPlan.Minimum(Pounds.Zero), "minimum", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Plan leg {leg.Key} with the minimum fuel of the rules instead of {aboard.Value:0} lb"));
+        Of(leg, new FuelPlan.Minimum(Pounds.Zero), "minimum", $"Plan leg {leg.Key} with the minimum fuel of the rules instead of {Words.Amount(aboard)}");
 
     /// <summary>A fixed amount.</summary>
     /// <param name="leg">The leg.</param>
     /// <param name="block">The amount.</param>
     /// <param name="aboard">What is planned aboard now, for the sentence.</param>
     public static WeekEdit Amount(Leg leg, Pounds block, Pounds aboard) =>
-        Of(leg, new FuelPlan.Amount(block), Typed.Weight(block), string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Plan leg {leg.Key} with {block.Value:0} lb of fuel instead of {aboard.Value:0} lb"));
+        Of(leg, new FuelPlan.Amount(block), Typed.Weight(block), $"Plan leg {leg.Key} with {Words.Amount(block)} of fuel instead of {Words.Amount(aboard)}");
 
     /// <summary>Any fuel plan.</summary>
     /// <param name="leg">The leg.</param>
