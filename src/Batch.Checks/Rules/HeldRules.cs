@@ -30,7 +30,7 @@ internal sealed class HeldRules
         Check = check.Id,
         Title = check.Title,
         Verdict = Verdict.NotApplicable,
-        Text = $"{title} asks nothing of this kind of leg here.",
+        Text = named.IsEmpty ? $"{title} holds no rule for this." : $"{title} asks nothing of this kind of leg here.",
         Citation = named.IsEmpty ? "no rule" : RuleAmount.Cited(named),
         Actor = check.Actor,
     };

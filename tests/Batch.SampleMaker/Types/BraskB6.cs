@@ -27,7 +27,7 @@ public static class BraskB6
         ApproachMin = 5,
         GlideRatio = 10,
         ApproachCategory = "B",
-        Equipment = "SDFGR/S",
+        Equipment = "SDFGR/S PBN/B2C2D2",
         TakeoffFlap = "10",
         LandingFlap = "35",
         Airframe = new Airframe

@@ -27,7 +27,7 @@ public static class HaldenH9
         ApproachMin = 5,
         GlideRatio = 15,
         ApproachCategory = "B",
-        Equipment = "SDFGRY/LB1",
+        Equipment = "SDFGRY/LB1 PBN/B2C2D2",
         TakeoffFlap = "15",
         LandingFlap = "40",
         Airframe = new Airframe

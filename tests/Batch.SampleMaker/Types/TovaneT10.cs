@@ -27,7 +27,7 @@ public static class TovaneT10
         ApproachMin = 5,
         GlideRatio = 13,
         ApproachCategory = "B",
-        Equipment = "SDFGRWY/LB1",
+        Equipment = "SDFGRWY/LB1 PBN/B2C2D2",
         TakeoffFlap = "Approach",
         LandingFlap = "Full",
         Airframe = new Airframe
