@@ -122,6 +122,20 @@ public sealed class CrewIssuesTests
     }
 
     [Fact]
+    public void A_trip_that_is_held_back_says_in_words_why()
+    {
+        var failing = SomePost.Leg(First with { State = "fail", Failing = "FUEL-03" }) with { Trouble = "Fuel aboard is 1,100 lb, 365 lb short." };
+        Assert.Equal(["T101: Leg 1 fails FUEL-03: Fuel aboard is 1,100 lb, 365 lb short."], SomePost.Issue(SomePost.Week(failing), Ledger.Empty).Held.AsEnumerable());
+    }
+
+    [Fact]
+    public void A_leg_whose_number_could_not_be_read_is_not_called_leg_0()
+    {
+        var issue = SomePost.Issue(SomePost.Week(SomePost.Leg(SomePost.Facts("T102")), SomePost.Unplanned("T101", 0)), Ledger.Empty);
+        Assert.Equal(["T101: A leg whose number could not be read could not be planned: The route element NORRO is not known."], issue.Held.AsEnumerable());
+    }
+
+    [Fact]
     public void With_nothing_but_held_trips_nothing_is_due()
     {
         var issue = SomePost.Issue(SomePost.Week(First with { State = "fail", Failing = "FUEL-03" }), Ledger.Empty);
@@ -148,7 +162,7 @@ public sealed class CrewIssuesTests
     {
         var issue = SomePost.Issue(SomePost.Week(SomePost.Unplanned("T101", 1, captain: "")), SomePost.Issued(SomePost.Week(First)));
         Assert.Empty(issue.Dropped);
-        Assert.Equal(["T101/1: held back. Leg 1 could not be planned. Do not fly it by the sheet that you hold."], issue.Changes.AsEnumerable());
+        Assert.Equal(["T101/1: held back. Leg 1 could not be planned: The route element NORRO is not known. Do not fly it by the sheet that you hold."], issue.Changes.AsEnumerable());
     }
 
     [Fact]

@@ -55,6 +55,20 @@ public partial class ExampleTemplatesTests
         Assert.Equal(values[1] / values[2], values[3], 0.0001);
     }
 
+    /// <summary>Names of documents stay as they are; words beside them are German.</summary>
+    [Fact]
+    public void No_citation_of_a_rule_stays_english_on_the_german_sheet()
+    {
+        string[] cited = [.. Directory.GetFiles(RepositoryRoot.PathOf("src", "Batch.Checks", "Rules"), "*.json").SelectMany(file => Cited().Matches(File.ReadAllText(file)).Select(cite => cite.Groups["cite"].Value)).Distinct(StringComparer.Ordinal)];
+        Assert.NotEmpty(cited);
+        var finding = SampleFindings.Fail with { Citation = string.Join("; ", cited) };
+        var week = SampleWeek.Made with { Legs = [SampleWeek.Made.Legs[0] with { Findings = [finding] }] };
+        var html = new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, "german"))).Render(SheetModels.TripSheet, SheetModels.Trip(week, SampleWeek.Facts, "T101", PaperSize.A4)).Html;
+        var source = html.Split("<p class=\"source\">")[1].Split("</p>")[0];
+        Assert.Contains("14 CFR 135.213", source, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\b(operator|the|of|by|as|and|with|names|sheet|book|flight manual)\b", source);
+    }
+
     [Fact]
     public void The_german_sheet_writes_numbers_and_days_in_its_own_way()
     {
@@ -97,11 +111,14 @@ public partial class ExampleTemplatesTests
         return result.Html;
     }
 
+    [GeneratedRegex("\"cite\": \"(?<cite>[^\"]*)\"", RegexOptions.None, 5_000)]
+    private static partial Regex Cited();
+
     /// <summary>The paths with a dot inside the braces of a template, without those that only choose words or days.</summary>
     private static string[] Paths(string text) =>
     [
         .. Braces().Matches(text).SelectMany(braces => Dotted().Matches(braces.Value).Select(path => path.Value))
-            .Select(path => Names().Replace(path, "")).Where(path => path.Contains('.', StringComparison.Ordinal) && !path.EndsWith(".html", StringComparison.Ordinal) && path is not ("array.join" or "string.capitalize" or "array.add" or "operator.language")).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+            .Select(path => Names().Replace(path, "")).Where(path => path.Contains('.', StringComparison.Ordinal) && !path.EndsWith(".html", StringComparison.Ordinal) && path is not ("array.join" or "string.split" or "string.capitalize" or "array.add" or "operator.language")).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
     ];
 
     [GeneratedRegex(@"\{\{.*?\}\}", RegexOptions.Singleline, 5_000)]

@@ -98,6 +98,18 @@ public class SheetTests
     }
 
     [Fact]
+    public void A_notice_that_says_the_same_of_both_directions_of_a_runway_stands_once()
+    {
+        var input = SampleWeek.Made.Plan.Input;
+        var notice = input.Notices[0];
+        var week = SampleWeek.Made with { Plan = SampleWeek.Made.Plan with { Input = input with { Notices = [notice, notice with { Subject = "XBEL 27" }, notice with { Subject = "XBEL", Text = "No ramp staff" }] } } };
+        var html = Rendered(Renderer.Render(SheetModels.TripSheet, SheetModels.Trip(week, SampleWeek.Facts, "T101", PaperSize.A4)));
+        Assert.Contains("XBEL 09, XBEL 27: ", html, StringComparison.Ordinal);
+        Assert.Contains("XBEL: ", html, StringComparison.Ordinal);
+        Assert.DoesNotContain(">XBEL 27: ", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_same_week_gives_the_same_sheet() => Assert.Equal(Trip("T101"), Trip("T101"));
 
     [Fact]

@@ -147,8 +147,10 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
     private string Why(string trip)
     {
         var legs = week.Legs.Where(leg => leg.IsHeld && string.Equals(leg.Trip, trip, StringComparison.OrdinalIgnoreCase)).ToArray();
-        return string.Join(" ", legs.Select(leg => leg.Facts is { } facts ? $"Leg {leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)} fails {facts.Failing}." : $"Leg {leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)} could not be planned."));
+        return string.Join(" ", legs.Select(leg => Named(leg) + (leg.Facts is { } facts ? " fails " + facts.Failing : " could not be planned") + (leg.Trouble.Length > 0 ? ": " + leg.Trouble : ".")));
     }
+
+    private static string Named(LegRecord leg) => leg.Number > 0 ? "Leg " + leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) : "A leg whose number could not be read";
 
     private void Order(Dictionary<string, IssuedLeg> before)
     {

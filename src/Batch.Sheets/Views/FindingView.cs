@@ -13,8 +13,11 @@ internal sealed record FindingView
     [Value("Trip it belongs to")]
     public required string Trip { get; init; }
 
-    [Value("Number of the leg it belongs to")]
+    [Value("Number of the leg it belongs to; 0 where it could not be read")]
     public required int Leg { get; init; }
+
+    [Value("Row of the Legs sheet, for a leg whose number could not be read; nothing elsewhere")]
+    public required int? Row { get; init; }
 
     [Value("Trip and leg number, such as T101/1; the place of the row where they could not be read")]
     public required string Key { get; init; }
@@ -77,6 +80,7 @@ internal sealed record FindingView
         {
             Trip = plan.Key.Trip,
             Leg = plan.Key.Number,
+            Row = plan.Key.Row > 0 ? plan.Key.Row : null,
             Key = LegWay.Key(plan),
             Anchor = LegWay.Anchor(plan),
             Way = LegWay.Of(plan),

@@ -12,8 +12,14 @@ internal sealed record LegView
     [Value("Name of its trip")]
     public required string Trip { get; init; }
 
-    [Value("Number of the leg in the trip")]
+    [Value("Number of the leg in the trip; 0 where it could not be read")]
     public required int Number { get; init; }
+
+    [Value("Row of the Legs sheet, for a leg whose number could not be read; nothing elsewhere")]
+    public required int? Row { get; init; }
+
+    [Value("What tells the leg from others of its trip in names of places, such as 2 or row-5")]
+    public required string Mark { get; init; }
 
     [Value("State")]
     public required StateView State { get; init; }
@@ -71,6 +77,8 @@ internal sealed record LegView
         {
             Trip = leg.Plan.Key.Trip,
             Number = leg.Plan.Key.Number,
+            Row = leg.Plan.Key.Row > 0 ? leg.Plan.Key.Row : null,
+            Mark = LegAnchor.Mark(leg.Plan.Key),
             State = StateView.Of(leg.State),
             Aircraft = read?.Aircraft ?? broken?.Aircraft ?? "",
             From = Place(from, week),

@@ -18,8 +18,11 @@ internal sealed record MinorGroupView
     [Value("The legs, such as T101/1")]
     public required ImmutableArray<string> Legs { get; init; }
 
-    [Value("Numbers of the legs within their trips, such as 1, 2; each once")]
+    [Value("Numbers of the legs within their trips, such as 1, 2; each once, without those that could not be read")]
     public required ImmutableArray<int> Numbers { get; init; }
+
+    [Value("Rows of the Legs sheet, for legs whose number could not be read; each once")]
+    public required ImmutableArray<int> Rows { get; init; }
 
     [Value("The sentence of the first leg, as an example")]
     public required string FirstText { get; init; }
@@ -46,7 +49,8 @@ internal sealed record MinorGroupView
                 Check = group.Key.Check,
                 Title = group.Key.Title,
                 Legs = [.. group.Select(pair => pair.Name).Distinct(StringComparer.Ordinal)],
-                Numbers = [.. group.Select(pair => pair.Key.Number).Distinct()],
+                Numbers = [.. group.Select(pair => pair.Key.Number).Where(number => number > 0).Distinct()],
+                Rows = [.. group.Select(pair => pair.Key.Row).Where(row => row > 0).Distinct()],
                 FirstText = group.First().Finding.Text,
                 Citation = group.First().Finding.Citation,
                 Actor = group.First().Finding.Actor,

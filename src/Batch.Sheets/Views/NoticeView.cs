@@ -7,7 +7,7 @@ namespace Batch.Sheets.Views;
 /// <summary>A notice that holds during the leg.</summary>
 internal sealed record NoticeView
 {
-    [Value("What it is about")]
+    [Value("What it is about; several that one text closes or limits alike stand in one notice, such as XAND 05, XAND 23")]
     public required string Subject { get; init; }
 
     [Value("Effect in words")]
@@ -22,9 +22,14 @@ internal sealed record NoticeView
     [Value("End; nothing for open; its local time is UTC")]
     public required ClockTime? Until { get; init; }
 
-    public static NoticeView Of(Notice notice) => new()
+    /// <summary>The notices, those that say the same of several subjects gathered into one.</summary>
+    /// <param name="notices">Notices, in order.</param>
+    public static ImmutableArray<NoticeView> Gathered(IEnumerable<Notice> notices) =>
+        [.. notices.GroupBy(notice => (notice.Effect, notice.Text, notice.From, notice.To)).Select(alike => Of(alike.First(), string.Join(", ", alike.Select(notice => notice.Subject).Distinct(StringComparer.Ordinal))))];
+
+    private static NoticeView Of(Notice notice, string subject) => new()
     {
-        Subject = notice.Subject,
+        Subject = subject,
         Effect = Words.Of(notice.Effect),
         Text = notice.Text,
         From = notice.From is { } from ? new ClockTime(from, DateTimeZone.Utc) : null,

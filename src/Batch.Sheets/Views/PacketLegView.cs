@@ -60,7 +60,7 @@ internal sealed record PacketLegView
         return new PacketLegView
         {
             Key = board.Key,
-            Anchor = trip.Length == 0 ? "" : LegAnchor.Of(trip, leg.Plan.Key.Number),
+            Anchor = trip.Length == 0 ? "" : LegAnchor.Of(trip, leg.Plan.Key),
             Seat = Seats.Named(leg.Plan, code),
             With = LegPeople.Crew(leg.Plan).FirstOrDefault(seat => !Seats.Same(seat, code)) ?? "",
             Aircraft = LegPeople.Aircraft(leg.Plan),

@@ -122,6 +122,6 @@ internal sealed record PlanView
             .Concat(plan.Route.Segments.SelectMany(segment => new[] { segment.Via, segment.To.Ident }))
             .Where(subject => subject.Length > 0)
             .Distinct(StringComparer.OrdinalIgnoreCase);
-        return [.. subjects.SelectMany(subject => board.About(subject, plan.Times.OffBlocks, plan.Times.OnBlocks)).Select(NoticeView.Of)];
+        return NoticeView.Gathered(subjects.SelectMany(subject => board.About(subject, plan.Times.OffBlocks, plan.Times.OnBlocks)));
     }
 }

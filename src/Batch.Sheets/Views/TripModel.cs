@@ -13,7 +13,7 @@ internal sealed record TripModel : SheetModel
     [Value("Name of the trip")]
     public required string Trip { get; init; }
 
-    [Value("Name of the place where the sheet begins, for links; a leg begins at this and -leg- and its number")]
+    [Value("Name of the place where the sheet begins, for links; a leg begins at this and -leg- and its mark")]
     public required string Anchor { get; init; }
 
     [Value("State of the trip: the worst of its legs")]
@@ -55,7 +55,7 @@ internal sealed record TripModel : SheetModel
     public static TripModel Of(CheckedWeek week, RunFacts facts, string trip, PaperSize paper, string anchor = OwnAnchor)
     {
         var input = week.Plan.Input;
-        ImmutableArray<CheckedLeg> legs = [.. week.Legs.Where(leg => leg.Plan.Key.Trip == trip).OrderBy(leg => leg.Plan.Key.Number)];
+        ImmutableArray<CheckedLeg> legs = [.. week.Legs.Where(leg => leg.Plan.Key.Trip == trip).OrderBy(leg => leg.Plan.Key)];
         if (legs.IsEmpty)
             throw new ArgumentException("The week has no such trip.", nameof(trip));
         ImmutableArray<LegView> views = [.. legs.Select(leg => LegView.Of(leg, input))];
