@@ -162,7 +162,7 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         var output = last.StandardOutput.ReadToEnd();
         last.WaitForExit();
         Assert.Equal(0, last.ExitCode);
-        Assert.DoesNotContain("twice", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("may come twice", output, StringComparison.Ordinal);
         Assert.Equal(run.People, server.Taken.Select(mail => mail.To[..3].ToUpperInvariant()).Order(StringComparer.Ordinal));
         Assert.Equal(server.Taken.Length, server.Taken.Select(mail => mail.MessageId).Distinct(StringComparer.Ordinal).Count());
         Assert.All(server.Taken, mail =>
@@ -237,7 +237,7 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         var output = last.StandardOutput.ReadToEnd();
         last.WaitForExit();
         Assert.Equal(0, last.ExitCode);
-        Assert.DoesNotContain("twice", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("may come twice", output, StringComparison.Ordinal);
         Assert.Equal(run.People, server.Taken.Select(mail => mail.To[..3].ToUpperInvariant()).Order(StringComparer.Ordinal));
     }
 
