@@ -81,7 +81,7 @@ public sealed class RuleSet
             ?? throw new UnknownRuleSetException(name, [.. Names.OrderBy(candidate => NearWords.Distance(candidate, name.Trim().ToLowerInvariant())).ThenBy(candidate => candidate, StringComparer.Ordinal)]);
         using var json = typeof(RuleSet).Assembly.GetManifestResourceStream(known + ".json")
             ?? throw new InvalidOperationException($"The program was built without its rule file {known}.json");
-        return new RuleSet(RuleFile.Read(json));
+        return new RuleSet(RuleFileReader.Read(json));
     }
 
     /// <summary>What the planner needs to know for one leg: the strictest of the amounts that hold, the operator's own where stricter.</summary>

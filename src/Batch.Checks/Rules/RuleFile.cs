@@ -1,19 +1,11 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Batch.Flight.Plan;
 
 namespace Batch.Checks.Rules;
 
-/// <summary>A rule file as it is written. A word that the reader does not know stops the reading; the files are part of the program.</summary>
+/// <summary>A rule file as it is written; see <see cref="RuleFileReader"/>.</summary>
 internal sealed record RuleFile
 {
-    private static readonly JsonSerializerOptions Reading = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
-    };
-
     /// <summary>Name, such as <c>us-charter</c>.</summary>
     public required string Name { get; init; }
 
@@ -31,11 +23,6 @@ internal sealed record RuleFile
 
     /// <summary>Its rules.</summary>
     public required ImmutableArray<Entry> Rules { get; init; }
-
-    /// <summary>Reads a rule file.</summary>
-    /// <param name="json">The stream.</param>
-    /// <exception cref="JsonException">It is not a rule file.</exception>
-    public static RuleFile Read(Stream json) => JsonSerializer.Deserialize<RuleFile>(json, Reading) ?? throw new JsonException("The rule file is empty");
 
     /// <summary>One rule as it is written.</summary>
     internal sealed record Entry

@@ -11,12 +11,12 @@ namespace Batch.Sheets.Run;
 /// <summary>One leg in <c>run.json</c>.</summary>
 internal static class LegWriter
 {
-    public static void Members(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg)
+    public static void Members(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg, LoadPrints loads)
     {
         switch (leg.Plan)
         {
             case LegPlan.Planned planned:
-                PlannedMembers(json, week, leg, planned);
+                PlannedMembers(json, week, leg, planned, loads);
                 break;
             case LegPlan.Unplanned unplanned:
                 UnplannedMembers(json, week, leg, unplanned);
@@ -26,7 +26,7 @@ internal static class LegWriter
         }
     }
 
-    private static void PlannedMembers(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg, LegPlan.Planned plan)
+    private static void PlannedMembers(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg, LegPlan.Planned plan, LoadPrints loads)
     {
         Names(json, plan.Leg);
         json.WriteString("state", StateWord.Of(leg.State));
@@ -35,7 +35,7 @@ internal static class LegWriter
         json.WriteString("purpose", Words.Of(plan.Purpose));
         json.TextOrNull("override", leg.Override);
         json.TextOrNull("remarks", plan.Leg.Remarks);
-        json.WriteString("loadSha256", LoadPrint.Of(week.Plan.Input, plan.Key));
+        json.WriteString("loadSha256", loads.Of(plan.Key));
         json.TextOrNull("fromName", plan.From.Name);
         json.TextOrNull("toName", plan.To.Name);
         json.WriteString("fromZone", plan.From.Zone.Id);

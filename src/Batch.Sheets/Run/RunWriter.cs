@@ -24,6 +24,7 @@ internal static class RunWriter
 
     public static byte[] Write(CheckedWeek week, RunFacts facts)
     {
+        var loads = new LoadPrints(week.Plan.Input);
         using var buffer = new MemoryStream(LegBytes * (1 + week.Legs.Length));
         using (var json = new Utf8JsonWriter(buffer, Options))
         {
@@ -31,7 +32,7 @@ internal static class RunWriter
             Head(json, week, facts);
             json.Objects("legs", week.Legs, (to, leg) =>
             {
-                LegWriter.Members(to, week, leg);
+                LegWriter.Members(to, week, leg, loads);
                 if (to.BytesPending > MostPending) to.Flush();
             });
             json.Objects("crew", week.Plan.Crew, (to, person) => ChainWriter.Crew(to, week, person));
