@@ -9,6 +9,9 @@ public static class RunRecord
     /// <summary>Name and version of the format, the value of <c>schema</c>.</summary>
     public const string SchemaName = "tripbatch-run/1";
 
+    /// <summary>Name and version of the short answer, the value of its <c>schema</c>.</summary>
+    public const string AnswerSchemaName = "tripbatch-check/1";
+
     private static readonly Lazy<string> SchemaFile = new(() => EmbeddedText.Read("run.schema.json"));
 
     /// <summary>The JSON Schema (draft 2020-12) of the file.</summary>
@@ -19,4 +22,9 @@ public static class RunRecord
     /// <param name="week">The checked week.</param>
     /// <param name="facts">When and by which version.</param>
     public static byte[] Json(CheckedWeek week, RunFacts facts) => RunWriter.Write(week, facts);
+
+    /// <summary>The short answer for scripts as UTF-8: when and by which rules, problems of the books, counts, and of each leg its names, state, block times, fuel, weights and the findings that are no pass. One line; names, units and rounding as in the file.</summary>
+    /// <param name="week">The checked week.</param>
+    /// <param name="facts">When and by which version.</param>
+    public static byte[] Answer(CheckedWeek week, RunFacts facts) => AnswerWriter.Write(week, facts);
 }

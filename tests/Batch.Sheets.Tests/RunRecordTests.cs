@@ -68,6 +68,23 @@ public class RunRecordTests
     }
 
     [Fact]
+    public void The_short_answer_says_of_every_leg_what_the_record_says_under_the_same_names()
+    {
+        var answer = (JsonNode.Parse(RunRecord.Answer(SampleWeek.Made, SampleWeek.Facts)) ?? throw new InvalidOperationException("The answer is null")).AsObject();
+        Assert.Equal(["schema", "madeAt", "toolVersion", "ruleSet", "problems", "counts", "legs"], answer.Select(member => member.Key));
+        Assert.Equal("tripbatch-check/1", answer["schema"]?.GetValue<string>());
+        Assert.All(answer.Where(member => member.Key is not ("schema" or "legs")), member => Assert.True(JsonNode.DeepEquals(Root[member.Key], member.Value), member.Key));
+        var legs = Root["legs"]?.AsArray() ?? [];
+        Assert.Equal(legs.Count, answer["legs"]?.AsArray().Count);
+        foreach (var (whole, part) in legs.Zip(answer["legs"]?.AsArray() ?? []))
+        {
+            Assert.All(part?.AsObject() ?? [], member => Assert.True(whole?.AsObject().ContainsKey(member.Key) == true && JsonNode.DeepEquals(whole[member.Key], member.Value), member.Key));
+            Assert.Contains("findings", part?.AsObject().Select(member => member.Key) ?? []);
+            Assert.Contains(part?["state"]?.GetValue<string>() == "unplanned" ? "why" : "weightsLb", part?.AsObject().Select(member => member.Key) ?? []);
+        }
+    }
+
+    [Fact]
     public void It_is_the_record_that_was_looked_through() => Golden.Matches("run.json", Encoding.UTF8.GetString(Bytes));
 
     [Fact]

@@ -18,7 +18,7 @@ internal static class CheckCommand
     public static Command Build(Terminal terminal, CancellationToken interrupt)
     {
         var books = SharedArguments.Books();
-        var json = new Option<bool>("--json") { Description = "Writes run.json to the output instead of text; with --stress what the scenarios do, as JSON." };
+        var json = new Option<bool>("--json") { Description = "The answer as JSON on one line, for scripts: each leg with state, times, fuel, weights and findings under the names of run.json; with --stress what the scenarios do." };
         var madeAt = new Option<string?>("--made-at") { Description = "The instant printed as made at, instead of the clock's.", HelpName = "T" };
         var noRemedies = new Option<bool>("--no-remedies") { Description = "Does not look for changes that would make failed checks pass; quicker." };
         var stress = new Option<string?>("--stress") { Description = $"Plans the week again under a scenario and prints which legs break first: {string.Join(", ", Scenario.BuiltIn.Select(scenario => scenario.Name))}, one of the Operator sheet, or all.", HelpName = "NAME" };
@@ -50,7 +50,7 @@ internal static class CheckCommand
 
             var read = ProgressLines.During(terminal, progress => WeekReading.Read(parsed.GetRequiredValue(books), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), !parsed.GetValue(noRemedies), progress, interrupt));
             if (parsed.GetValue(json))
-                terminal.Output.Write(System.Text.Encoding.UTF8.GetString(RunRecord.Json(read.Week, ProgramFacts.At(SharedArguments.MadeAt(parsed.GetValue(madeAt))))));
+                terminal.Output.Write(System.Text.Encoding.UTF8.GetString(RunRecord.Answer(read.Week, ProgramFacts.At(SharedArguments.MadeAt(parsed.GetValue(madeAt))))));
             else
                 new WeekText(terminal).Write(read);
             return ExitStatus.Of(read.Week, read.Faults);

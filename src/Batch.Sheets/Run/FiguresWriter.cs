@@ -39,19 +39,7 @@ internal static class FiguresWriter
         json.WriteNumber("pilots", load.Pilots);
         json.WriteNumber("passengers", load.Passengers);
         json.WriteNumber("occupants", load.Occupants);
-        json.Object("weightsLb", () =>
-        {
-            json.Weight("basicEmpty", load.BasicEmpty.Weight);
-            json.Weight("occupants", load.OccupantWeight);
-            json.Weight("baggage", load.Baggage);
-            json.Weight("payload", load.Payload);
-            json.Weight("zeroFuel", load.ZeroFuel.Weight);
-            json.Weight("ramp", load.Ramp.Weight);
-            json.Weight("takeoff", load.Takeoff.Weight);
-            json.Weight("landing", load.Landing.Weight);
-            json.Weight("payloadSpare", plan.PayloadSpare);
-            json.TextOrNull("payloadSpareBoundBy", plan.PayloadSpareBoundBy);
-        });
+        Weights(json, plan);
         json.Object("cgIn", () =>
         {
             json.Arm("zeroFuel", load.HasMoments ? load.ZeroFuel.CentreOfGravity : null);
@@ -75,6 +63,21 @@ internal static class FiguresWriter
             to.WriteNumber("persons", station.Persons);
         });
     }
+
+    public static void Weights(Utf8JsonWriter json, LegPlan.Planned plan) => json.Object("weightsLb", () =>
+    {
+        var load = plan.Load;
+        json.Weight("basicEmpty", load.BasicEmpty.Weight);
+        json.Weight("occupants", load.OccupantWeight);
+        json.Weight("baggage", load.Baggage);
+        json.Weight("payload", load.Payload);
+        json.Weight("zeroFuel", load.ZeroFuel.Weight);
+        json.Weight("ramp", load.Ramp.Weight);
+        json.Weight("takeoff", load.Takeoff.Weight);
+        json.Weight("landing", load.Landing.Weight);
+        json.Weight("payloadSpare", plan.PayloadSpare);
+        json.TextOrNull("payloadSpareBoundBy", plan.PayloadSpareBoundBy);
+    });
 
     private static void Arms(Utf8JsonWriter json, SeatingOutcome seating)
     {

@@ -28,7 +28,7 @@ internal static class LegWriter
 
     private static void PlannedMembers(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg, LegPlan.Planned plan, LoadPrints loads)
     {
-        Names(json, plan.Leg);
+        Names(json, plan);
         json.WriteString("state", StateWord.Of(leg.State));
         json.WriteString("type", plan.Type.Name);
         json.WriteString("rules", Words.Of(plan.Rules));
@@ -80,20 +80,34 @@ internal static class LegWriter
 
     private static void UnplannedMembers(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg, LegPlan.Unplanned plan)
     {
-        if (plan.Leg is { } read)
-            Names(json, read);
-        else
-            BrokenNames(json, plan.Key, plan.Broken);
+        Names(json, plan);
         json.WriteString("state", StateWord.Of(leg.State));
         json.At("offBlocksUtc", plan.Leg?.OffBlocks);
         json.TextOrNull("fromZone", week.Plan.Input.Airports.GetValueOrDefault(plan.Leg?.From ?? "")?.Zone.Id);
+        Why(json, plan);
+        Findings(json, leg);
+        json.Texts("assumptions", []);
+    }
+
+    /// <summary>Which leg it is, who flies it and where.</summary>
+    public static void Names(Utf8JsonWriter json, LegPlan plan)
+    {
+        if (plan is LegPlan.Planned planned)
+            Names(json, planned.Leg);
+        else if (plan is LegPlan.Unplanned { Leg: { } read })
+            Names(json, read);
+        else
+            BrokenNames(json, plan.Key, (plan as LegPlan.Unplanned)?.Broken);
+    }
+
+    /// <summary>Why a leg could not be planned.</summary>
+    public static void Why(Utf8JsonWriter json, LegPlan.Unplanned plan)
+    {
         json.WriteString("why", plan.Why);
         json.WriteString("where", plan.Where);
         json.WriteString("expected", plan.Expected);
         json.Texts("cells", plan.Cells);
         json.WriteBoolean("faultOfTheProgram", plan.IsFault);
-        Findings(json, leg);
-        json.Texts("assumptions", []);
     }
 
     private static void Names(Utf8JsonWriter json, Leg leg)

@@ -46,9 +46,7 @@ internal static class RunWriter
     private static void Head(Utf8JsonWriter json, CheckedWeek week, RunFacts facts)
     {
         json.WriteString("schema", RunRecord.SchemaName);
-        json.At("madeAt", facts.MadeAt);
-        json.WriteString("toolVersion", facts.ToolVersion);
-        json.WriteString("ruleSet", week.RuleSet);
+        Made(json, week, facts);
         json.TextOrNull("operator", week.Plan.Input.Operator.Name);
         json.TextOrNull("operatorContact", week.Plan.Input.Operator.Contact);
         json.TextOrNull("language", week.Plan.Input.Operator.Language);
@@ -59,6 +57,20 @@ internal static class RunWriter
             to.WriteString("book", book.Name);
             to.WriteString("sha256", book.Sha256);
         });
+        Result(json, week);
+    }
+
+    /// <summary>When it was made, by which version and by which rules.</summary>
+    public static void Made(Utf8JsonWriter json, CheckedWeek week, RunFacts facts)
+    {
+        json.At("madeAt", facts.MadeAt);
+        json.WriteString("toolVersion", facts.ToolVersion);
+        json.WriteString("ruleSet", week.RuleSet);
+    }
+
+    /// <summary>What the books say wrong, and how many legs are in which state.</summary>
+    public static void Result(Utf8JsonWriter json, CheckedWeek week)
+    {
         json.Objects("problems", week.Plan.Input.Problems, Problem);
         json.Object("counts", () =>
         {
