@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Batch.Testing;
 
 namespace Batch.EndToEnd.Tests;
@@ -26,12 +27,23 @@ public sealed class SampleRun : IDisposable
 
     public string Text(string name) => File.ReadAllText(Path.Combine(Folder, name));
 
+    /// <summary>Runs a command line: inside the test, or, where the variable PROGRAM names a published program, that.</summary>
     public static (int Status, string Output, string Errors) Run(params string[] args)
     {
+        if (Environment.GetEnvironmentVariable("PROGRAM") is { Length: > 0 } program) return Published(program, args);
         using var output = new StringWriter();
         using var errors = new StringWriter();
         var status = Cli.Program.Run(args, output, errors);
         return (status, output.ToString(), errors.ToString());
+    }
+
+    private static (int Status, string Output, string Errors) Published(string program, string[] args)
+    {
+        using var process = Process.Start(new ProcessStartInfo(program, args) { RedirectStandardOutput = true, RedirectStandardError = true }) ?? throw new InvalidOperationException(program);
+        var errors = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, output, errors.Result);
     }
 
     public void Dispose()

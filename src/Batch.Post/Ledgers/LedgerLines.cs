@@ -28,7 +28,7 @@ internal static class LedgerLines
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         IgnoreReadOnlyProperties = true,
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
-        Converters = { new InstantJson() },
+        Converters = { new InstantJson(), new OptionalInstantJson() },
     };
 
     /// <summary>One line with its end.</summary>
