@@ -1,3 +1,4 @@
+using Batch.Checks.Rules;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
 
@@ -26,7 +27,7 @@ internal static class Goods
     /// <returns>Null where the rows do not hold so much.</returns>
     public static WeekEdit? Off(ImmutableArray<Row> rows, Pounds off)
     {
-        var edit = new WeekEdit($"Leave {Typed.Weight(off)} of cargo or bags behind", Disruptions.Goods);
+        var edit = new WeekEdit($"Leave {Words.Amount(off)} of cargo or bags behind", Disruptions.Goods);
         var order = rows.LastOrDefault(row => row.Weight >= off) is { } enough ? [enough] : rows;
         var left = off;
         foreach (var row in order)
