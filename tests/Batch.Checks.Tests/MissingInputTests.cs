@@ -302,6 +302,7 @@ public sealed class MissingInputTests
         new("ACFT-04", "Aircraft: night equipment", Night, it => it.Aircraft(aircraft => aircraft with { NightEquipment = null })),
         new("ACFT-04", "Aircraft: second power source", Good(), it => it.Aircraft(aircraft => aircraft with { SecondPowerSource = null })),
         new("ACFT-04", "Aircraft: engine trend monitoring", Good(), it => it.Aircraft(aircraft => aircraft with { TrendMonitoring = null })),
+        new("ACFT-04", "Types: equipment, high up", High, it => it.Type(type => type with { Equipment = "" })),
         new("ACFT-04", "Aircraft: TAWS", Good(), it => it.Aircraft(aircraft => aircraft with { TerrainWarning = "" })),
         new("ADM-01", "Operator: briefing topics", Good(), it => it.Operator(op => op with { BriefingTopics = [] })),
         new("ADM-01", "Land", Good().Operator(op => op with { BriefingTopics = op.BriefingTopics.Remove("ditching") }), it => it.Input(input => input with { Land = [] })),
