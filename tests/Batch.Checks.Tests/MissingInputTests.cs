@@ -52,6 +52,12 @@ public sealed class MissingInputTests
     private static Situation WithSecond { get; } = Good(plan => plan with { Leg = plan.Leg with { SecondPilot = "DEF" }, SecondPilot = SomePlans.Pilot("DEF") })
         .Input(input => input with { Logged = [.. input.Logged, SomePlans.Logged("DEF", new LocalDate(2026, 1, 1), 1)] });
 
+    /// <summary>Two pilots, the captain with 9 h 15 min in the 24 hours: more than one may fly, less than two.</summary>
+    private static Situation LongDay { get; } = WithSecond.Input(input => input with
+    {
+        Logged = [.. input.Logged, SomePlans.Logged("ABC", SomePlans.Date.PlusDays(-1), 8) with { DutyOn = Leg.Times.OffBlocks - Duration.FromHours(22), DutyOff = Leg.Times.OffBlocks - Duration.FromHours(12) }],
+    });
+
     private static Situation NoAlternate { get; } = Good(plan => plan with { Alternates = [], Leg = plan.Leg with { Alternate = "" } });
 
     private static Situation High { get; } = Good(plan => plan with { Profile = SomePlans.Profile(plan.Route, 24_000) });
@@ -239,6 +245,8 @@ public sealed class MissingInputTests
         new("ENR-08", "Types: ceiling", Good(), it => it.Type(type => type with { Ceiling = null })),
         new("ENR-08", "Types: equipment", Good(plan => plan with { Type = plan.Type with { Ceiling = new Feet(41_000) }, Profile = SomePlans.Profile(plan.Route, 33_000) }), it => it.Type(type => type with { Equipment = "" })),
         new("CREW-01", "Logged", Good(), Unlogged),
+        new("CREW-01", "Crew: types, of the second pilot", LongDay, it => it.With(plan => plan with { SecondPilot = SomePlans.Pilot("DEF") with { Types = [] } })),
+        new("CREW-01", "Crew: seats, of the second pilot", LongDay, it => it.With(plan => plan with { SecondPilot = SomePlans.Pilot("DEF") with { MayAssist = null } })),
         new("CREW-02", "Logged", Good(), it => Unlogged(it).With(plan => plan.Later(-Duration.FromHours(2))).Where(week => Early(week))),
         new("CREW-02", "Logged: duty on and off", Good(), it => Untimed(it).Where(week => Early(week))),
         new("CREW-02", "Operator: report", Good(), it => it.Operator(op => op with { Report = null })),

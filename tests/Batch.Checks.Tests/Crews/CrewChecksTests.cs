@@ -46,6 +46,23 @@ public sealed class CrewChecksTests
         Assert.Equal(Verdict.Fail, Ask.AllIn(Flown(8.76), "CREW-01", plan)[0].Verdict);
     }
 
+    // 14 CFR 135.267(b)(2) means two qualified pilots: with a second pilot who is not on the type, or may not assist, the 8 hours of one hold.
+    [Fact]
+    public void A_second_pilot_who_is_not_qualified_makes_no_second_pilot()
+    {
+        Finding Of(Func<CrewMember, CrewMember> second, double hours = 8.75)
+        {
+            var plan = WithSecond(Leg, second);
+            return Ask.AllIn(Logged(SomePlans.Week(plan), Duty(SomePlans.Date.PlusDays(-1), 14, 23, hours), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 1), SomePlans.Logged("DEF", new LocalDate(2026, 1, 1), 1)), "CREW-01", plan)[0];
+        }
+
+        Assert.Equal((Verdict.Fail, 8.0), (Of(pilot => pilot with { Types = ["Other"] }).Verdict, Of(pilot => pilot with { Types = ["Other"] }).Required));
+        Assert.Equal(Verdict.Fail, Of(pilot => pilot with { MayAssist = false }).Verdict);
+        Assert.Equal((Verdict.NotChecked, "Not checked: whether the second pilot DEF is qualified on Skua 9 is not given; ABC flies 10 h in these 24 hours, more than the 8 h for one pilot."), (Of(pilot => pilot with { Types = [] }).Verdict, Of(pilot => pilot with { Types = [] }).Text));
+        Assert.Equal(Verdict.Pass, Of(pilot => pilot with { Types = [] }, 6.75).Verdict);
+        Assert.Equal(Verdict.Fail, Of(pilot => pilot with { Types = [] }, 8.76).Verdict);
+    }
+
     [Fact]
     public void Flying_before_the_twenty_four_hours_does_not_count()
     {
