@@ -18,6 +18,7 @@ public sealed class RuleSet
         Date = file.Date;
         About = file.About;
         FlightLevelsFrom = file.FlightLevelsFrom is { } feet ? new Feet(feet) : null;
+        FlightLevelsCite = file.FlightLevelsCite;
         Rules = [.. file.Rules.Select(entry => entry.ToRule())];
         ByCheck = Rules.ToLookup(rule => rule.Check, StringComparer.Ordinal);
     }
@@ -39,6 +40,9 @@ public sealed class RuleSet
 
     /// <summary>Height from which a filed level is a flight level [ft]: 14 CFR 91.121(a), from memory; null where each airport has its own transition.</summary>
     public Feet? FlightLevelsFrom { get; }
+
+    /// <summary>Paragraph that gives it; empty where there is none.</summary>
+    internal string FlightLevelsCite { get; }
 
     /// <summary>Whether it asks for additional fuel for a failure at the critical point: ICAO Annex 6 Part I, 4.3.6.3 f) and CAT.OP.MPA.181(c), from memory.</summary>
     public bool AsksForAdditional => Name is "icao-annex-6" or "eu-commercial";

@@ -89,6 +89,7 @@ public sealed class StarterBooksTests
         Assert.Equal(monday.PlusDays(-4), week.Logged[0].Date);
         Assert.Equal(["XTWO", "XONE"], week.Logged[0].Airports.ToArray());
         Assert.Equal("with allowances", week.Operator.PassengerWeights);
+        Assert.Equal("30 days", week.Operator.VorCheck);
     }
 
     private static string[] Written(TempFolder folder)

@@ -52,6 +52,12 @@ public sealed class MissingInputTests
     private static Situation WithSecond { get; } = Good(plan => plan with { Leg = plan.Leg with { SecondPilot = "DEF" }, SecondPilot = SomePlans.Pilot("DEF") })
         .Input(input => input with { Logged = [.. input.Logged, SomePlans.Logged("DEF", new LocalDate(2026, 1, 1), 1)] });
 
+    /// <summary>Two pilots, the captain with 9 h 15 min in the 24 hours: more than one may fly, less than two.</summary>
+    private static Situation LongDay { get; } = WithSecond.Input(input => input with
+    {
+        Logged = [.. input.Logged, SomePlans.Logged("ABC", SomePlans.Date.PlusDays(-1), 8) with { DutyOn = Leg.Times.OffBlocks - Duration.FromHours(22), DutyOff = Leg.Times.OffBlocks - Duration.FromHours(12) }],
+    });
+
     private static Situation NoAlternate { get; } = Good(plan => plan with { Alternates = [], Leg = plan.Leg with { Alternate = "" } });
 
     private static Situation High { get; } = Good(plan => plan with { Profile = SomePlans.Profile(plan.Route, 24_000) });
@@ -151,6 +157,8 @@ public sealed class MissingInputTests
         new("ALT-02", "else Runways", (NoAlternate with { Rules = "eu-commercial" }).To(to => to with { Runways = [SomePlans.Runway, SomePlans.Runway with { Ident = "18", TrueBearing = TrueDegrees.Of(180) }] }), it => it.To(to => to with { Runways = [] })),
         new("ALT-03", "Bulletins: forecast at the alternate", Good(), it => it.Without("XDUN")),
         new("ALT-03", "Bulletins: forecast at the takeoff alternate", Good(plan => plan with { Alternates = [], Leg = plan.Leg with { TakeoffAlternate = "XDUN" } }), it => it.Without("XDUN")),
+        new("ALT-03", "Airports: approach minimum, where the rules add to it", European, it => it.Input(input => input with { Airports = input.Airports.SetItem("XDUN", input.Airports["XDUN"] with { ApproachMinimum = null }) })),
+        new("ALT-03", "Airports: approach visibility, where the rules add to it", European, it => it.Input(input => input with { Airports = input.Airports.SetItem("XDUN", input.Airports["XDUN"] with { ApproachVisibilityM = null }) })),
         new("ALT-03", "Airports: instrument approach", Good(), it => it.Input(input => input with { Airports = input.Airports.SetItem("XDUN", input.Airports["XDUN"] with { ApproachKind = "" }) })),
         new("ALT-04", "Bulletins: forecast at the departure", Good(), it => it.Without("XAND")),
         new("ALT-04", "Airports: approach minimum", Good(), it => it.From(airport => airport with { ApproachMinimum = null })),
@@ -159,6 +167,7 @@ public sealed class MissingInputTests
         new("ALT-04", "Legs: takeoff alternate, where a return could not land", Fogged("us-charter"), it => it.With(plan => plan with { Leg = plan.Leg with { TakeoffAlternate = "" }, To = plan.To with { Ident = "XAND" }, Alternates = [] })),
         new("ALT-04", "Types: engines", Fogged("eu-commercial"), it => it.Type(type => type with { Engines = null })),
         new("ALT-05", "Airports: instrument approach", Good(), it => it.To(to => to with { ApproachKind = "" })),
+        new("ALT-05", "Airports: instrument approach, at the departure", Good(), it => it.From(airport => airport with { ApproachKind = "" })),
         new("ALT-06", "Crew: hours in type", Good(), it => it.Captain(pilot => pilot with { HoursInType = null })),
         new("ALT-07", "Bulletins: forecast", Good(), it => it.Without("XBEL")),
         new("ALT-07", "Bulletins: forecast at the alternate", Good(), it => it.Without("XDUN")),
@@ -236,6 +245,8 @@ public sealed class MissingInputTests
         new("ENR-08", "Types: ceiling", Good(), it => it.Type(type => type with { Ceiling = null })),
         new("ENR-08", "Types: equipment", Good(plan => plan with { Type = plan.Type with { Ceiling = new Feet(41_000) }, Profile = SomePlans.Profile(plan.Route, 33_000) }), it => it.Type(type => type with { Equipment = "" })),
         new("CREW-01", "Logged", Good(), Unlogged),
+        new("CREW-01", "Crew: types, of the second pilot", LongDay, it => it.With(plan => plan with { SecondPilot = SomePlans.Pilot("DEF") with { Types = [] } })),
+        new("CREW-01", "Crew: seats, of the second pilot", LongDay, it => it.With(plan => plan with { SecondPilot = SomePlans.Pilot("DEF") with { MayAssist = null } })),
         new("CREW-02", "Logged", Good(), it => Unlogged(it).With(plan => plan.Later(-Duration.FromHours(2))).Where(week => Early(week))),
         new("CREW-02", "Logged: duty on and off", Good(), it => Untimed(it).Where(week => Early(week))),
         new("CREW-02", "Operator: report", Good(), it => it.Operator(op => op with { Report = null })),
@@ -253,7 +264,7 @@ public sealed class MissingInputTests
         new("CREW-06", "Crew: cross-country hours", Good(), it => it.Captain(pilot => pilot with { CrossCountryHours = null })),
         new("CREW-06", "Crew: night hours", Good(), it => it.Captain(pilot => pilot with { NightHours = null })),
         new("CREW-06", "Crew: instrument hours", Good(), it => it.Captain(pilot => pilot with { InstrumentHours = null })),
-        new("CREW-06", "Crew: approaches in 6 months, of the second pilot", WithSecond, it => it.With(plan => plan with { SecondPilot = SomePlans.Pilot("DEF") with { RecentApproaches = null } })),
+        new("CREW-06", "Crew: approaches in 6 months, of the second pilot, under part 91 of the captain", WithSecond, it => it.With(plan => plan with { SecondPilot = SomePlans.Pilot("DEF") with { RecentApproaches = null } })),
         .. Crew("CREW-07"),
         new("CREW-07", "Crew: competency check until", Good(), it => it.Captain(pilot => pilot with { CompetencyUntil = null })),
         new("CREW-07", "Crew: instrument check until", Good(), it => it.Captain(pilot => pilot with { InstrumentUntil = null })),
@@ -299,6 +310,7 @@ public sealed class MissingInputTests
         new("ACFT-04", "Aircraft: night equipment", Night, it => it.Aircraft(aircraft => aircraft with { NightEquipment = null })),
         new("ACFT-04", "Aircraft: second power source", Good(), it => it.Aircraft(aircraft => aircraft with { SecondPowerSource = null })),
         new("ACFT-04", "Aircraft: engine trend monitoring", Good(), it => it.Aircraft(aircraft => aircraft with { TrendMonitoring = null })),
+        new("ACFT-04", "Types: equipment, high up", High, it => it.Type(type => type with { Equipment = "" })),
         new("ACFT-04", "Aircraft: TAWS", Good(), it => it.Aircraft(aircraft => aircraft with { TerrainWarning = "" })),
         new("ADM-01", "Operator: briefing topics", Good(), it => it.Operator(op => op with { BriefingTopics = [] })),
         new("ADM-01", "Land", Good().Operator(op => op with { BriefingTopics = op.BriefingTopics.Remove("ditching") }), it => it.Input(input => input with { Land = [] })),

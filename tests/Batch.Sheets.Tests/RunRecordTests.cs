@@ -46,6 +46,21 @@ public class RunRecordTests
     [Fact]
     public void The_same_week_gives_the_same_bytes() => Assert.Equal(Bytes, RunRecord.Json(SampleWeek.Made, SampleWeek.Facts));
 
+    /// <summary>A route that begins at one level and steps up to another has both; the sheet says them too.</summary>
+    [Fact]
+    public void A_step_to_a_higher_level_is_there()
+    {
+        var first = SampleWeek.Made.Legs[0];
+        var plan = (Batch.Flight.Plan.LegPlan.Planned)first.Plan;
+        var cruise = plan.Profile.Slices.First(slice => slice.Phase == Batch.Flight.Plan.FlightPhase.Cruise);
+        var step = plan with { Profile = plan.Profile with { Slices = [.. plan.Profile.Slices, cruise with { StartFt = 21_000, EndFt = 21_000 }] } };
+        var leg = JsonNode.Parse(RunRecord.Json(SampleWeek.Made with { Legs = SampleWeek.Made.Legs.SetItem(0, first with { Plan = step }) }, SampleWeek.Facts))?["legs"]?[0];
+        Assert.Equal((plan.Profile.Level.Value, 21_000.0), (leg?["levelFt"]?.GetValue<double>(), leg?["highestLevelFt"]?.GetValue<double>()));
+        Assert.Equal(21_000, Views.RouteView.Of(step).StepTo?.Value);
+        Assert.Null(Views.RouteView.Of(plan).StepTo);
+        Assert.Equal(21_000, Views.CardView.Of(step).StepTo?.Value);
+    }
+
     [Fact]
     public void Legs_that_could_not_be_planned_appear_with_the_reason()
     {

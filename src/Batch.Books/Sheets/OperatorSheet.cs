@@ -42,6 +42,9 @@ internal static class OperatorSheet
     private static readonly Column<string> PassengerWeights = Plan.AddItem(ColumnKinds.Word(
         "Passenger weights", nameof(Operator.PassengerWeights), "What the weights of the Manifest are where its row does not say: stated, with allowances (for clothing and hand baggage), or weighed.", ManifestSheet.WeightBases));
 
+    private static readonly Column<string> VorCheck = Plan.AddItem(ColumnKinds.Word(
+        "VOR check", nameof(Operator.VorCheck), "How the VOR receivers are kept: by an approved procedure of maintenance, or by a check within 30 days (the column VOR checked on of the Aircraft sheet).", [("approved procedure", "approved procedure"), ("30 days", "30 days")]));
+
     private static readonly Column<ImmutableArray<string>> WeatherSources = Plan.AddItem(ColumnKinds.List("Weather sources", nameof(Operator.WeatherSources), "Weather sources that the operator may use, with commas."));
     private static readonly Column<string> FlightFollowing = Plan.AddItem(ColumnKinds.Word(
         "Flight following", nameof(Operator.FlightFollowing), "How flights are followed where the leg does not say.", [("filed", "filed"), ("company", "company"), ("none", "none")]));
@@ -113,6 +116,7 @@ internal static class OperatorSheet
                 .Where(pair => pair.Weight is not null)
                 .ToImmutableSortedDictionary(pair => pair.Category, pair => pair.Weight.GetValueOrDefault(), StringComparer.OrdinalIgnoreCase),
             PassengerWeights = read.Text(PassengerWeights),
+            VorCheck = read.Text(VorCheck),
             WeatherSources = read.List(WeatherSources),
             FlightFollowing = read.Text(FlightFollowing),
             BriefingTopics = read.List(BriefingTopics),

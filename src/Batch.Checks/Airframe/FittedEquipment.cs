@@ -1,5 +1,6 @@
 using Batch.Checks.Rules;
 using Batch.Flight.Fleet;
+using Batch.Flight.Week;
 
 namespace Batch.Checks.Airframe;
 
@@ -13,7 +14,7 @@ internal sealed class FittedEquipment : ICheck
     public string Title => "Equipment for the kind of flight";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Aircraft: IFR equipment", "Aircraft: night equipment", "Aircraft: second power source", "Aircraft: engine trend monitoring", "Aircraft: TAWS"];
+    public ImmutableArray<string> Needs => ["Aircraft: IFR equipment", "Aircraft: night equipment", "Aircraft: second power source", "Aircraft: engine trend monitoring", "Aircraft: TAWS", "Types: equipment, high up"];
 
     /// <inheritdoc/>
     public string Actor => "maintenance";
@@ -31,6 +32,11 @@ internal sealed class FittedEquipment : ICheck
 
         Add("second power source", aircraft.SecondPowerSource, nameof(Aircraft.SecondPowerSource), "second source of power for the instruments, which one engine with passengers under IFR asks for");
         Add("engine trend monitoring", aircraft.TrendMonitoring, nameof(Aircraft.TrendMonitoring), "engine trend monitoring, which one engine with passengers under IFR asks for");
+        if (ruling.AmountOrNone("distance measuring from") is { } from && leg.Plan.Profile.Highest.Value >= from.Value)
+        {
+            answers.Add(Distance(leg, ruling, from));
+        }
+
         if (ruling.Condition("TAWS class A") is { } best)
         {
             answers.Add(Terrain(ruling, aircraft, best, "A"));
@@ -53,6 +59,19 @@ internal sealed class FittedEquipment : ICheck
                 false => ruling.Trips(by, $"{aircraft.Registration} has no {what}.", cell),
             });
         }
+    }
+
+    /// <summary>Item 10a of a flight plan: S holds VOR, O is VOR; D is distance measuring, G, R, I and C are area navigation.</summary>
+    private static Finding Distance(LegUnderCheck leg, Ruling ruling, RuleAmount from)
+    {
+        var equipment = leg.Type.Equipment.Split('/')[0].ToUpperInvariant();
+        var cell = leg.TypeCell(nameof(AircraftType.Equipment));
+        var level = Words.Amount(leg.Plan.Profile.Highest);
+        return equipment.Length == 0
+            ? ruling.NotChecked(from, $"at {level} distance measuring or area navigation is asked for, and the flight-plan equipment of {leg.Type.Name} is not given", cell)
+            : equipment.IndexOfAny(['D', 'G', 'R', 'I', 'C']) >= 0 || equipment.IndexOfAny(['S', 'O']) < 0
+            ? ruling.Pass($"At {level} {leg.Type.Name} has distance measuring or area navigation, or does not navigate by VOR.", from, cell)
+            : ruling.Trips(from, $"At {level}, from {Words.Amount(from.Value, "ft")} on, {leg.Type.Name} needs distance measuring or area navigation, and its flight-plan equipment has none (D, G or R).", cell, leg.Cell(nameof(Leg.Level)));
     }
 
     private static Finding Terrain(Ruling ruling, Aircraft aircraft, RuleAmount by, string least)

@@ -33,6 +33,12 @@ internal sealed class VorCheck : ICheck
             yield break;
         }
 
+        if (leg.Operator.VorCheck == "approved procedure" && ruling.Condition("approved procedure") is { } procedure)
+        {
+            yield return ruling.Pass("The VOR receivers are kept by an approved procedure, by the Operator sheet; no check of 30 days is asked for.", procedure, leg.Operator.Cells.GetValueOrDefault("VOR check", ""));
+            yield break;
+        }
+
         var cell = leg.Aircraft.Origin.Cell(nameof(Aircraft.VorCheckedOn));
         if (leg.Aircraft.VorCheckedOn is not { } last)
         {
@@ -46,10 +52,13 @@ internal sealed class VorCheck : ICheck
         // Dated after the day of off blocks it is still to be made, even where the leg ends on that day.
         yield return last > leg.Plan.Times.OffBlocks.InZone(leg.Plan.From.Zone).Date
             ? ruling.NotChecked($"the VOR check of {leg.Aircraft.Registration} is dated {Words.Day(last)}, after the departure of this leg", cell, leg.Cell(nameof(Leg.OffBlocks)))
-            : ruling.AtMost("The age of the VOR check", ago, days.Value, "days", "limit", days, cell) with
-            {
-                Text = $"The VOR receivers of {leg.Aircraft.Registration} were checked on {Words.Day(last)}, {Words.Count(ago, "day", "days")} before the day of this leg; the limit is {Words.Amount(days.Value, "days")}."
+            : ruling.AtMostSaid(
+                $"The VOR receivers of {leg.Aircraft.Registration} were checked on {Words.Day(last)}, {Words.Count(ago, "day", "days")} before the day of this leg; the limit is {Words.Amount(days.Value, "days")}."
                     + (ago > days.Value ? hasSatellites ? " Until they are checked and logged the leg is flown by satellite navigation alone." : " They are checked and logged before the leg." : ""),
-            };
+                ago,
+                days.Value,
+                "days",
+                days,
+                cell);
     }
 }

@@ -5,7 +5,7 @@ using Batch.Flight.Week;
 
 namespace Batch.Checks.Alternates;
 
-/// <summary>Forecast at the alternates, that of the takeoff too where the rules ask, against the usual alternate minima.</summary>
+/// <summary>Forecast at the alternates, that of the takeoff too where the rules ask, against the usual alternate minima, or its own landing minima with what the rules add.</summary>
 internal sealed class AlternateForecast : ICheck
 {
     /// <inheritdoc/>
@@ -15,7 +15,7 @@ internal sealed class AlternateForecast : ICheck
     public string Title => "Forecast at the alternate";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Bulletins: forecast at the alternate", "Bulletins: forecast at the takeoff alternate", "Airports: instrument approach"];
+    public ImmutableArray<string> Needs => ["Bulletins: forecast at the alternate", "Bulletins: forecast at the takeoff alternate", "Airports: instrument approach", "Airports: approach minimum, where the rules add to it", "Airports: approach visibility, where the rules add to it"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -27,7 +27,7 @@ internal sealed class AlternateForecast : ICheck
     /// <summary>The takeoff alternate that the leg names, where the rules ask for its weather too.</summary>
     private static IEnumerable<Finding> AfterTakeoff(LegUnderCheck leg, Ruling ruling)
     {
-        if (leg.Plan.Leg.TakeoffAlternate is not { Length: > 0 } ident || ruling.Condition("takeoff alternate") is not { } by)
+        if (leg.Plan.Leg.TakeoffAlternate is not { Length: > 0 } ident || (ruling.Condition("takeoff alternate") ?? ruling.Condition(AtLandingMinima)) is not { } by)
         {
             yield break;
         }
@@ -61,14 +61,38 @@ internal sealed class AlternateForecast : ICheck
         }
 
         var kind = KindOf(airport);
+        var hours = ruling.AmountOrNone(DestinationForecast.Around)?.Value ?? 0;
+        var isAtMinima = by is not null && ruling.Condition(AtLandingMinima) is not null;
+        if (isAtMinima || ruling.AmountOrNone(kind + " ceiling beyond the minimum") is not null)
+        {
+            return airport is { ApproachMinimum: { } least, ApproachVisibilityM: { } leastM }
+                ? isAtMinima
+                    ? Minima.Look(leg, ruling, airport, at, least, leastM, "landing minima", by, hours, isCeilingAsked: !IsPrecise(airport))
+                    : Beyond(leg, ruling, airport, at, kind, least, leastM, hours)
+                : ruling.NotChecked($"the landing minima of {airport.Ident} are not given", airport.Origin.Cell(nameof(Airport.ApproachMinimum)));
+        }
+
         var ceiling = ruling.Amount(kind + " ceiling");
         var visibility = ruling.Amount(kind + " visibility");
         return Minima.Look(leg, ruling, airport, at, new Feet(ceiling.Value), Visibilities.Metres(visibility), $"usual alternate minima for a {kind}", by ?? ceiling);
     }
 
+    private static Finding Beyond(LegUnderCheck leg, Ruling ruling, Airport airport, Instant at, string kind, Feet least, double leastM, double hours)
+    {
+        var (ceiling, visibility) = (ruling.Amount(kind + " ceiling beyond the minimum"), ruling.Amount(kind + " visibility beyond the minimum"));
+        return Minima.Look(leg, ruling, airport, at, least + new Feet(ceiling.Value), leastM + Visibilities.Metres(visibility), "planning minima of an alternate", ceiling, hours);
+    }
+
+    /// <summary>Name of the part by which a takeoff alternate is held against its landing minima.</summary>
+    private const string AtLandingMinima = "takeoff alternate at its landing minima";
+
     /// <summary>The kind of an airport's approach, as the amounts of the rules begin: with a glide path of its own, or without.</summary>
     /// <param name="airport">An airport whose approach is given.</param>
-    public static string KindOf(Airport airport) => Precise.Any(word => airport.ApproachKind.Contains(word, StringComparison.OrdinalIgnoreCase)) ? "precision approach" : "nonprecision approach";
+    public static string KindOf(Airport airport) => IsPrecise(airport) ? "precision approach" : "nonprecision approach";
+
+    /// <summary>Whether the approach has a glide path of its own.</summary>
+    /// <param name="airport">An airport whose approach is given.</param>
+    public static bool IsPrecise(Airport airport) => Precise.Any(word => airport.ApproachKind.Contains(word, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Words by which the book names an approach with a glide path of its own.</summary>
     private static readonly ImmutableArray<string> Precise = ["ILS", "GLS", "PAR", "MLS"];

@@ -15,16 +15,22 @@ internal static class Minima
     /// <param name="visibilityM">Least visibility [m].</param>
     /// <param name="name">What the minima are, such as <c>landing minima</c>.</param>
     /// <param name="by">Part they come from; null for the check as a whole.</param>
-    public static Finding Look(LegUnderCheck leg, Ruling ruling, Airport airport, Instant at, Feet ceiling, double visibilityM, string name, RuleAmount? by)
+    /// <param name="hours">Hours before and after the time through which the forecast counts.</param>
+    /// <param name="isCeilingAsked">Whether the ceiling counts; else the visibility alone.</param>
+    public static Finding Look(LegUnderCheck leg, Ruling ruling, Airport airport, Instant at, Feet ceiling, double visibilityM, string name, RuleAmount? by, double hours = 0, bool isCeilingAsked = true)
     {
-        if (leg.Forecasts.WorstBetween(airport.Ident, at, at) is not { } forecast)
+        var around = Duration.FromHours(hours);
+        var asked = isCeilingAsked ? $"{Words.Amount(ceiling)} and {Words.Visibility(visibilityM)}" : $"{Words.Visibility(visibilityM)} of visibility";
+        if (leg.Forecasts.WorstBetween(airport.Ident, at - around, at + around) is not { } forecast)
         {
-            return ruling.NotChecked($"no forecast for {airport.Ident} at {Words.LocalDay(at, airport.Zone)} is in the Bulletins; the {name} are {Words.Amount(ceiling)} and {Words.Visibility(visibilityM)}");
+            return ruling.NotChecked($"no forecast for {airport.Ident} at {Words.LocalDay(at, airport.Zone)}{(hours > 0 ? $" and {Words.Time(around)} before and after" : "")} is in the Bulletins; the {name} are {asked}");
         }
 
-        var seen = $"{(forecast.Ceiling is { } layer ? Words.Amount(layer) + " of ceiling" : "no ceiling")} and {Words.Visibility(forecast.VisibilityMetres)}";
-        return forecast.Ceiling is { } low && low < ceiling || forecast.VisibilityMetres < visibilityM
-            ? ruling.Trips(by, $"At {Words.Local(at, airport.Zone)} {airport.Ident} is forecast with {seen}, below the {name} of {Words.Amount(ceiling)} and {Words.Visibility(visibilityM)}.", airport.Origin.Cell(nameof(Airport.ApproachMinimum)))
-            : ruling.Pass($"At {Words.Local(at, airport.Zone)} {airport.Ident} is forecast with {seen}, at or above the {name} of {Words.Amount(ceiling)} and {Words.Visibility(visibilityM)}.", by, airport.Origin.Cell(nameof(Airport.ApproachMinimum)));
+        var cell = airport.Origin.Cell(nameof(Airport.ApproachMinimum));
+        var when = hours > 0 ? $"From {Words.Local(at - around, airport.Zone)} to {Words.Local(at + around, airport.Zone)}" : $"At {Words.Local(at, airport.Zone)}";
+        var seen = $"{when} {airport.Ident} is forecast with {(forecast.Ceiling is { } layer ? Words.Amount(layer) + " of ceiling" : "no ceiling")} and {Words.Visibility(forecast.VisibilityMetres)}";
+        return isCeilingAsked && forecast.Ceiling is { } low && low < ceiling || forecast.VisibilityMetres < visibilityM
+            ? ruling.Trips(by, $"{seen}, below the {name} of {asked}.", cell)
+            : ruling.Pass($"{seen}, at or above the {name} of {asked}.", by, cell);
     }
 }

@@ -58,7 +58,7 @@ internal sealed class DutyMeasures
             Unknown = Unlogged(OnBlocks - Day),
         },
         new FlightTimeInDay(),
-        _leg.Plan.SecondPilot is null ? "one pilot" : "two pilots");
+        FlightTimeInDay.LimitOf(_leg));
 
     private DutyLimit InWeek => new()
     {

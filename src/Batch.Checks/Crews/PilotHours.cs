@@ -15,7 +15,7 @@ internal sealed class PilotHours : ICheck
     public string Title => "Pilot qualification";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Crew", "Crew: certificate", "Crew: instrument rating", "Crew: hours", "Crew: cross-country hours", "Crew: night hours", "Crew: instrument hours", "Crew: approaches in 6 months, of the second pilot"];
+    public ImmutableArray<string> Needs => ["Crew", "Crew: certificate", "Crew: instrument rating", "Crew: hours", "Crew: cross-country hours", "Crew: night hours", "Crew: instrument hours", "Crew: approaches in 6 months, of the second pilot, under part 91 of the captain"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;
@@ -28,7 +28,7 @@ internal sealed class PilotHours : ICheck
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => leg.Seats.SelectMany(seat => seat.Member is { } member
-        ? Certificates(ruling, seat, member).Concat(seat.IsCaptain ? Hours(ruling, seat, member) : Recent(ruling, seat, member))
+        ? Certificates(ruling, seat, member).Concat(seat.IsCaptain ? Hours(ruling, seat, member) : []).Concat(Recent(ruling, seat, member))
         : [ruling.NotChecked($"the {seat.Role} {seat.Code} is not in the Crew sheet", seat.Cell)]);
 
     private static IEnumerable<Finding> Certificates(Ruling ruling, LegUnderCheck.Seat seat, CrewMember member)
@@ -84,14 +84,14 @@ internal sealed class PilotHours : ICheck
 
     private static IEnumerable<Finding> Recent(Ruling ruling, LegUnderCheck.Seat seat, CrewMember member)
     {
-        if (ruling.AmountOrNone("approaches of the second pilot") is not { } least)
+        if (ruling.AmountOrNone($"approaches of the {seat.Role}") is not { } least)
         {
             yield break;
         }
 
         var cell = member.Origin.Cell(nameof(CrewMember.RecentApproaches));
         yield return member.RecentApproaches is { } approaches
-            ? ruling.AtLeast($"The number of instrument approaches of {seat.Code} in six months", approaches, least.Value, "", "required of a second pilot", least, cell, seat.Cell)
+            ? ruling.AtLeast($"The number of instrument approaches of {seat.Code} in six months", approaches, least.Value, "", seat.IsCaptain ? "required of a captain under IFR" : "required of a second pilot", least, cell, seat.Cell)
             : ruling.NotChecked($"the instrument approaches of {seat.Code} in six months are not given; {Words.Amount(least.Value, "")} are required", cell);
     }
 }

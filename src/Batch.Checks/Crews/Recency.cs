@@ -30,40 +30,37 @@ internal sealed class Recency : ICheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
-        var captain = leg.Seats.First();
-        if (captain.Member is not { } member)
-        {
-            yield return ruling.NotChecked($"the captain {captain.Code} is not in the Crew sheet", captain.Cell);
-            yield break;
-        }
-
-        var times = leg.Plan.Times;
-        var byNight = IsDeepNight(times.Takeoff, leg.Plan.From) || IsDeepNight(times.Landing, leg.Plan.To);
-        if (!byNight)
-        {
-            // A set of landings at night satisfies the rule for the day.
-            var last = member.ThirdLastNightLanding is { } night && (member.ThirdLastLanding is null || night > member.ThirdLastLanding) ? night : member.ThirdLastLanding;
-            yield return Look(leg, ruling, captain, "landing", last, member.Origin.Cell(nameof(CrewMember.ThirdLastLanding)));
-        }
-        else
-        {
-            yield return Look(leg, ruling, captain, "landing at night", member.ThirdLastNightLanding, member.Origin.Cell(nameof(CrewMember.ThirdLastNightLanding)));
-        }
+        var isAll = ruling.Condition("second pilot too") is not null;
+        return leg.Seats.Where(seat => seat.IsCaptain || isAll).Select(seat => seat.Member is { } member
+            ? Look(leg, ruling, seat, member)
+            : ruling.NotChecked($"the {seat.Role} {seat.Code} is not in the Crew sheet", seat.Cell));
     }
 
-    private static Finding Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat captain, string what, LocalDate? third, string cell)
+    private static Finding Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat, CrewMember member)
+    {
+        var times = leg.Plan.Times;
+        if (ruling.Condition("at night by night landings") is not null && (IsDeepNight(times.Takeoff, leg.Plan.From) || IsDeepNight(times.Landing, leg.Plan.To)))
+        {
+            return Look(leg, ruling, seat, "landing at night", member.ThirdLastNightLanding, member.Origin.Cell(nameof(CrewMember.ThirdLastNightLanding)));
+        }
+
+        // A set of landings at night satisfies the rule for the day.
+        var last = member.ThirdLastNightLanding is { } night && (member.ThirdLastLanding is null || night > member.ThirdLastLanding) ? night : member.ThirdLastLanding;
+        return Look(leg, ruling, seat, "landing", last, member.Origin.Cell(nameof(CrewMember.ThirdLastLanding)));
+    }
+
+    private static Finding Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat pilot, string what, LocalDate? third, string cell)
     {
         if (third is not { } last)
         {
-            return ruling.NotChecked($"the third last {what} of {captain.Code} is not given", cell);
+            return ruling.NotChecked($"the third last {what} of {pilot.Code} is not given", cell);
         }
 
         var days = ruling.Amount("days");
         var ago = Period.DaysBetween(last, leg.EndDate);
-        return ruling.AtMost($"The third last {what} of {captain.Code}", ago, days.Value, "days", "limit", days, cell, captain.Cell) with
-        {
-            Text = $"The third last {what} of {captain.Code} was on {Words.Day(last)}, {Words.Count(ago, "day", "days")} before the day of this leg; the limit is {Words.Amount(days.Value, "days")}.",
-        };
+        return last > leg.EndDate
+            ? ruling.NotChecked($"the third last {what} of {pilot.Code} is dated {Words.Day(last)}, after this leg", cell)
+            : ruling.AtMostSaid($"The third last {what} of {pilot.Code} was on {Words.Day(last)}, {Words.Count(ago, "day", "days")} before the day of this leg; the limit is {Words.Amount(days.Value, "days")}.", ago, days.Value, "days", days, cell, pilot.Cell);
     }
 
     /// <summary>Whether an instant lies between one hour after sunset and one hour before sunrise.</summary>

@@ -33,6 +33,13 @@ internal sealed class RestAfterOverrun : ICheck
             return ruling.NotApplicable($"The duty of {seat.Code} before this one is a planned one; whether it overran is known after it.");
         }
 
+        // On the day of this duty a row without its end may have ended before it: where that would ask for a longer rest nobody can say how long it was.
+        var today = duty.Report.InZone(leg.Plan.From.Zone).Date;
+        if (leg.Week.Logged(seat.Code).LastOrDefault(row => row.DutyOff is null && row.Date == today && !DutyRecord.IsDayOff(row)) is { } open && After(leg, ruling, seat, open, duty.Report) is { Verdict: Verdict.NotChecked } unknown)
+        {
+            return unknown;
+        }
+
         var before = leg.Week.Logged(seat.Code).Where(row => (row.DutyOff ?? EndOf(leg, row)) <= duty.Report).OrderBy(row => row.DutyOff ?? EndOf(leg, row)).ToImmutableArray();
         var last = before.LastOrDefault(row => !DutyRecord.IsDayOff(row)) ?? before.LastOrDefault();
         return last is null

@@ -24,7 +24,7 @@ internal static class ValidUntil
         var warning = ruling.Amount("days of warning");
         var graceEnd = last.PlusMonths(1).With(DateAdjusters.EndOfMonth);
         var answer = left < 0 && hasGrace && leg.EndDate <= graceEnd
-            ? ruling.Trips(by, $"{what} was due on {Words.Day(last)}; the leg falls in the month of grace, which ends on {Words.Day(graceEnd)}.", cells) with { Verdict = Verdict.Caution }
+            ? Mildly(ruling.Trips(by, $"{what} was due on {Words.Day(last)}; the leg falls in the month of grace, which ends on {Words.Day(graceEnd)}.", cells))
             : left < 0
             ? ruling.Trips(by, $"{what} ended on {Words.Day(last)}, {Words.Count(-left, "day", "days")} before this leg.", cells)
             : left < warning.Value
@@ -32,4 +32,7 @@ internal static class ValidUntil
             : ruling.Pass($"{what} holds until {Words.Day(last)}.", by, cells);
         return answer with { Actual = left, Margin = left, Unit = "days" };
     }
+
+    /// <summary>At most a caution.</summary>
+    private static Finding Mildly(Finding finding) => finding.Verdict > Verdict.Caution ? finding with { Verdict = Verdict.Caution } : finding;
 }

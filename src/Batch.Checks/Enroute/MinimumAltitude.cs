@@ -68,7 +68,15 @@ internal sealed class MinimumAltitude : ICheck
         }
         else if (low == 0)
         {
-            yield return ruling.Pass($"The cruise at {Words.Amount(plan.Profile.Level)} is at or above the minimum altitude of every stretch.");
+            yield return ruling.Pass($"The cruise at {Flown(plan)} is at or above the minimum altitude of every stretch.");
         }
+    }
+
+    /// <summary>The levels flown in cruise, the lowest and the highest where the route steps.</summary>
+    private static string Flown(LegPlan.Planned plan)
+    {
+        var levels = plan.Profile.Slices.Where(slice => slice.Phase == FlightPhase.Cruise).Select(slice => slice.EndFt).ToImmutableArray();
+        var (lowest, highest) = (Words.Amount(levels.Min(), "ft"), Words.Amount(levels.Max(), "ft"));
+        return lowest == highest ? lowest : $"{lowest} to {highest}";
     }
 }

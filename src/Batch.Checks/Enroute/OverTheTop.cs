@@ -28,7 +28,7 @@ internal sealed class OverTheTop : ICheck
 
     private static Finding At(LegUnderCheck leg, Ruling ruling, Airport airport, Instant from, Instant to, bool isDestination)
     {
-        var level = leg.Plan.Profile.Level;
+        var level = leg.Plan.Profile.Highest;
         var when = isDestination ? "to one hour after the landing" : "at the takeoff";
         if (leg.Forecasts.WorstBetween(airport.Ident, from, to) is not { } forecast)
         {

@@ -29,9 +29,8 @@ internal static class CentreOfGravity
             return answers;
         }
 
-        var worst = Answer(leg, ruling, outside[0]);
         var others = outside.Length == 1 ? "" : $" Outside as well: {Words.List(outside[1..].Select(test => $"{test.When} {Words.Amount(test.Point.Arm.Value, "in")}"))}.";
-        return answers.Prepend(worst with { Text = worst.Text + others });
+        return answers.Prepend(Answer(leg, ruling, outside[0], others));
     }
 
     private static bool IsInside(EnvelopeTest test) => test.IsInside || test.ArmMargin.Value >= -Ruling.Noise && test.WeightMargin.Value >= -Ruling.Noise;
@@ -44,7 +43,7 @@ internal static class CentreOfGravity
         _ => leg.Type.MaximumTakeoff,
     } ?? new Pounds(double.PositiveInfinity));
 
-    private static Finding Answer(LegUnderCheck leg, Ruling ruling, EnvelopeTest test)
+    private static Finding Answer(LegUnderCheck leg, Ruling ruling, EnvelopeTest test, string others = "")
     {
         var near = (test.ForwardLimit, test.AftLimit) switch
         {
@@ -67,7 +66,7 @@ internal static class CentreOfGravity
             (_, { } a) when test.Point.Arm > a => (a, $"Centre of gravity {at}: {arm}, {beyond} behind the aft limit ({bound})."),
             _ => ((Inches?)null, inside ? $"Centre of gravity {at}: {arm}, inside the envelope." : $"Centre of gravity {at}: {arm}; the envelope does not reach to this weight."),
         };
-        var answer = inside ? ruling.Pass(text) : ruling.Trips(text);
+        var answer = inside ? ruling.Pass(text) : ruling.Trips(text + others);
         return answer with { Required = limit?.Value, Actual = test.Point.Arm.Value, Margin = test.ArmMargin.Value, Span = (aft - forward)?.Value, Unit = "in", Cells = [.. Cells(leg).Where(cell => cell.Length > 0)] };
     }
 

@@ -38,10 +38,7 @@ internal sealed class Seats : ICheck
 
         if (leg.Type.Seats is { } seats && seated > seats)
         {
-            yield return ruling.AtMost("The number of passengers seated", seated, seats, "persons", "passenger seats", null, leg.TypeCell(nameof(AircraftType.Seats))) with
-            {
-                Text = $"{Words.Count(seated, "passenger needs a seat", "passengers need a seat")}, and {leg.Type.Name} has {Words.Count(seats, "passenger seat", "passenger seats")}.",
-            };
+            yield return ruling.AtMostSaid($"{Words.Count(seated, "passenger needs a seat", "passengers need a seat")}, and {leg.Type.Name} has {Words.Count(seats, "passenger seat", "passenger seats")}.", seated, seats, "persons", null, leg.TypeCell(nameof(AircraftType.Seats)));
         }
     }
 }

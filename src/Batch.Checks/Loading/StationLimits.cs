@@ -40,9 +40,7 @@ internal sealed class StationLimits : ICheck
             if (station.Kind != StationKind.Bags && persons > station.Seats)
             {
                 trips++;
-                yield return ruling.AtMost($"Number seated at {station.Name}", persons, station.Seats, "persons", "seats there", null, station.Origin.Cell(nameof(Station.Seats)))
-                    with
-                { Text = $"{Words.Count(persons, "person is", "persons are")} seated at {station.Name}, which has {Words.Count(station.Seats, "seat", "seats")}." };
+                yield return ruling.AtMostSaid($"{Words.Count(persons, "person is", "persons are")} seated at {station.Name}, which has {Words.Count(station.Seats, "seat", "seats")}.", persons, station.Seats, "persons", null, station.Origin.Cell(nameof(Station.Seats)));
             }
         }
 

@@ -25,6 +25,12 @@ internal sealed class Weighing : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var months = ruling.Amount("calendar months");
+        if (leg.Aircraft.WeighedOn is { } dated && dated > leg.EndDate)
+        {
+            yield return ruling.NotChecked($"the weighing of {leg.Aircraft.Registration} is dated {Words.Day(dated)}, after this leg", leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)));
+            yield break;
+        }
+
         var last = leg.Aircraft.WeighingDue;
         if (leg.Aircraft.WeighedOn is { } weighed)
         {

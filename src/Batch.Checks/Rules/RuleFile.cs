@@ -21,6 +21,9 @@ internal sealed record RuleFile
     /// <summary>The height from which altimeters are set to 29.92 inches [ft] and a filed level is a flight level; null where each airport has its own.</summary>
     public double? FlightLevelsFrom { get; init; }
 
+    /// <summary>Paragraph of that height; empty where none is given.</summary>
+    public string FlightLevelsCite { get; init; } = "";
+
     /// <summary>Its rules.</summary>
     public required ImmutableArray<Entry> Rules { get; init; }
 

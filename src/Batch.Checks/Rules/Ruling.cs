@@ -125,6 +125,16 @@ internal sealed class Ruling
         return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit, Cells = Filled(cells) };
     }
 
+    /// <summary>A figure against a limit in a sentence of its own; what the Checks sheet makes of it is said after it.</summary>
+    /// <param name="text">One sentence, true whether the limit is kept or not.</param>
+    /// <param name="actual">The figure.</param>
+    /// <param name="limit">The limit, a greatest value; at the limit is met.</param>
+    /// <param name="unit">Unit of both.</param>
+    /// <param name="by">The amount that the limit comes from; null for the check as a whole.</param>
+    /// <param name="cells">Cells to look at.</param>
+    public Finding AtMostSaid(string text, double actual, double limit, string unit, RuleAmount? by, params string[] cells) =>
+        (limit - actual >= -Noise ? Pass(text, by, cells) : Trips(by, text, cells)) with { Required = limit, Actual = actual, Margin = limit - actual, Unit = unit };
+
     /// <summary>The state that the rules alone give: the worst of them, at most a caution for one whose basis is not confirmed.</summary>
     /// <param name="rules">The rules.</param>
     public static State StateOf(IEnumerable<Rule> rules) => rules.Max(rule => rule.IsConfirmed || rule.State < State.Caution ? rule.State : State.Caution);

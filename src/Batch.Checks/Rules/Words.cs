@@ -66,6 +66,10 @@ internal static class Words
     /// <param name="altitude">Altitude [ft].</param>
     public static string Amount(Feet altitude) => Amount(altitude.Value, "ft");
 
+    /// <summary>A level, such as <c>FL190</c> or <c>9,000 ft</c>; flight levels from 18,000 ft.</summary>
+    /// <param name="level">The level.</param>
+    public static string Level(Feet level) => level.Value >= 18_000 && level.Value % 500 == 0 ? string.Create(Plain, $"FL{level.Value / 100:000}") : Amount(level);
+
     /// <summary>A time, in minutes below two hours, else in hours and minutes.</summary>
     /// <param name="time">The time.</param>
     public static string Time(Duration time)

@@ -36,7 +36,8 @@ internal sealed class FactoredTakeoff : ICheck
             return Distances.Compare(leg, ruling, use, isTakeoff: true, by.Value, available, name, by);
         }
 
-        if (runway.TakeoffDistance is null && runway.AccelerateStop is null)
+        // Declared distances as long as the run say that there is neither clearway nor stopway.
+        if (runway.TakeoffRun == (runway.TakeoffDistance ?? runway.TakeoffRun) && runway.TakeoffRun == (runway.AccelerateStop ?? runway.TakeoffRun))
         {
             return [Held("factor on takeoff run available", runway.TakeoffRun, "takeoff run available")];
         }

@@ -53,6 +53,9 @@ public sealed record Operator
     /// <summary>What passengers' weights are where the Manifest does not say: <c>stated</c>, <c>with allowances</c> or <c>weighed</c>; empty where not said.</summary>
     public string PassengerWeights { get; init; } = "";
 
+    /// <summary>How the VOR receivers are kept: <c>approved procedure</c> (14 CFR 91.171(a)(1)) or <c>30 days</c>; empty where not given, which counts as the second.</summary>
+    public string VorCheck { get; init; } = "";
+
     /// <summary>Topics of the operator's briefing of passengers; empty where not said.</summary>
     public ImmutableArray<string> BriefingTopics { get; init; } = [];
 

@@ -202,7 +202,7 @@ internal sealed class CarrySearch
             .Select(later => _setups[later]?.Leg.Key.ToString());
         return string.Create(
             System.Globalization.CultureInfo.InvariantCulture,
-            $"Carry: {more.Value:0} lb bought ahead for {string.Join(", ", served)} save {saving:0.00} {currency} after {burned:0} lb of extra burn.").Replace("  ", " ", StringComparison.Ordinal);
+            $"Carry: {more.Value:#,0} lb bought ahead for {string.Join(", ", served)} save {saving:#,0.00} {currency} after {burned:#,0} lb of extra burn.").Replace("  ", " ", StringComparison.Ordinal);
     }
 
     private double Cost(int leg, LegTrial trial) => trial.Ladder.Uplift.Value * (Price(leg) ?? 0);

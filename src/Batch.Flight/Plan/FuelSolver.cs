@@ -193,9 +193,9 @@ internal sealed class FuelSolver
     {
         if (_source.IsSoldHere == false) yield return $"{_setup.From.Ident} sells no {FuelName}: flown with what is aboard.";
         if (ladder.NeededAfterLanding.Value > 0 && ladder.Aboard > ladder.Required)
-            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Carries fuel for a later departure: {ladder.NeededAfterLanding.Value:0} lb needed after landing.");
+            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Carries fuel for a later departure: {ladder.NeededAfterLanding.Value:#,0} lb needed after landing.");
         if (_setup.Leg.FuelPlan is FuelPlan.Amount amount && ladder.Before > amount.Block)
-            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"More fuel is aboard than planned: {ladder.Before.Value:0} lb stand in the tanks, {amount.Block.Value:0} lb were asked for.");
+            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"More fuel is aboard than planned: {ladder.Before.Value:#,0} lb stand in the tanks, {amount.Block.Value:#,0} lb were asked for.");
     }
 
     private string FuelName => _setup.Type.Fuel switch

@@ -55,8 +55,8 @@ internal static class LevelOptions
         var landing = ladder.Takeoff - profile.TripFuel;
         var margin = landing - ladder.RequiredOnLanding;
         var minimum = route.Segments.Max(segment => segment.MinimumAltitude);
-        var why = margin.Value < 0 ? string.Create(CultureInfo.InvariantCulture, $"{-margin.Value:0} lb short of the reserve")
-            : minimum is { } least && profile.Level < least ? string.Create(CultureInfo.InvariantCulture, $"below the minimum altitude of {least.Value:0} ft")
+        var why = margin.Value < 0 ? string.Create(CultureInfo.InvariantCulture, $"{-margin.Value:#,0} lb short of the reserve")
+            : minimum is { } least && profile.Level < least ? string.Create(CultureInfo.InvariantCulture, $"below the minimum altitude of {least.Value:#,0} ft")
             : "";
         return new LevelOption
         {

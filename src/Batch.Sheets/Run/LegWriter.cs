@@ -49,6 +49,7 @@ internal static class LegWriter
         json.Minutes("timeMin", plan.Profile.Time);
         json.Minutes("blockMin", plan.Times.Block);
         json.Height("levelFt", plan.Profile.Level);
+        json.Height("highestLevelFt", plan.Profile.Highest);
         json.WriteString("setting", plan.Profile.Setting);
         json.WriteString("route", plan.Route.Text);
         json.Object("topOfClimb", () => Place(json, plan.Profile.TopOfClimb));

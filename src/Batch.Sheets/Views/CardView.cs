@@ -22,6 +22,9 @@ internal sealed record CardView
     [Value("Cruise level")]
     public required Quantity Level { get; init; }
 
+    [Value("Highest cruise level where the route steps up from the first; nothing where it does not")]
+    public required Quantity? StepTo { get; init; }
+
     [Value("Basic empty weight")]
     public required Quantity EmptyWeight { get; init; }
 
@@ -53,6 +56,7 @@ internal sealed record CardView
             Alternate = plan.Leg.Alternate,
             Elements = plan.Route.Elements.IsEmpty ? ["DCT"] : plan.Route.Elements,
             Level = Quantity.Of(plan.Profile.Level),
+            StepTo = plan.Profile.Highest > plan.Profile.Level ? Quantity.Of(plan.Profile.Highest) : null,
             EmptyWeight = Quantity.Of(load.BasicEmpty.Weight),
             Fuel = Quantity.OfFuel(plan.Fuel.Aboard, plan.Type.FuelDensity),
             Occupants = load.Occupants,

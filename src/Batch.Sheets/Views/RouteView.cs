@@ -22,6 +22,9 @@ internal sealed record RouteView
     [Value("Cruise level")]
     public required Quantity Level { get; init; }
 
+    [Value("Highest cruise level where the route steps up from the first; nothing where it does not")]
+    public required Quantity? StepTo { get; init; }
+
     [Value("Cruise setting")]
     public required string Setting { get; init; }
 
@@ -41,6 +44,7 @@ internal sealed record RouteView
         Distance = Quantity.Of(plan.Profile.Distance),
         AirDistance = Quantity.Of(plan.Profile.AirDistance),
         Level = Quantity.Of(plan.Profile.Level),
+        StepTo = plan.Profile.Highest > plan.Profile.Level ? Quantity.Of(plan.Profile.Highest) : null,
         Setting = plan.Profile.Setting,
         ToTopOfClimb = Quantity.Of(plan.Profile.TopOfClimb.Distance),
         FromTopOfDescent = Quantity.Of(plan.Profile.Distance - plan.Profile.TopOfDescent.Distance),

@@ -54,6 +54,16 @@ public sealed class AirframeChecksTests
         Assert.Equal(Verdict.NotChecked, Ask.Worst("ACFT-05", Checked(-1)).Verdict);
     }
 
+    // 14 CFR 91.171(a)(1): maintained, checked and inspected under an approved procedure; the 30 days of (a)(2) are the other way.
+    [Fact]
+    public void Receivers_kept_by_an_approved_procedure_need_no_check_of_thirty_days()
+    {
+        var old = Of(aircraft => aircraft with { VorCheckedOn = null }) with { Type = Leg.Type with { Equipment = "SD/LB1" } };
+        var finding = Ask.Worst("ACFT-05", old, week => week.With(op => op with { VorCheck = "approved procedure" }));
+        Assert.Equal((Verdict.Pass, "14 CFR 91.171(a)(1)"), (finding.Verdict, finding.Citation));
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ACFT-05", old, week => week.With(op => op with { VorCheck = "30 days" })).Verdict);
+    }
+
     // Off blocks at 12:00 and on blocks the next day: a check dated on the day of the landing was made after the departure.
     [Fact]
     public void A_vor_check_on_the_day_of_the_landing_is_no_check_before_a_leg_over_midnight()

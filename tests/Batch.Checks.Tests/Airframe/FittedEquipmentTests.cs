@@ -37,6 +37,20 @@ public sealed class FittedEquipmentTests
         Assert.Equal(Verdict.Pass, Ask.Worst("ACFT-04", With(one => one with { SecondPowerSource = false }) with { Load = Leg.Load with { Passengers = 0 } }).Verdict);
     }
 
+    // 14 CFR 91.205(e): at and above 24,000 ft, where VOR is used, distance measuring or area navigation.
+    [Theory]
+    [InlineData("us-charter")]
+    [InlineData("us-general")]
+    public void From_24_000_feet_distance_measuring(string rules)
+    {
+        LegPlan.Planned At(string equipment, double level = 24_000) => Leg with { Type = Leg.Type with { Equipment = equipment }, Profile = SomePlans.Profile(Leg.Route, level) };
+        Ask.Boundary("ACFT-04", At("SD/LB1"), At("S/LB1"), At(""), rules: rules);
+        Assert.Equal("14 CFR 91.205(e)", Ask.Worst("ACFT-04", At("S/LB1"), rules: rules).Citation);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ACFT-04", At("S/LB1", 23_999), rules: rules).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ACFT-04", At("SG/LB1"), rules: rules).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ACFT-04", At("VG/LB1"), rules: rules).Verdict);
+    }
+
     // 14 CFR 135.154: turbine, six to nine seats class B, ten or more class A.
     [Theory]
     [InlineData(5, "none", Verdict.Pass)]

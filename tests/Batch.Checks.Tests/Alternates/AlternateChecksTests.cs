@@ -147,6 +147,54 @@ public sealed class AlternateChecksTests
     public void An_instrument_leg_ends_at_an_approach() => Ask.Boundary(
         "ALT-05", Leg, Leg with { To = Leg.To with { ApproachKind = "None" } }, Leg with { To = Leg.To with { ApproachKind = "" } });
 
+    // 14 CFR 135.215(a), (d): at an airport without an approach a leg departs under IFR only by the operations specifications, which the books do not hold.
+    [Fact]
+    public void A_departure_under_ifr_from_an_airport_without_an_approach_wants_an_approval()
+    {
+        LegPlan.Planned From(string kind) => Leg with { From = Leg.From with { ApproachKind = kind } };
+        Ask.Boundary("ALT-05", From("RNP"), From("none"), From(""), Verdict.Caution);
+        Assert.Equal("14 CFR 135.215(a),(d)", Ask.Worst("ALT-05", From("none")).Citation);
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("ALT-05", From("none") with { Rules = FlightRules.Vfr }).Verdict);
+    }
+
+    // CAT.OP.MPA.185(b) of the text before 2022: from one hour before to one hour after the landing; with a glide path of its own the visibility alone counts; or two alternates are filed.
+    [Fact]
+    public void In_europe_the_destination_is_at_its_minima_for_two_hours_or_two_alternates_are_filed()
+    {
+        LegPlan.Planned To(string kind) => Leg with { To = Leg.To with { ApproachKind = kind } };
+        Finding Of(string kind, double? ceiling, double visibility) => Ask.Worst("ALT-01", To(kind), rules: "eu-commercial", forecasts: Ask.Forecast("XBEL", ceiling, visibility));
+        Assert.Equal(Verdict.Pass, Of("RNP", 200, 800).Verdict);
+        Assert.Equal((Verdict.Fail, "CAT.OP.MPA.185(b) (before 2022)"), (Of("RNP", 199, 800).Verdict, Of("RNP", 199, 800).Citation));
+        Assert.Equal(Verdict.Pass, Of("ILS", 100, 800).Verdict);
+        Assert.Equal(Verdict.Fail, Of("ILS", 100, 799).Verdict);
+        var later = Ask.Fair("XBEL") with { ByAirport = Forecasts.None.ByAirport.Add("XBEL", [Ask.Period(Leg.Times.Landing - Duration.FromHours(2), Leg.Times.Landing + Duration.FromMinutes(30), null, 10_000), Ask.Period(Leg.Times.Landing + Duration.FromMinutes(30), Leg.Times.Landing + Duration.FromHours(2), null, 700)]) };
+        Assert.Equal(Verdict.Fail, Ask.Worst("ALT-01", To("RNP"), rules: "eu-commercial", forecasts: later).Verdict);
+        Assert.Equal(Verdict.Pass, Ask.Worst("ALT-01", To("RNP"), rules: "us-charter", forecasts: later).Verdict);
+        var two = To("RNP") with { Alternates = [SomePlans.Alternate, SomePlans.Alternate] };
+        Assert.Equal(Verdict.Pass, Ask.Worst("ALT-01", two, rules: "eu-commercial", forecasts: Ask.Forecast("XBEL", 100, 400)).Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ALT-01", To("RNP"), rules: "eu-commercial").Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("ALT-01", To(""), rules: "eu-commercial", forecasts: Ask.Forecast("XBEL", 100, 4000)).Verdict);
+    }
+
+    // From memory: 200 ft and 800 m above the minima with a glide path, 400 ft and 1,500 m without; ICAO: at the minima. XDUN has 300 ft and 1,000 m. A caution only.
+    [Theory]
+    [InlineData("eu-commercial", "ILS", 500, 1800)]
+    [InlineData("eu-commercial", "RNP", 700, 2500)]
+    [InlineData("icao-annex-6", "RNP", 300, 1000)]
+    public void Elsewhere_the_alternate_is_above_its_own_minima(string rules, string kind, double ceiling, double visibility)
+    {
+        Finding Of(double feet, double metres, double? minimum = 300) => Ask.Worst(
+            "ALT-03",
+            Leg,
+            week => week with { Input = week.Input with { Airports = week.Input.Airports.SetItem("XDUN", SomePlans.Airport(Some.Xdun) with { ApproachKind = kind, ApproachMinimum = minimum is { } least ? new Feet(least) : null, ApproachVisibilityM = 1000 }) } },
+            rules,
+            Ask.Forecast("XDUN", feet, metres));
+        Assert.Equal(Verdict.Pass, Of(ceiling, visibility).Verdict);
+        Assert.Equal((Verdict.Caution, true), (Of(ceiling - 1, visibility).Verdict, Of(ceiling - 1, visibility).IsBasisUnconfirmed));
+        Assert.Equal(Verdict.Caution, Of(ceiling, visibility - 1).Verdict);
+        Assert.Equal(Verdict.NotChecked, Of(ceiling, visibility, null).Verdict);
+    }
+
     // 14 CFR 135.225(e): has not served at least 100 hours.
     [Fact]
     public void A_captain_new_to_the_type_has_higher_minima()

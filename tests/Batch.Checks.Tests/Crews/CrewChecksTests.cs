@@ -46,6 +46,23 @@ public sealed class CrewChecksTests
         Assert.Equal(Verdict.Fail, Ask.AllIn(Flown(8.76), "CREW-01", plan)[0].Verdict);
     }
 
+    // 14 CFR 135.267(b)(2) means two qualified pilots: with a second pilot who is not on the type, or may not assist, the 8 hours of one hold.
+    [Fact]
+    public void A_second_pilot_who_is_not_qualified_makes_no_second_pilot()
+    {
+        Finding Of(Func<CrewMember, CrewMember> second, double hours = 8.75)
+        {
+            var plan = WithSecond(Leg, second);
+            return Ask.AllIn(Logged(SomePlans.Week(plan), Duty(SomePlans.Date.PlusDays(-1), 14, 23, hours), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 1), SomePlans.Logged("DEF", new LocalDate(2026, 1, 1), 1)), "CREW-01", plan)[0];
+        }
+
+        Assert.Equal((Verdict.Fail, 8.0), (Of(pilot => pilot with { Types = ["Other"] }).Verdict, Of(pilot => pilot with { Types = ["Other"] }).Required));
+        Assert.Equal(Verdict.Fail, Of(pilot => pilot with { MayAssist = false }).Verdict);
+        Assert.Equal((Verdict.NotChecked, "Not checked: whether the second pilot DEF is qualified on Skua 9 is not given; ABC flies 10 h in these 24 hours, more than the 8 h for one pilot."), (Of(pilot => pilot with { Types = [] }).Verdict, Of(pilot => pilot with { Types = [] }).Text));
+        Assert.Equal(Verdict.Pass, Of(pilot => pilot with { Types = [] }, 6.75).Verdict);
+        Assert.Equal(Verdict.Fail, Of(pilot => pilot with { Types = [] }, 8.76).Verdict);
+    }
+
     [Fact]
     public void Flying_before_the_twenty_four_hours_does_not_count()
     {
@@ -158,6 +175,45 @@ public sealed class CrewChecksTests
             Captain(pilot => pilot with { ThirdLastLanding = day.PlusDays(-91), ThirdLastNightLanding = null }),
             Captain(pilot => pilot with { ThirdLastLanding = null, ThirdLastNightLanding = null }));
         Assert.Equal(Verdict.Pass, Ask.Worst("CREW-08", Captain(pilot => pilot with { ThirdLastLanding = null })).Verdict);
+    }
+
+    [Fact]
+    public void A_landing_dated_after_the_leg_shows_nothing() =>
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("CREW-08", Captain(pilot => pilot with { ThirdLastLanding = SomePlans.Date.PlusDays(1), ThirdLastNightLanding = null })).Verdict);
+
+    // 14 CFR 61.57(a), (b): off charter, and under part 91, a pilot with passengers has made three landings within 90 days, at night to a full stop.
+    [Theory]
+    [InlineData("us-general", LegPurpose.Charter, "14 CFR 61.57(a),(b)")]
+    [InlineData("us-charter", LegPurpose.Training, "14 CFR 61.57(a),(b),(e)(3)")]
+    public void Off_charter_too_passengers_ask_for_three_landings(string rules, LegPurpose purpose, string citation)
+    {
+        var day = SomePlans.Date;
+        LegPlan.Planned Landed(int? ago) => Captain(pilot => pilot with { ThirdLastLanding = ago is { } days ? day.PlusDays(-days) : null, ThirdLastNightLanding = null }) with { Purpose = purpose };
+        Ask.Boundary("CREW-08", Landed(90), Landed(91), Landed(null), rules: rules);
+        Assert.Equal(citation, Ask.Worst("CREW-08", Landed(91), rules: rules).Citation);
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-08", Landed(91) with { Load = Leg.Load with { Passengers = 0 } }, rules: rules).Verdict);
+    }
+
+    // FCL.060(b)(1), and from memory ICAO Annex 6 Part I, 9.4: captain and second pilot, three landings in 90 days; no landings at night are asked of a leg in the night.
+    [Theory]
+    [InlineData("eu-commercial", Verdict.Fail)]
+    [InlineData("icao-annex-6", Verdict.Caution)]
+    public void In_europe_and_by_icao_both_pilots_have_landed_three_times(string rules, Verdict expected)
+    {
+        var day = SomePlans.Date;
+        LegPlan.Planned Landed(int? ago) => WithSecond(Leg, pilot => pilot with { ThirdLastLanding = ago is { } days ? day.PlusDays(-days) : null, ThirdLastNightLanding = null }) is var leg ? leg with { Captain = SomePlans.Pilot() with { ThirdLastNightLanding = null } } : null!;
+        Ask.Boundary("CREW-08", Landed(90), Landed(91), Landed(null), expected, rules);
+        Assert.Equal(Verdict.Pass, Ask.Worst("CREW-08", Landed(80).Later(Duration.FromHours(15)), rules: rules).Verdict);
+    }
+
+    // 14 CFR 61.57(c): six approaches within the six calendar months before that of the leg; (d) a check in their place.
+    [Fact]
+    public void Under_part_91_a_captain_under_ifr_has_flown_six_approaches()
+    {
+        LegPlan.Planned Flown(int? approaches) => Captain(pilot => pilot with { RecentApproaches = approaches });
+        Ask.Boundary("CREW-06", Flown(6), Flown(5), Flown(null), Verdict.Caution, "us-general");
+        Assert.Equal("14 CFR 61.57(c),(d)", Ask.Worst("CREW-06", Flown(5), rules: "us-general").Citation);
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-06", Flown(5) with { Rules = FlightRules.Vfr }, rules: "us-general").Verdict);
     }
 
     [Fact]

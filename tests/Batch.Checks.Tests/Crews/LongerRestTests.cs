@@ -62,6 +62,17 @@ public sealed class LongerRestTests
         Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(Before(20, 40) with { DutyOn = null, DutyOff = null }), "CREW-04", Leg)[0].Verdict);
     }
 
+    // 61 minutes over, dated on the day of this duty and without its end: nobody can say how long the rest was. Nor whether an older, shorter duty was the last.
+    [Fact]
+    public void An_overrun_on_the_day_of_the_duty_without_its_end_is_not_checked()
+    {
+        var open = SomePlans.Logged("ABC", SomePlans.Date, 9) with { DutyOn = null, DutyOff = null, Overrun = Duration.FromMinutes(61) };
+        var finding = Ask.AllIn(Logged(Before(30, null, flown: 2), open), "CREW-04", Leg)[0];
+        Assert.Equal((Verdict.NotChecked, "Not checked: ABC overran by 61 min on 14 Jul 2026, and when that duty ended is not given; 16 h of rest are required."), (finding.Verdict, finding.Text));
+        Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(Before(30, null, flown: 2), open with { Overrun = null }), "CREW-04", Leg)[0].Verdict);
+        Assert.Equal(Verdict.Pass, Ask.AllIn(Logged(Before(30, null, flown: 2), open with { Overrun = null, FlightTime = Duration.FromHours(2) }), "CREW-04", Leg)[0].Verdict);
+    }
+
     [Fact]
     public void Between_planned_duties_no_overrun_is_known_yet()
     {

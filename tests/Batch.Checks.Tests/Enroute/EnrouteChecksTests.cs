@@ -29,6 +29,17 @@ public sealed class EnrouteChecksTests
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-03", Minimum(15_000) with { Rules = FlightRules.Vfr }).Verdict);
     }
 
+    // A cruise that is flown at 15,000 ft and at 17,000 ft is said with both.
+    [Fact]
+    public void The_levels_that_are_flown_are_said()
+    {
+        var leg = Minimum(9000);
+        var cruise = leg.Profile.Slices.First(slice => slice.Phase == FlightPhase.Cruise);
+        var step = leg with { Profile = leg.Profile with { Slices = [.. leg.Profile.Slices, cruise with { StartFt = 17_000, EndFt = 17_000 }] } };
+        Assert.Equal("The cruise at 15,000 ft to 17,000 ft is at or above the minimum altitude of every stretch.", Ask.Worst("ENR-03", step).Text);
+        Assert.Equal("The cruise at 15,000 ft is at or above the minimum altitude of every stretch.", Ask.Worst("ENR-03", leg).Text);
+    }
+
     [Fact]
     public void The_level_is_at_most_the_ceiling_of_type_and_aircraft()
     {

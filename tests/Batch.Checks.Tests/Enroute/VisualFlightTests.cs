@@ -75,6 +75,16 @@ public sealed class VisualFlightTests
         Assert.Equal("14 CFR 135.211(a)", At("ENR-04", 999, ThreeMiles, Leg with { Type = Leg.Type with { Engines = 2 } }).Citation);
     }
 
+    // A route that begins at 2,500 ft and steps up to 15,000 ft is over the ceiling at 3,000 ft, whatever its first level is.
+    [Fact]
+    public void A_step_above_the_ceiling_counts()
+    {
+        var step = Leg with { Profile = Leg.Profile with { Level = new Feet(2500) } };
+        var finding = At("ENR-04", 3000, 10_000, step);
+        Assert.Equal(Verdict.Caution, finding.Verdict);
+        Assert.Contains("The cruise at 15,000 ft", finding.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Over_the_top_is_asked_of_passengers_for_hire_under_VFR_only()
     {

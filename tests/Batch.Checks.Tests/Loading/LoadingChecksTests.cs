@@ -97,6 +97,10 @@ public sealed class LoadingChecksTests
     }
 
     [Fact]
+    public void A_weighing_dated_after_the_leg_shows_nothing() =>
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("WB-09", Leg with { Aircraft = Leg.Aircraft with { WeighedOn = SomePlans.Date.PlusDays(1), WeighingDue = null } }).Verdict);
+
+    [Fact]
     public void A_station_holds_its_maximum()
     {
         LegPlan.Planned Hold(double pounds, double? maximum = 100) =>

@@ -47,6 +47,15 @@ public sealed class RunwayChecksTests
         Ask.Boundary("PERF-02", Takeoff(Use(fits)), Takeoff(Use(fits + 1)), null, Verdict.Caution);
     }
 
+    // CAT.POL.A.305(b)(1): where the declared distances say that there is neither clearway nor stopway, 1.25 on the run is all that is asked: 4,000 / 1.25 = 3,200 ft.
+    [Fact]
+    public void Declared_distances_of_the_same_length_are_no_clearway_and_no_stopway()
+    {
+        RunwayUse Use(double corrected) => SomePlans.Use(corrected) with { Runway = SomePlans.Runway with { TakeoffRun = new Feet(4000), TakeoffDistance = new Feet(4000), AccelerateStop = new Feet(4000) } };
+        Ask.Boundary("PERF-02", Takeoff(Use(3200)), Takeoff(Use(3201)), null, Verdict.Caution);
+        Assert.Single(Ask.All("PERF-02", Takeoff(Use(3200))));
+    }
+
     [Fact]
     public void Landing_distance_fits_the_distance_available() => Ask.Boundary("PERF-03", Landing(SomePlans.Use(4000)), Landing(SomePlans.Use(4001)), NoLanding);
 

@@ -80,6 +80,13 @@ public sealed class WeekPlannerTests
     }
 
     [Fact]
+    public void Pounds_in_a_note_have_their_thousands_parted()
+    {
+        var plan = Only(Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, aboardLb: 1200) with { FuelPlan = new FuelPlan.Amount(new Pounds(1000)) }]));
+        Assert.Contains("More fuel is aboard than planned: 1,200 lb stand in the tanks, 1,000 lb were asked for.", plan.Notes);
+    }
+
+    [Fact]
     public void A_departure_without_fuel_is_served_from_the_leg_before()
     {
         var legs = All(Some.Week([Some.Leg(1, "XBEL", "XDUN", Some.Noon, aboardLb: 200), Some.Leg(2, "XDUN", "XAND", Later)]));

@@ -1,3 +1,4 @@
+using Batch.Checks.Rules;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
 
@@ -26,22 +27,19 @@ internal static class Goods
     /// <returns>Null where the rows do not hold so much.</returns>
     public static WeekEdit? Off(ImmutableArray<Row> rows, Pounds off)
     {
-        var edit = new WeekEdit($"Leave {Typed.Weight(off)} of cargo or bags behind", Disruptions.Goods);
         var order = rows.LastOrDefault(row => row.Weight >= off) is { } enough ? [enough] : rows;
+        var taken = ImmutableArray.CreateBuilder<(Row Row, Pounds Off)>();
         var left = off;
-        foreach (var row in order)
+        foreach (var row in order.TakeWhile(_ => left > Pounds.Zero))
         {
-            if (left <= Pounds.Zero)
-            {
-                break;
-            }
-
-            var taken = Pounds.Min(left, row.Weight);
-            edit = row.Less(edit, taken);
-            left -= taken;
+            taken.Add((row, Pounds.Min(left, row.Weight)));
+            left -= taken[^1].Off;
         }
 
-        return left > Pounds.Zero ? null : edit;
+        // Cargo may be one piece: what is left of it may not exist.
+        var parted = taken.FirstOrDefault(one => one.Row.Cargo is not null && one.Off < one.Row.Weight).Row?.Cargo?.What ?? "";
+        var edit = new WeekEdit($"Leave {Words.Amount(off)} of cargo or bags behind{(parted.Length > 0 ? $", {parted} in part if it can be parted" : "")}", Disruptions.Goods);
+        return left > Pounds.Zero ? null : taken.Aggregate(edit, (all, one) => one.Row.Less(all, one.Off));
     }
 
     /// <summary>A row.</summary>

@@ -1,3 +1,4 @@
+using Batch.Checks.Rules;
 using Batch.Flight.Week;
 
 namespace Batch.Checks.Remedies.Kinds;
@@ -28,7 +29,7 @@ internal sealed class MoreFuel : IRemedyKind
         var room = (failure.Plan.Type.UsableFuel ?? failure.Plan.Fuel.Aboard * 2) - failure.Plan.Fuel.Required;
         var had = failure.Leg.FuelPlan is FuelPlan.Minimum { Extra: var extra } ? extra : Pounds.Zero;
         return trials.Least(
-            steps => FuelEdits.Of(failure.Leg, new FuelPlan.Minimum(had + new Pounds(steps * StepLb)), "minimum+" + Typed.Weight(had + new Pounds(steps * StepLb)), $"Load {Typed.Weight(had + new Pounds(steps * StepLb))} beyond the minimum"),
+            steps => FuelEdits.Of(failure.Leg, new FuelPlan.Minimum(had + new Pounds(steps * StepLb)), "minimum+" + Typed.Weight(had + new Pounds(steps * StepLb)), $"Load {Words.Amount(had + new Pounds(steps * StepLb))} beyond the minimum"),
             (int)Math.Floor((room - had).Value / StepLb),
             failure.Check);
     }

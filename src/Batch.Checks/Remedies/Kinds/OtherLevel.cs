@@ -1,3 +1,4 @@
+using Batch.Checks.Rules;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
 
@@ -26,6 +27,6 @@ internal sealed class OtherLevel : IRemedyKind
     }
 
     private static WeekEdit Edit(Failure failure, Feet level) =>
-        new WeekEdit($"Fly at {Typed.Level(level)} instead of {Typed.Level(failure.Plan.Profile.Level)}", Disruptions.Paper)
+        new WeekEdit($"Fly at {Words.Level(level)} instead of {Words.Level(failure.Plan.Profile.Level)}", Disruptions.Paper)
             .With(failure.Leg, failure.Leg with { Level = level, IsLevelAuto = false }, (nameof(Leg.Level), Typed.Level(level)));
 }
