@@ -17,7 +17,7 @@ internal static class RuleFileReader
     public static RuleFile Read(Stream json)
     {
         using var document = JsonDocument.Parse(json);
-        var file = Members(document.RootElement, "the file", "name", "date", "about", "marks", "flightLevelsFrom", "rules");
+        var file = Members(document.RootElement, "the file", "name", "date", "about", "marks", "flightLevelsFrom", "flightLevelsCite", "rules");
         return new RuleFile
         {
             Name = Needed(file, "name"),
@@ -25,6 +25,7 @@ internal static class RuleFileReader
             About = Needed(file, "about"),
             Marks = Member(file, "marks").EnumerateObject().ToImmutableSortedDictionary(mark => mark.Name, mark => Text(mark.Value, mark.Name)),
             FlightLevelsFrom = Number(file, "flightLevelsFrom"),
+            FlightLevelsCite = Optional(file, "flightLevelsCite"),
             Rules = [.. Member(file, "rules").EnumerateArray().Select(Entry)],
         };
     }
