@@ -41,7 +41,7 @@ internal sealed record WeightView
             Item("Occupants", load.OccupantWeight),
             Item("Bags and cargo", load.Baggage),
             Sum("Zero fuel", "zero fuel", load.ZeroFuel, type.MaximumZeroFuel, load),
-            Item("Block fuel", plan.Fuel.Aboard),
+            Item("Block fuel", plan.Fuel.Aboard) with { Weight = FuelView.Printed(plan).Aboard },
             Sum("Ramp", "ramp", load.Ramp, type.MaximumRamp, load),
             Item("Less taxi fuel", -plan.Fuel.Taxi),
             Sum("Takeoff", "takeoff", load.Takeoff, type.MaximumTakeoff, load),
@@ -49,6 +49,11 @@ internal sealed record WeightView
             Sum("Landing", "landing", load.Landing, type.MaximumLanding, load),
         ];
     }
+
+    /// <summary>Ramp, takeoff or landing weight, printed wherever it stands as it is beside its limit.</summary>
+    /// <param name="weight">The weight.</param>
+    /// <param name="limit">Its limit; null where the book gives none.</param>
+    public static Quantity Printed(Pounds weight, Pounds? limit) => limit is { } most ? Quantity.Trio(Quantity.Of(most), Quantity.Of(weight), isLeast: false).Actual : Quantity.Of(weight);
 
     private static WeightView Item(string what, Pounds weight) => new() { What = what, IsSum = false, Weight = Quantity.Of(weight) };
 
@@ -60,7 +65,7 @@ internal sealed record WeightView
         {
             What = what,
             IsSum = true,
-            Weight = held?.Actual ?? Quantity.Of(state.Weight),
+            Weight = Printed(state.Weight, limit),
             Limit = held?.Limit,
             Margin = held?.Margin,
             CentreOfGravity = load.HasMoments ? Quantity.Of(state.CentreOfGravity) : null,
