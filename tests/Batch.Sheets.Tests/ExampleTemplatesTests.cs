@@ -24,6 +24,15 @@ public partial class ExampleTemplatesTests
     public void An_example_sheet_is_the_one_that_was_looked_through(string name) =>
         Golden.Matches($"T101-{name}.html", new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, name))).Render(SheetModels.TripSheet, SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4)).Html);
 
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void An_example_load_sheet_is_the_one_that_was_looked_through(string name)
+    {
+        var rendered = new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, name))).Render(SheetModels.LoadSheet, SheetModels.Load(SampleWeek.Made, SampleWeek.Facts, ("XAND", new LocalDate(2026, 12, 8)), PaperSize.A4));
+        Assert.Empty(rendered.Problems);
+        Golden.Matches($"loads-XAND-{name}.html", rendered.Html);
+    }
+
     /// <summary>So that a change of the shipped sheet is not forgotten in an example.</summary>
     [Theory]
     [MemberData(nameof(Examples))]

@@ -31,4 +31,18 @@ public class SameFigureTests
         Assert.All([WeightView.Of(Plan)[7].Weight, RunwayView.Of("XAND", "Takeoff", Plan.Departure, Plan.Type.MaximumTakeoff, 1, "").Weight, AnswerView.Of(Plan)[0].Expected], weight => Assert.Equal("8,505", weight?.Text(1, 0)));
         Assert.Contains("8,505 lb", EnvelopePicture.Of(Plan)?.Usual.Html, StringComparison.Ordinal);
     }
+
+    /// <summary>11,758.2 lb against at most 11,600: 5,333.43 kg up to 5,334, 5,261.67 kg down to 5,261, so -73; by itself -158.2 lb were -71.76, -72.</summary>
+    [Fact]
+    public void Payload_to_spare_is_the_margin_of_the_weight_that_binds_it()
+    {
+        var heavy = Plan with
+        {
+            Type = Plan.Type with { MaximumLanding = new Pounds(11_600) },
+            Load = Plan.Load with { Landing = Plan.Load.Landing with { Weight = new Pounds(11_758.2) } },
+            PayloadSpare = new Pounds(11_600 - 11_758.2),
+        };
+        Assert.Equal("\u221273", LoadView.Of(heavy).PayloadSpare?.Text(Pounds.KilogramsPerPound, 0));
+        Assert.Equal("\u221273", LoadView.Of(heavy).Weights[9].Margin?.Text(Pounds.KilogramsPerPound, 0));
+    }
 }
