@@ -10,6 +10,15 @@ public class RouteSketchTests
 {
     private static LegPlan.Planned Leg { get; } = (LegPlan.Planned)SampleWeek.Made.Plan.Legs[0];
 
+    /// <summary>A square of lines 12 round the point strikes every name beside it; 16 to the right it is free.</summary>
+    [Fact]
+    public void A_name_stands_off_a_line_even_if_that_is_farther_away()
+    {
+        (double X, double Y)[] square = [(88, 88), (112, 88), (112, 112), (88, 112), (88, 88)];
+        var place = new NamePlaces(0, 0, 200, 200, [square]).Take(100, 100, 30, 11);
+        Assert.Equal(116, place?.X);
+    }
+
     [Fact]
     public void Every_fix_and_alternate_of_a_leg_is_named() =>
         Assert.Equal(Leg.Route.Segments.Select(segment => segment.To.Ident).Append(Leg.Leg.From).Append("XCOR").Order(StringComparer.Ordinal), Texts(Draw(Leg)).Where(text => text.All(char.IsAsciiLetterUpper) && text != "NM").Order(StringComparer.Ordinal));

@@ -9,6 +9,8 @@ namespace Batch.Sheets.Pictures;
 internal sealed class NamePlaces(double left, double top, double right, double bottom, IReadOnlyList<(double X, double Y)[]> lines)
 {
     private const double BetweenNames = 5;
+    private const int OfCrossing = 5; // a name that a line strikes through is worse than one at the end of a leader
+    private const int OfRing = 2;
     private static readonly double[] Distances = [8, 16, 28, 42];
     private static readonly (double X, double Y)[] Directions = [(1, 0), (-1, 0), (0.75, -0.75), (0.75, 0.75), (-0.75, -0.75), (-0.75, 0.75), (0, -1), (0, 1)];
     private readonly List<(double Left, double Top, double Right, double Bottom)> _taken = [];
@@ -37,7 +39,7 @@ internal sealed class NamePlaces(double left, double top, double right, double b
                 if (box.Left < left || box.Right > right || box.Top < top || box.Bottom > bottom || _taken.Any(taken => Touch(taken, box)))
                     continue;
                 var crossings = lines.Sum(line => Crossings(line, box));
-                if (best is null || crossings + (2 * ring) < best.Value.Crossings + (2 * best.Value.Ring))
+                if (best is null || (OfCrossing * crossings) + (OfRing * ring) < (OfCrossing * best.Value.Crossings) + (OfRing * best.Value.Ring))
                     best = (box, toX > 0 ? TextAnchor.Start : toX < 0 ? TextAnchor.End : TextAnchor.Middle, ring, crossings);
             }
             if (best is { Crossings: 0 })
