@@ -33,6 +33,16 @@ public partial class ExampleTemplatesTests
         Golden.Matches($"loads-XAND-{name}.html", rendered.Html);
     }
 
+    [Fact]
+    public void The_german_packet_has_no_english_word_on_its_cover()
+    {
+        var rendered = new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, "german"))).Render(SheetModels.CrewPacket, SheetModels.Cover(SheetModels.Packet(SampleWeek.Made, SampleWeek.Facts, "ANA", PaperSize.A4)));
+        Assert.Empty(rendered.Problems);
+        var texts = Html().Replace(rendered.Html, " ");
+        Assert.Contains("Flugzeit in 24 Stunden", texts, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\b(the|to|of|with|Leg|Duty|duty|Flight|flight|time|rest|rests|Report|report|Release|release|limit|local|captain|pilot|Pass|Fail|Caution|Page|Fuel|Mon|Tue|Dec)\b", texts);
+    }
+
     /// <summary>So that a change of the shipped sheet is not forgotten in an example.</summary>
     [Theory]
     [MemberData(nameof(Examples))]
