@@ -10,13 +10,13 @@ public class RouteSketchTests
 {
     private static LegPlan.Planned Leg { get; } = (LegPlan.Planned)SampleWeek.Made.Plan.Legs[0];
 
-    /// <summary>A square of lines 12 round the point strikes every name beside it; 16 to the right it is free.</summary>
+    /// <summary>A square of lines 12 round the point crosses every name near it; without the square none is crossed.</summary>
     [Fact]
-    public void A_name_stands_off_a_line_even_if_that_is_farther_away()
+    public void A_name_with_no_room_off_the_lines_is_known_to_be_crossed()
     {
         (double X, double Y)[] square = [(88, 88), (112, 88), (112, 112), (88, 112), (88, 88)];
-        var place = new NamePlaces(0, 0, 200, 200, [square]).Take(100, 100, 30, 11);
-        Assert.Equal(116, place?.X);
+        Assert.True(new NamePlaces(0, 0, 200, 200, [square]).Take(100, 100, 30, 11)?.IsCrossed);
+        Assert.False(new NamePlaces(0, 0, 200, 200, []).Take(100, 100, 30, 11)?.IsCrossed);
     }
 
     [Fact]

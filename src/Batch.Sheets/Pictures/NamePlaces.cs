@@ -9,8 +9,6 @@ namespace Batch.Sheets.Pictures;
 internal sealed class NamePlaces(double left, double top, double right, double bottom, IReadOnlyList<(double X, double Y)[]> lines)
 {
     private const double BetweenNames = 5;
-    private const int OfCrossing = 5; // a name that a line strikes through is worse than one at the end of a leader
-    private const int OfRing = 2;
     private static readonly double[] Distances = [8, 16, 28, 42];
     private static readonly (double X, double Y)[] Directions = [(1, 0), (-1, 0), (0.75, -0.75), (0.75, 0.75), (-0.75, -0.75), (-0.75, 0.75), (0, -1), (0, 1)];
     private readonly List<(double Left, double Top, double Right, double Bottom)> _taken = [];
@@ -27,7 +25,7 @@ internal sealed class NamePlaces(double left, double top, double right, double b
     /// <param name="y">The point that it names.</param>
     /// <param name="width">Width of the name.</param>
     /// <param name="size">Size of its letters.</param>
-    public (double X, TextAnchor Anchor, double Baseline, bool IsFar, double NearX, double NearY)? Take(double x, double y, double width, double size)
+    public (double X, TextAnchor Anchor, double Baseline, bool IsFar, double NearX, double NearY, bool IsCrossed)? Take(double x, double y, double width, double size)
     {
         ((double Left, double Top, double Right, double Bottom) Box, TextAnchor Anchor, int Ring, int Crossings)? best = null;
         for (var ring = 0; ring < Distances.Length; ring++)
@@ -39,7 +37,7 @@ internal sealed class NamePlaces(double left, double top, double right, double b
                 if (box.Left < left || box.Right > right || box.Top < top || box.Bottom > bottom || _taken.Any(taken => Touch(taken, box)))
                     continue;
                 var crossings = lines.Sum(line => Crossings(line, box));
-                if (best is null || (OfCrossing * crossings) + (OfRing * ring) < (OfCrossing * best.Value.Crossings) + (OfRing * best.Value.Ring))
+                if (best is null || crossings + (2 * ring) < best.Value.Crossings + (2 * best.Value.Ring))
                     best = (box, toX > 0 ? TextAnchor.Start : toX < 0 ? TextAnchor.End : TextAnchor.Middle, ring, crossings);
             }
             if (best is { Crossings: 0 })
@@ -49,7 +47,7 @@ internal sealed class NamePlaces(double left, double top, double right, double b
             return null;
         _taken.Add(found.Box);
         var start = found.Anchor switch { TextAnchor.Start => found.Box.Left, TextAnchor.Middle => (found.Box.Left + found.Box.Right) / 2, TextAnchor.End => found.Box.Right };
-        return (start, found.Anchor, found.Box.Bottom - (size * 0.16), found.Ring > 1, Math.Clamp(x, found.Box.Left, found.Box.Right), Math.Clamp(y, found.Box.Top, found.Box.Bottom));
+        return (start, found.Anchor, found.Box.Bottom - (size * 0.16), found.Ring > 1, Math.Clamp(x, found.Box.Left, found.Box.Right), Math.Clamp(y, found.Box.Top, found.Box.Bottom), found.Crossings > 0);
     }
 
     private static bool Touch((double Left, double Top, double Right, double Bottom) a, (double Left, double Top, double Right, double Bottom) b) =>
