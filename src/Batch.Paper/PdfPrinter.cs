@@ -30,6 +30,14 @@ public sealed class PdfPrinter
         return new PrintedDocument(pdf, pages.Count, reader.Report.Found) { Faces = options.WithFaces ? WebFaces.Of(pages.SelectMany(page => page).OfType<DisplayItem.Text>()) : "", Places = PdfDocumentWriter.Places(pages).ToImmutableDictionary(place => place.Key, place => place.Value.Page + 1) };
     }
 
+    /// <summary>A document that is not printed, with the regular and the semibold face in its head under the family <c>Sheet Sans</c>, cut down to its letters and to printable ASCII; a browser then shows it as the print would, without a file beside it.</summary>
+    /// <param name="html">The whole document as text; as it is where it has no head.</param>
+    public string WithFaces(string html)
+    {
+        ArgumentNullException.ThrowIfNull(html);
+        return WebFaces.In(html, WebFaces.Of(html, _fonts));
+    }
+
     internal (DocumentReader Reader, PageSetup Setup, Fragment Column, List<List<DisplayItem>> Pages) Painted(string html, PrintOptions options)
     {
         var reader = new DocumentReader(html, options.PageSize);

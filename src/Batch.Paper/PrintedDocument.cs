@@ -1,3 +1,5 @@
+using Batch.Paper.Fonts;
+
 namespace Batch.Paper;
 
 /// <summary>A finished PDF.</summary>
@@ -14,8 +16,7 @@ public sealed record PrintedDocument(byte[] Pdf, int Pages, ImmutableArray<Unsup
     public string Shown(string html)
     {
         ArgumentNullException.ThrowIfNull(html);
-        var head = html.IndexOf("</head>", StringComparison.OrdinalIgnoreCase);
-        return head < 0 || Faces.Length == 0 ? html : html.Insert(head, "<style>" + Faces + "</style>\n");
+        return WebFaces.In(html, Faces);
     }
 
     /// <summary>Page, 1 for the first, on which each element with an id begins; of elements with the same id the first.</summary>

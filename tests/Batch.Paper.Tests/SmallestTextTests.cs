@@ -11,6 +11,7 @@ public sealed class SmallestTextTests
     [InlineData("T101-german.html")]
     [InlineData("packet-ANA.html")]
     [InlineData("loads-XAND.html")]
+    [InlineData("loads-XAND-german.html")]
     [InlineData("index.html")]
     [InlineData("values.html")]
     public void No_text_of_a_sheet_is_smaller_than_seven_points(string name)

@@ -35,6 +35,15 @@ public class DutyBarTests
         Assert.All(["report 07:15", "release 16:45", "limit 20:15", "rest 16:00"], text => Assert.Contains(Texts(Day), drawn => drawn.Value == text));
 
     [Fact]
+    public void Report_and_release_of_a_short_duty_stand_on_one_line_on_either_side_of_it()
+    {
+        var texts = Texts(Day with { Release = Morning + Duration.FromHours(1), Flights = [] });
+        var (report, release) = (texts.Single(text => text.Value == "report 07:15"), texts.Single(text => text.Value == "release 08:15"));
+        Assert.Equal(report.Y, release.Y);
+        Assert.True(report.X < release.X);
+    }
+
+    [Fact]
     public void A_duty_over_its_limit_says_so_in_words_and_by_hatching()
     {
         var late = DutyBar.Of(Night).Usual.Html;

@@ -24,6 +24,25 @@ public partial class ExampleTemplatesTests
     public void An_example_sheet_is_the_one_that_was_looked_through(string name) =>
         Golden.Matches($"T101-{name}.html", new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, name))).Render(SheetModels.TripSheet, SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4)).Html);
 
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void An_example_load_sheet_is_the_one_that_was_looked_through(string name)
+    {
+        var rendered = new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, name))).Render(SheetModels.LoadSheet, SheetModels.Load(SampleWeek.Made, SampleWeek.Facts, ("XAND", new LocalDate(2026, 12, 8)), PaperSize.A4));
+        Assert.Empty(rendered.Problems);
+        Golden.Matches($"loads-XAND-{name}.html", rendered.Html);
+    }
+
+    [Fact]
+    public void The_german_packet_has_no_english_word_on_its_cover()
+    {
+        var rendered = new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, "german"))).Render(SheetModels.CrewPacket, SheetModels.Cover(SheetModels.Packet(SampleWeek.Made, SampleWeek.Facts, "ANA", PaperSize.A4)));
+        Assert.Empty(rendered.Problems);
+        var texts = Html().Replace(rendered.Html, " ");
+        Assert.Contains("Flugzeit in 24 Stunden", texts, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\b(the|to|of|with|Leg|Duty|duty|Flight|flight|time|rest|rests|Report|report|Release|release|limit|local|captain|pilot|Pass|Fail|Caution|Page|Fuel|Mon|Tue|Dec)\b", texts);
+    }
+
     /// <summary>So that a change of the shipped sheet is not forgotten in an example.</summary>
     [Theory]
     [MemberData(nameof(Examples))]

@@ -18,10 +18,32 @@ public partial class OwnWordsTests
     [Theory]
     [InlineData("Takeoff weight is 11,031 lb, 31 lb over the maximum takeoff weight (11,000 lb).", "Startmasse: 5.004 kg, 14 kg über dem Grenzwert (höchste Startmasse: 4.990 kg).")]
     [InlineData("Not checked: no forecast for XBEL at 18:40 local on 13 Dec 2026 is in the Bulletins; the landing minima are 1,200 ft and 3 SM.", "Nicht geprüft: keine Vorhersage für XBEL zur Zeit 13. Dez. 2026, 18:40 örtlich in den Bulletins; die Landeminima sind 1.200 ft und 3 SM.")]
-    [InlineData("Fuel aboard is 879 lb, 1 lb short of the 880 lb required: taxi 40 lb + trip 640 lb + final reserve 200 lb for 30 min at 400 lb/h.", "Kraftstoff an Bord: 399 kg, 0 kg weniger als die 399 kg, die nötig sind: Rollen 18 kg + Reise 290 kg + Endreserve 91 kg für 30 min bei 181 kg/h.")]
+    [InlineData("Fuel aboard is 879 lb, 1 lb short of the 880 lb required: taxi 40 lb + trip 640 lb + final reserve 200 lb for 30 min at 400 lb/h.", "Kraftstoff an Bord: 399 kg, 0,5 kg weniger als die 399 kg, die nötig sind: Rollen 18 kg + Reise 290 kg + Endreserve 91 kg für 30 min bei 181 kg/h.")]
     [InlineData("No forecast for XBEL is in the books.", "Keine Vorhersage für XBEL in den Büchern.")]
     [InlineData("Q-BRB has open deferred items; see that they are allowed for this leg: Reading light row 3, 20 lb", "Q-BRB hat offene zurückgestellte Mängel; sehen Sie, ob sie auf diesem Flug erlaubt sind: Reading light row 3, 20 lb")]
     public void A_sentence_is_said_in_german_with_its_numbers(string english, string german) => Assert.Equal(german, Say(english));
+
+    /// <summary>1,240 lb are 562.45 kg, 1,320 lb are 598.74 kg.</summary>
+    [Theory]
+    [InlineData("T101/1: passengers 3 to 4, block fuel 1,240 to 1,320 lb, off blocks 14:30 to 15:00.", "T101/1: Fluggäste 3, jetzt 4, Kraftstoff beim Abblocken 562 kg, jetzt 599 kg, Abblocken 14:30, jetzt 15:00.")]
+    [InlineData("T101/1: state pass to fail (FUEL-03, ALT-02), captain RIM to KAI, second pilot KAI dropped, level 9,000 to 11,000 ft.", "T101/1: Ergebnis in Ordnung, jetzt nicht zulässig (FUEL-03, ALT-02), Kommandant RIM, jetzt KAI, zweiter Pilot KAI entfällt, Höhe 9.000, jetzt 11.000 ft.")]
+    [InlineData("T101/1: off blocks Mon 7 Dec 23:30 to Tue 8 Dec 00:15, names, weights, seats or notes in the manifest, or cargo, figures of the log, the winds, the runways or the notes.", "T101/1: Abblocken Mo 7. Dez. 23:30, jetzt Di 8. Dez. 00:15, Namen, Massen, Sitze oder Bemerkungen in der Passagierliste, oder Fracht, Zahlen des Flugplans, die Winde, die Bahnen oder die Bemerkungen.")]
+    [InlineData("T101/3: added, Sat 12 Dec 09:00 XAND to XBEL, Q-HAA.", "T101/3: neu, Sa 12. Dez. 09:00 XAND – XBEL, Q-HAA.")]
+    [InlineData("T101/3: cancelled, was Wed 1 May 09:00 XAND to XBEL.", "T101/3: abgesagt, war Mi 1. Mai 09:00 XAND – XBEL.")]
+    public void What_changed_is_said_in_german(string english, string german) => Assert.Equal(german, Say(english));
+
+    /// <summary>Names of sheets and columns stay as they stand in the book; 80 lb are 36.29 kg, 2,800 lb are 1,270.06 kg, 2,700 lb are 1,224.70 kg.</summary>
+    [Theory]
+    [InlineData("XADN is not in Airports; did you mean XAND?", "XADN steht nicht in Airports; meinten Sie XAND?")]
+    [InlineData("Off blocks could be two different numbers", "Off blocks kann zwei verschiedene Zahlen bedeuten")]
+    [InlineData("Date has a year of two digits", "Date: das Jahr hat nur zwei Ziffern")]
+    [InlineData("Weight of 80 lb is little for an adult; was it given in kilograms in a column of pounds?", "Weight von 36 kg ist wenig für einen Erwachsenen; sind es Kilogramm in einer Spalte für Pfund?")]
+    [InlineData("Fuel aboard of 2,800 lb is more than the usable fuel of 2,700 lb; was it given in another unit?", "Fuel aboard von 1.270 kg ist mehr als der ausfliegbare Kraftstoff von 1.225 kg; gilt eine andere Einheit?")]
+    [InlineData("T101/3 follows no leg T101/2; is a row missing?", "T101/3 folgt auf keinen Flug T101/2; fehlt eine Zeile?")]
+    [InlineData("T101/2 leaves before T101/1; is it the next day, 8 Dec?", "T101/2 geht vor T101/1 ab; ist der nächste Tag gemeint, 8. Dez.?")]
+    [InlineData("A row of Winds could not be read, and the leg is planned without it: Level is not a number", "Eine Zeile von Winds war nicht lesbar, und der Flug ist ohne sie geplant: Level ist keine Zahl")]
+    [InlineData("Captain is not a code of Crew; did you mean RIM or KAI?", "Captain ist kein Kürzel aus Crew; meinten Sie RIM oder KAI?")]
+    public void A_doubt_of_reading_is_said_in_german(string english, string german) => Assert.Equal(german, Say(english));
 
     [Fact]
     public void Every_check_has_german_sentences()
@@ -78,6 +100,19 @@ public partial class OwnWordsTests
     public void Pounds_inside_a_text_become_kilograms(string text, string metric) =>
         Assert.Equal(metric, Renderer.Render("metric.html", Trip with { Trip = text }).Html);
 
+    /// <summary>
+    /// 1,464.6 lb are 664.33 kg, rounded up 665; 1,100 lb are 498.95 kg, rounded down 498; 498 less 665 is -167. One by one they would be 665, 499 and 166. The taxi of 70 lb is no figure of the finding: 31.75, so 32.
+    /// </summary>
+    [Theory]
+    [InlineData("Fuel aboard is 1,100 lb, 365 lb short of the 1,465 lb required: taxi 70 lb", "Fuel aboard is 498 kg, 167 kg short of the 665 kg required: taxi 32 kg", "665 kg, 498 kg, \u2212167 kg", 1464.6, 1100, -364.6)]
+    [InlineData("Takeoff weight is 11,031 lb, 31 lb over the maximum takeoff weight (11,000 lb).", "Takeoff weight is 5,004 kg, 15 kg over the maximum takeoff weight (4,989 kg).", "4,989 kg, 5,004 kg, \u221215 kg", 11000, 11030.4, -30.4)]
+    public void A_sentence_in_kilograms_agrees_with_the_figures_below_it(string english, string metric, string figures, double limit, double actual, double margin)
+    {
+        var finding = SampleFindings.Fail with { Text = english, Required = limit, Actual = actual, Margin = margin, Unit = "lb" };
+        var page = Renderer.Render("figures.html", Trip with { Watch = [Views.FindingView.Of(SampleWeek.Made.Legs[0], finding)] }).Html;
+        Assert.Equal(metric + "|" + figures, page);
+    }
+
     private static void None(IEnumerable<string> texts)
     {
         var all = texts.ToArray();
@@ -90,6 +125,7 @@ public partial class OwnWordsTests
     {
         ["t.html"] = "{{ culture 'de-DE'; include '_sentences.html'; trip | say sentences }}",
         ["metric.html"] = "{{ trip | metric }}",
+        ["figures.html"] = "{{ watch[0].text | metric watch[0].margin }}|{{ watch[0].required | metric }}, {{ watch[0].actual | metric }}, {{ watch[0].margin | metric }}",
         ["_sentences.html"] = File.ReadAllText(Path.Combine(German, "_sentences.html")),
     }));
 

@@ -127,7 +127,7 @@ public class PacketTests
     public void Who_flies_along_is_named_with_mail_address()
     {
         var html = Rendered(Model("BEN"));
-        Assert.Contains("<span class=\"strong\">Ana Quist</span> (ANA) · ana@skerry.example <span class=\"soft\">· T101/1, T101/2, T102/1, T103/1</span>", html, StringComparison.Ordinal);
+        Assert.Contains("<span class=\"strong\">Ana Quist</span> (ANA) · ana@skerry.example", html, StringComparison.Ordinal);
         Assert.Contains("second pilot", html, StringComparison.Ordinal);
     }
 

@@ -10,6 +10,15 @@ public class RouteSketchTests
 {
     private static LegPlan.Planned Leg { get; } = (LegPlan.Planned)SampleWeek.Made.Plan.Legs[0];
 
+    /// <summary>A square of lines 12 round the point crosses every name near it; without the square none is crossed.</summary>
+    [Fact]
+    public void A_name_with_no_room_off_the_lines_is_known_to_be_crossed()
+    {
+        (double X, double Y)[] square = [(88, 88), (112, 88), (112, 112), (88, 112), (88, 88)];
+        Assert.True(new NamePlaces(0, 0, 200, 200, [square]).Take(100, 100, 30, 11)?.IsCrossed);
+        Assert.False(new NamePlaces(0, 0, 200, 200, []).Take(100, 100, 30, 11)?.IsCrossed);
+    }
+
     [Fact]
     public void Every_fix_and_alternate_of_a_leg_is_named() =>
         Assert.Equal(Leg.Route.Segments.Select(segment => segment.To.Ident).Append(Leg.Leg.From).Append("XCOR").Order(StringComparer.Ordinal), Texts(Draw(Leg)).Where(text => text.All(char.IsAsciiLetterUpper) && text != "NM").Order(StringComparer.Ordinal));

@@ -73,7 +73,7 @@ public class SheetTests
         var html = Board();
         var script = html.Split("<script>")[1].Split("</script>")[0];
         var hash = Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(script)));
-        Assert.Contains($"content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-{hash}'; base-uri 'none'; form-action 'none'\"", html, StringComparison.Ordinal);
+        Assert.Contains($"content=\"default-src 'none'; style-src 'unsafe-inline'; font-src data:; script-src 'sha256-{hash}'; base-uri 'none'; form-action 'none'\"", html, StringComparison.Ordinal);
         Assert.Equal(2, html.Split("<script").Length);
         Assert.DoesNotContain("http:", html.Replace("http://www.w3.org/2000/svg", "", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.DoesNotContain("https:", html, StringComparison.Ordinal);

@@ -15,7 +15,7 @@ internal sealed class SheetBatch(CheckedWeek week, RunFacts facts, SheetRenderer
     /// <summary>How often a packet is printed for its page numbers before it is left without them.</summary>
     private const int MostPrints = 4;
 
-    private readonly PdfPrinter? _printer = options.MakesPdf ? new PdfPrinter() : null;
+    private readonly PdfPrinter _printer = new();
     private readonly PaperNotes _notes = new();
 
     /// <summary>What the paper engine did not honour, each once.</summary>
@@ -60,15 +60,18 @@ internal sealed class SheetBatch(CheckedWeek week, RunFacts facts, SheetRenderer
         return new SheetFile(path, Shown(rendered.Html, printed), printed, []);
     }
 
-    /// <summary>The page with the letters of its print inside, so that it looks like the print on a telephone too.</summary>
-    private static byte[] Shown(string html, PrintedDocument? printed) => Encoding.UTF8.GetBytes(printed?.Shown(html) ?? html);
+    /// <summary>A page that is not printed, with its letters inside, so that it looks the same on a telephone too.</summary>
+    /// <param name="html">The page.</param>
+    public byte[] Shown(string html) => Shown(html, null);
+
+    private byte[] Shown(string html, PrintedDocument? printed) => Encoding.UTF8.GetBytes(printed?.Shown(html) ?? _printer.WithFaces(html));
 
     /// <summary>A packet with page numbers in its contents. They are reckoned from the trip sheets and held against the print; where they are wrong, as with a template of the user's own, it is printed again.</summary>
     private SheetFile Packet(string code, IReadOnlyDictionary<string, PrintedDocument?> trips, CancellationToken cancel)
     {
         var path = SheetPaths.Packet(code);
         SheetModel Unnumbered(RunFacts at) => SheetModels.Packet(week, at, code, options.Paper);
-        if (_printer is null) return Sheet(path, SheetModels.CrewPacket, Unnumbered, cancel);
+        if (!options.MakesPdf) return Sheet(path, SheetModels.CrewPacket, Unnumbered, cancel);
         var unnumbered = Unnumbered(facts);
         var cover = renderer.Render(SheetModels.CrewPacket, SheetModels.Cover(unnumbered));
         if (!cover.IsRendered) return new SheetFile(path, null, null, cover.Problems);
@@ -87,7 +90,7 @@ internal sealed class SheetBatch(CheckedWeek week, RunFacts facts, SheetRenderer
 
     private PrintedDocument? Print(string html, CancellationToken cancel)
     {
-        if (_printer is null) return null;
+        if (!options.MakesPdf) return null;
         var document = _printer.Print(html, Options(cancel));
         _notes.Add(document.Unsupported);
         return document;

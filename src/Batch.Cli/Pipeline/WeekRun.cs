@@ -1,4 +1,3 @@
-using System.Text;
 using Batch.Books;
 using Batch.Checks;
 using Batch.Flight.Plan;
@@ -31,7 +30,7 @@ public static class WeekRun
         foreach (var sheet in sheets) sheet.Write(folder);
 
         var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, facts, options.Paper, options.MakesPdf));
-        if (board.IsRendered) folder.Write("index.html", Encoding.UTF8.GetBytes(board.Html));
+        if (board.IsRendered) folder.Write("index.html", batch.Shown(board.Html));
         else if (options.Memo is not null && folder.Before("index.html") is { } last) folder.Write("index.html", LastBoard.Of(last));
         folder.Write("findings.csv", FindingsTable.Csv(week));
         folder.Write("register.xlsx", stream => ComplianceRegister.Write(week, stream));

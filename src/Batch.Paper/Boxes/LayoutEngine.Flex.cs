@@ -71,8 +71,7 @@ internal sealed partial class LayoutEngine
         var sizes = line.Select(i => FlexLimited(i.Item, i.Basis, inner)).ToArray();
         var space = inner - gap * (line.Count - 1) - line.Sum(i => Around(i.Item, inner));
         var growing = sizes.Sum() < space;
-        var open = new HashSet<int>(Enumerable.Range(0, line.Count).Where(i => growing ? line[i].Item.Style.FlexGrow > 0 && line[i].Basis >= sizes[i] - Epsilon || line[i].Item.Style.FlexGrow > 0
-            : line[i].Item.Style.FlexShrink > 0));
+        var open = new HashSet<int>(Enumerable.Range(0, line.Count).Where(i => (growing ? line[i].Item.Style.FlexGrow : line[i].Item.Style.FlexShrink) > 0));
         while (open.Count > 0)
         {
             var free = space - line.Select((item, i) => open.Contains(i) ? item.Basis : sizes[i]).Sum();

@@ -1,4 +1,6 @@
 using System.Buffers.Binary;
+using System.Text;
+using static Batch.Paper.Fonts.BigEndian;
 
 namespace Batch.Paper.Fonts;
 
@@ -118,28 +120,16 @@ internal static class FontSubset
 
     private static byte[] Assemble(List<(string Tag, byte[] Bytes)> tables)
     {
-        var log = (int)Math.Floor(Math.Log2(tables.Count));
-        var size = 12 + 16 * tables.Count + tables.Sum(t => (t.Bytes.Length + 3) & ~3);
-        var font = new byte[size];
-        BinaryPrimitives.WriteUInt32BigEndian(font, 0x00010000);
-        BinaryPrimitives.WriteUInt16BigEndian(font.AsSpan(4), (ushort)tables.Count);
-        BinaryPrimitives.WriteUInt16BigEndian(font.AsSpan(6), (ushort)(16 << log));
-        BinaryPrimitives.WriteUInt16BigEndian(font.AsSpan(8), (ushort)log);
-        BinaryPrimitives.WriteUInt16BigEndian(font.AsSpan(10), (ushort)(16 * tables.Count - (16 << log)));
-        var offset = 12 + 16 * tables.Count;
-        for (var i = 0; i < tables.Count; i++)
+        var log = (int)Math.Log2(tables.Count);
+        var (directory, body) = (new List<byte>(), new List<byte>());
+        foreach (var (tag, bytes) in tables)
         {
-            var (tag, bytes) = tables[i];
-            var entry = font.AsSpan(12 + 16 * i);
-            System.Text.Encoding.ASCII.GetBytes(tag).CopyTo(entry);
-            bytes.CopyTo(font.AsSpan(offset));
-            BinaryPrimitives.WriteUInt32BigEndian(entry[4..], Checksum(font.AsSpan(offset, (bytes.Length + 3) & ~3)));
-            BinaryPrimitives.WriteUInt32BigEndian(entry[8..], (uint)offset);
-            BinaryPrimitives.WriteUInt32BigEndian(entry[12..], (uint)bytes.Length);
-            offset += (bytes.Length + 3) & ~3;
+            var padded = Padded(bytes);
+            directory.AddRange([.. Encoding.ASCII.GetBytes(tag), .. U32(Checksum(padded), (uint)(12 + 16 * tables.Count + body.Count), (uint)bytes.Length)]);
+            body.AddRange(padded);
         }
 
-        return font;
+        return [.. U32(0x00010000), .. U16(tables.Count, 16 << log, log, 16 * tables.Count - (16 << log)), .. directory, .. body];
     }
 
     /// <summary>Sum of the 32-bit numbers of a table whose length is a multiple of four.</summary>

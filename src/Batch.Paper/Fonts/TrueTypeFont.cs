@@ -68,8 +68,6 @@ internal sealed class TrueTypeFont
 
     public PairKerning Kerning { get; }
 
-    public IEnumerable<string> TableNames => _tables.Keys;
-
     public (int Offset, int Length) Table(string tag) => _tables.TryGetValue(tag, out var table) ? table : default;
 
     /// <summary>Glyph of a code point, 0 when the face has none.</summary>

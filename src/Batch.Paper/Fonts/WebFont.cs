@@ -1,6 +1,6 @@
-using System.Buffers.Binary;
 using System.IO.Compression;
 using System.Text;
+using static Batch.Paper.Fonts.BigEndian;
 
 namespace Batch.Paper.Fonts;
 
@@ -77,16 +77,5 @@ internal static class WebFont
         using var packed = new MemoryStream();
         using (var zlib = new ZLibStream(packed, CompressionLevel.SmallestSize, leaveOpen: true)) zlib.Write(bytes);
         return packed.Length < bytes.Length ? packed.ToArray() : bytes;
-    }
-
-    private static byte[] Padded(byte[] bytes) => [.. bytes, .. new byte[(4 - bytes.Length % 4) % 4]];
-
-    private static byte[] U16(params int[] values) => [.. values.SelectMany(value => new[] { (byte)(value >> 8), (byte)value })];
-
-    private static byte[] U32(params uint[] values)
-    {
-        var bytes = new byte[4 * values.Length];
-        for (var i = 0; i < values.Length; i++) BinaryPrimitives.WriteUInt32BigEndian(bytes.AsSpan(4 * i), values[i]);
-        return bytes;
     }
 }

@@ -11,9 +11,10 @@ internal static class DutyBar
     private const double Width = 648;
     private const double Left = 48;
     private const double Right = 638;
-    private const double MarksRow = 34;
+    private const double MarksRow = 26;
     private const double RowHeight = 13;
-    private const double BarHeight = 18;
+    private const double BarHeight = 17;
+    private const double Overlap = 3; // how far a label stands over its mark
     private const int HoursShown = 24;
     private static readonly Duration Margin = Duration.FromHours(1);
     private static readonly LocalTimePattern Clock = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
@@ -30,7 +31,7 @@ internal static class DutyBar
         double At(Instant instant) => new Axis(0, (to - from).TotalHours, Left, Right).At(Math.Clamp((instant - from).TotalHours, 0, (to - from).TotalHours));
         var drawing = new Drawing();
         var top = Moments(drawing, duty, style, At);
-        Hours(drawing, style.Word("local"), 10, 1, duty.Zone, from, to, At);
+        Hours(drawing, style.Word("local"), 9, 1, duty.Zone, from, to, At);
         Rests(drawing, duty, style, from, to, top, At);
         drawing.Rectangle(At(duty.Report), top, Math.Max(At(duty.Release) - At(duty.Report), 0.5), BarHeight, Ink.Ground, Ink.Black, 1);
         if (duty.Limit is { } limit && limit < duty.Release)
@@ -41,7 +42,7 @@ internal static class DutyBar
         if (duty.Limit is { } end)
             drawing.Line(At(end), top - 4, At(end), top + BarHeight + 4, end < duty.Release ? Ink.Fail : Ink.Black, 2, "4 2");
         Hours(drawing, style.Word("UTC"), bottom + 12, -1, DateTimeZone.Utc, from, to, At);
-        return drawing.Picture(Width, bottom + 16, Title(duty, style), "dutybar");
+        return drawing.Picture(Width, bottom + 14, Title(duty, style), "dutybar");
     }
 
     private static (Instant From, Instant To) Span(DutyTimes duty)
@@ -65,7 +66,7 @@ internal static class DutyBar
     private static void Hours(Drawing drawing, string name, double baseline, int side, DateTimeZone zone, Instant from, Instant to, Func<Instant, double> at)
     {
         drawing.Text(Left - 13, baseline, name, TextAnchor.End, fill: Ink.Grey);
-        var rule = side > 0 ? baseline + 7 : baseline - 11;
+        var rule = side > 0 ? baseline + 6 : baseline - 11;
         drawing.Line(Left, rule, Right, rule, Ink.Grey, 0.8);
         for (var hour = WholeHour(from, zone); hour <= to; hour += Margin)
         {
@@ -73,13 +74,13 @@ internal static class DutyBar
                 continue;
             var local = hour.InZone(zone);
             var isNamed = local.Hour % 2 == 0 && local.Minute == 0;
-            drawing.Line(at(hour), rule, at(hour), rule - (side * (isNamed ? 4 : 2.5)), Ink.Grey, 0.8);
+            drawing.Line(at(hour), rule, at(hour), rule - (side * (isNamed ? 3 : 2)), Ink.Grey, 0.8);
             if (isNamed)
                 drawing.Text(Math.Min(at(hour), Right), baseline - (side > 0 ? 1 : 0), hour == to && local.Hour == 0 ? "24" : local.Hour.ToString("00", CultureInfo.InvariantCulture), TextAnchor.Middle, fill: Ink.Grey);
         }
     }
 
-    /// <summary>Writes report, release and limit above the bar; gives the top of the bar.</summary>
+    /// <summary>Writes report, release and limit above the bar, report to the left of its mark and the others to the right, so that they seldom need a second row; gives the top of the bar.</summary>
     private static double Moments(Drawing drawing, DutyTimes duty, PictureStyle style, Func<Instant, double> at)
     {
         string Local(Instant instant) => Clock.Format(instant.InZone(duty.Zone).TimeOfDay);
@@ -90,12 +91,12 @@ internal static class DutyBar
         ];
         if (duty.Limit is { } limit)
             moments.Add((style.Word("limit") + " " + Local(limit) + (limit < duty.Release ? ", " + style.Word("over the limit") + " " + new Elapsed(duty.Release - limit).HoursMinutes() : ""), limit, limit < duty.Release));
-        var labels = moments.OrderBy(moment => moment.At).Select(moment => (moment.Text, moment.IsFail, Width: Drawing.WidthOf(moment.Text), Place: at(moment.At)))
-            .Select(label => (label.Text, label.IsFail, label.Width, Middle: Math.Clamp(label.Place, Left + (label.Width / 2), Right - (label.Width / 2)))).ToArray();
+        var labels = moments.Select((moment, k) => (moment.Text, moment.IsFail, Width: Drawing.WidthOf(moment.Text), Place: at(moment.At), Side: k == 0 ? -1 : 1))
+            .Select(label => (label.Text, label.IsFail, label.Width, Middle: Math.Clamp(label.Place + (label.Side * ((label.Width / 2) - Overlap)), Left + (label.Width / 2), Right - (label.Width / 2)))).OrderBy(label => label.Middle).ToArray();
         var rows = LabelPlaces.Rows([.. labels.Select(label => (label.Middle, label.Width))], 8);
         for (var k = 0; k < labels.Length; k++)
             drawing.Text(labels[k].Middle, MarksRow + (rows[k] * RowHeight), labels[k].Text, TextAnchor.Middle, isBold: true, fill: labels[k].IsFail ? Ink.Fail : Ink.Black);
-        return MarksRow + (rows.Max() * RowHeight) + 7;
+        return MarksRow + (rows.Max() * RowHeight) + 6;
     }
 
     private static void Rests(Drawing drawing, DutyTimes duty, PictureStyle style, Instant from, Instant to, double top, Func<Instant, double> at)
@@ -129,9 +130,9 @@ internal static class DutyBar
         for (var k = 0; k < flights.Length; k++)
         {
             drawing.Rectangle(flights[k].From, top + 4, flights[k].To - flights[k].From, BarHeight - 8, Ink.Black);
-            drawing.Text(labels[k].Middle, top + BarHeight + 12 + (rows[k] * RowHeight), flights[k].Name, TextAnchor.Middle);
+            drawing.Text(labels[k].Middle, top + BarHeight + 11 + (rows[k] * RowHeight), flights[k].Name, TextAnchor.Middle);
         }
-        return top + BarHeight + 18 + (rows.DefaultIfEmpty(0).Max() * RowHeight);
+        return top + BarHeight + 14 + (rows.DefaultIfEmpty(0).Max() * RowHeight);
     }
 
     private static string Title(DutyTimes duty, PictureStyle style)

@@ -1,6 +1,7 @@
 using Batch.Flight.Fleet;
 using Batch.Flight.Plan;
 using Batch.Sheets.Templates;
+using Batch.Sheets.Views;
 
 namespace Batch.Sheets.Pictures;
 
@@ -20,7 +21,7 @@ internal static class EnvelopePicture
 
     private static Markup Draw(LegPlan.Planned plan, PictureStyle style)
     {
-        var states = States(plan.Load);
+        var states = States(plan.Load, plan.Type);
         var (arms, weights) = Axes(plan, states);
         var drawing = new Drawing();
         Grid(drawing, arms, weights, style);
@@ -32,11 +33,11 @@ internal static class EnvelopePicture
         return drawing.Picture(Width, Height, Title(states, style), "envelope");
     }
 
-    private static ImmutableArray<LoadingState> States(LoadSheet load)
+    private static ImmutableArray<LoadingState> States(LoadSheet load, AircraftType type)
     {
-        LoadingState Of(string name, string when, WeightAndBalance state) => new(name, state.Weight.Value, state.CentreOfGravity.Value,
+        LoadingState Of(string name, string when, WeightAndBalance state, Pounds? most) => new(name, state.Weight.Value, WeightView.Printed(state.Weight, most), state.CentreOfGravity.Value,
             load.Tests.Where(test => string.Equals(test.When, when, StringComparison.OrdinalIgnoreCase)).All(test => test.IsInside));
-        ImmutableArray<LoadingState> states = [Of("Takeoff", "takeoff", load.Takeoff), Of("Landing", "landing", load.Landing), Of("Zero fuel", "zero fuel", load.ZeroFuel)];
+        ImmutableArray<LoadingState> states = [Of("Takeoff", "takeoff", load.Takeoff, type.MaximumTakeoff), Of("Landing", "landing", load.Landing, type.MaximumLanding), Of("Zero fuel", "zero fuel", load.ZeroFuel, type.MaximumZeroFuel)];
         return [.. states.Where(state => double.IsFinite(state.ArmIn) && double.IsFinite(state.WeightLb))];
     }
 
@@ -103,7 +104,7 @@ internal static class EnvelopePicture
     }
 
     private static string Figures(LoadingState state, PictureStyle style) =>
-        style.Number(style.Weight(state.WeightLb)) + " " + style.WeightUnit + "  " + state.ArmIn.ToString("0.00", style.Culture) + " in";
+        state.Printed.Text(style.Weight(1), 0, style.Culture) + " " + style.WeightUnit + "  " + state.ArmIn.ToString("0.00", style.Culture) + " in";
 
     private static void Shape(Drawing drawing, string name, double x, double y, bool isInside)
     {

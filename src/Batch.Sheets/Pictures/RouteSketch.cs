@@ -69,7 +69,7 @@ internal static class RouteSketch
             drawing.Polygon([(x, y - 4.4), (x + 4, y + 2.8), (x - 4, y + 2.8)], Ink.White, Ink.Black, 1.2);
     }
 
-    /// <summary>Writes the names where none covers another name, a symbol or the edge, off the lines where that can be; gives how many had no room.</summary>
+    /// <summary>Writes the names where none covers another name, a symbol or the edge, off the lines where that can be and on a white ground where not; gives how many had no room.</summary>
     private static int Names(Drawing drawing, SketchMark[] marks, IReadOnlyList<(double X, double Y)[]> lines, double height)
     {
         var places = new NamePlaces(2, 2, Width - 2, height - 2, lines);
@@ -79,13 +79,16 @@ internal static class RouteSketch
         foreach (var mark in marks)
         {
             var isBold = mark.Kind != SketchKind.Fix;
-            if (places.Take(mark.X, mark.Y, Drawing.WidthOf(mark.Name), Ink.TextSize) is not { } place)
+            var width = Drawing.WidthOf(mark.Name);
+            if (places.Take(mark.X, mark.Y, width, Ink.TextSize) is not { } place)
             {
                 hidden++;
                 continue;
             }
             if (place.IsFar)
                 drawing.Line(mark.X, mark.Y, place.NearX, place.NearY, Ink.Grey, 0.5);
+            if (place.IsCrossed)
+                drawing.Rectangle(place.X - (place.Anchor switch { TextAnchor.Start => 0, TextAnchor.Middle => width / 2, TextAnchor.End => width }), place.Baseline - Ink.TextSize + 1, width, Ink.TextSize, Ink.White);
             drawing.Text(place.X, place.Baseline, mark.Name, place.Anchor, isBold);
         }
         return hidden;

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Batch.Sheets.Figures;
 using Scriban.Runtime;
 
 namespace Batch.Sheets.Templates;
@@ -33,13 +34,14 @@ internal sealed partial class OwnWords
 
     /// <summary>The sentence in the template's words; null where they do not hold it.</summary>
     /// <param name="sentence">The English sentence.</param>
-    public string? Of(string sentence) => Of(sentence, 0) ?? (sentence.Length > 1 && Of(char.ToLowerInvariant(sentence[0]) + sentence[1..], 0) is { Length: > 0 } own ? char.ToUpper(own[0], _culture) + own[1..] : null);
+    /// <param name="figures">The limit and figure that it holds; null for none.</param>
+    public string? Of(string sentence, HeldFigure? figures = null) => Of(sentence, figures, 0) ?? (sentence.Length > 1 && Of(char.ToLowerInvariant(sentence[0]) + sentence[1..], figures, 0) is { Length: > 0 } own ? char.ToUpper(own[0], _culture) + own[1..] : null);
 
     /// <summary>A sentence with dots for names and numbers, so that two that differ in those alone are named once.</summary>
     /// <param name="sentence">The sentence.</param>
     public static string Shape(string sentence) => NamesAndNumbers().Replace(sentence, "…");
 
-    private string? Of(string sentence, int depth)
+    private string? Of(string sentence, HeldFigure? figures, int depth)
     {
         if (_whole.TryGetValue(sentence, out var whole))
             return whole;
@@ -47,13 +49,13 @@ internal sealed partial class OwnWords
             return null;
         foreach (var (form, text) in _forms)
         {
-            if (form.Fit(sentence) is { } gaps && Filled(form, gaps, depth + 1) is { } filled)
+            if (form.Fit(sentence) is { } gaps && Filled(form, gaps, figures, depth + 1) is { } filled)
                 return SentenceForm.Filled(text, filled);
         }
-        return sentence.EndsWith('.') && Of(sentence[..^1], depth) is { } open ? open + "." : null;
+        return sentence.EndsWith('.') && Of(sentence[..^1], figures, depth) is { } open ? open + "." : null;
     }
 
-    private Dictionary<string, string>? Filled(SentenceForm form, IReadOnlyDictionary<string, string> gaps, int depth)
+    private Dictionary<string, string>? Filled(SentenceForm form, IReadOnlyDictionary<string, string> gaps, HeldFigure? figures, int depth)
     {
         var filled = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (name, text) in gaps)
@@ -61,9 +63,10 @@ internal sealed partial class OwnWords
             var own = form.Kinds[name] switch
             {
                 "own" => text,
-                "words" => Of(text, depth),
-                "list" => List(text, depth),
-                _ => Value(text, depth),
+                "pounds" => AmountsInText.Rewritten(text + " lb", _culture),
+                "words" => Of(text, figures, depth),
+                "list" => List(text, figures, depth),
+                _ => Value(text, figures, depth),
             };
             if (own is null)
                 return null;
@@ -72,15 +75,15 @@ internal sealed partial class OwnWords
         return filled;
     }
 
-    private string? List(string text, int depth)
+    private string? List(string text, HeldFigure? figures, int depth)
     {
-        string?[] parts = [.. Separators().Split(text).Select(part => Value(part, depth))];
+        string?[] parts = [.. Separators().Split(text).Select(part => Value(part, figures, depth))];
         return parts.Contains(null) ? null : string.Concat(parts);
     }
 
     /// <summary>A name or an amount; not a piece of a sentence that happens to stand between two words of a form.</summary>
-    private string? Value(string text, int depth) =>
-        Of(text, depth) ?? (!text.Contains(' ', StringComparison.Ordinal) || !IsSentence(text) ? AmountsInText.Rewritten(text, _culture) : null);
+    private string? Value(string text, HeldFigure? figures, int depth) =>
+        Of(text, figures, depth) ?? (!text.Contains(' ', StringComparison.Ordinal) || !IsSentence(text) ? AmountsInText.Rewritten(text, _culture, figures) : null);
 
     private static bool IsSentence(string text) =>
         text.Contains(". ", StringComparison.Ordinal) || text.Split([' ', '(', ')', ',', ';', ':'], StringSplitOptions.RemoveEmptyEntries).Any(word => char.IsAsciiLetterLower(word[0]) && !Units.Contains(word));

@@ -65,13 +65,13 @@ internal static partial class UnitFunctions
         });
     }
 
-    [FunctionText("What a finding requires or has, with its unit, or an English text with amounts in it; pounds are written as kilograms")]
-    public static string Metric(TemplateContext context, object? value = null) => value switch
+    [FunctionText("What a finding requires or has, with its unit, or an English text with amounts in it; pounds are written as kilograms. With the margin of a finding its text agrees with its figures, such as {{ finding.text | metric finding.margin }}")]
+    public static string Metric(TemplateContext context, object? value = null, object? margin = null) => value switch
     {
         null => NotKnown,
         Quantity { Kind: QuantityKind.Plain, PlainUnit: "lb" } pounds => pounds.Text(Pounds.KilogramsPerPound, 0, context.CurrentCulture) + " kg",
         Quantity quantity => quantity.ToString(context.CurrentCulture),
-        string text => AmountsInText.Rewritten(text, context.CurrentCulture),
+        string text => AmountsInText.Rewritten(text, context.CurrentCulture, Figures(margin)),
         _ => throw Wrong(context.CurrentSpan, value, "metric", "a number or a text"),
     };
 
@@ -79,22 +79,24 @@ internal static partial class UnitFunctions
     public static object? Translate(object? value = null, ScriptObject? words = null) =>
         value?.ToString() is { } text && words is not null && words.TryGetValue(text, out var other) ? other : value;
 
-    [FunctionText("An English sentence in words of your own, with pounds as kilograms, given as { \"{who} flies at {level}\": \"{who} fliegt in {level}\" }; a sentence that they do not hold stays English, marked with the class `foreign`, and `templates check` names it")]
-    public static object? Say(TemplateContext context, object? value = null, ScriptObject? words = null)
+    [FunctionText("An English sentence in words of your own, with pounds as kilograms, given as { \"{who} flies at {level}\": \"{who} fliegt in {level}\" }; a sentence that they do not hold stays English, marked with the class `foreign`, and `templates check` names it. With the margin of a finding after the words its text agrees with its figures")]
+    public static object? Say(TemplateContext context, object? value = null, ScriptObject? words = null, object? margin = null)
     {
         if (value is null or "")
             return value;
         if (value is not string sentence)
             throw Wrong(context.CurrentSpan, value, "say", "a text");
         if (words is null || words.Count == 0)
-            return AmountsInText.Rewritten(sentence, context.CurrentCulture);
+            return AmountsInText.Rewritten(sentence, context.CurrentCulture, Figures(margin));
         var sheet = context as SheetContext;
-        if ((sheet?.WordsOf(words) ?? new OwnWords(words, context.CurrentCulture)).Of(sentence) is { } own)
+        if ((sheet?.WordsOf(words) ?? new OwnWords(words, context.CurrentCulture)).Of(sentence, Figures(margin)) is { } own)
             return own;
         sheet?.NotesWithoutWords(new ValueError(context.CurrentSpan, $"There are no words for “{OwnWords.Shape(sentence)}”, so it stays English; add a line for it, with a name in braces such as {{level}} for each part that changes."));
-        var english = AmountsInText.Rewritten(sentence, context.CurrentCulture);
+        var english = AmountsInText.Rewritten(sentence, context.CurrentCulture, Figures(margin));
         return sheet is { IsText: true } ? english : new Markup($"<span class=\"foreign\" lang=\"en\">{Markup.Escaped(english)}</span>");
     }
+
+    private static HeldFigure? Figures(object? margin) => margin is Quantity { Kind: QuantityKind.Plain, PlainUnit: "lb" } pounds ? pounds.Held : null;
 
     private static string Date(TemplateContext context, LocalDate date, string pattern)
     {

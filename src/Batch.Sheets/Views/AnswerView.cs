@@ -46,7 +46,7 @@ internal sealed record AnswerView
             {
                 What = "Gross weight",
                 Kind = "weight",
-                Expected = Quantity.Of(ramp),
+                Expected = WeightView.Printed(ramp, plan.Type.MaximumRamp),
                 Tolerance = Quantity.Of(ramp * WeightShare),
             },
             Distance("Distance", profile.Distance.Value, Math.Max(LeastDistanceNm, profile.Distance.Value * DistanceShare)),

@@ -58,7 +58,7 @@ internal sealed record CardView
             Level = Quantity.Of(plan.Profile.Level),
             StepTo = plan.Profile.Highest > plan.Profile.Level ? Quantity.Of(plan.Profile.Highest) : null,
             EmptyWeight = Quantity.Of(load.BasicEmpty.Weight),
-            Fuel = Quantity.OfFuel(plan.Fuel.Aboard, plan.Type.FuelDensity),
+            Fuel = FuelView.Printed(plan).Aboard,
             Occupants = load.Occupants,
             PilotsAmongOccupants = load.Items.Count(item => item.Kind == LoadItemKind.Pilot),
             AverageOccupant = load.Occupants > 0 ? Quantity.Of(load.OccupantWeight * (1.0 / load.Occupants), RoundingWay.Up) : null,

@@ -92,7 +92,7 @@ internal sealed record DepartureView
             Stations = plan is null ? [] : [.. plan.Load.Stations.Where(station => station.Station.Kind != StationKind.Crew).Select(station => LoadStationView.Of(station, plan.Load))],
             Cargo = plan is null ? [] : [.. plan.Load.Items.Where(item => item.Kind == LoadItemKind.Cargo).Select(LoadCargoView.Of)],
             Payload = Quantity.Of(plan?.Load.Payload),
-            PayloadSpare = Quantity.Of(plan?.PayloadSpare, RoundingWay.Down),
+            PayloadSpare = plan is null || WeightView.Spare(plan) is not { } spare ? null : spare with { IsSigned = false },
             PayloadSpareBoundBy = plan?.PayloadSpareBoundBy ?? "",
             WithoutSeat = plan?.Load.WithoutSeat ?? 0,
             WithoutStation = plan is not null && plan.Load.WithoutStation > Pounds.Zero ? Quantity.Of(plan.Load.WithoutStation, RoundingWay.Up) : null,

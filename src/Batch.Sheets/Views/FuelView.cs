@@ -106,6 +106,11 @@ internal sealed record FuelView
     [Value("Basis of the final reserve: normal cruise, or holding")]
     public required string FinalReserveBasis { get; init; }
 
+    /// <summary>Least block fuel, fuel aboard and margin, printed wherever they stand as they are beside each other.</summary>
+    /// <param name="plan">The leg.</param>
+    public static (Quantity Required, Quantity Aboard, Quantity Margin) Printed(LegPlan.Planned plan) =>
+        Quantity.Trio(Quantity.OfFuel(plan.Fuel.Required, plan.Type.FuelDensity), Quantity.OfFuel(plan.Fuel.Aboard, plan.Type.FuelDensity), isLeast: true);
+
     public static FuelView Of(LegPlan.Planned plan)
     {
         var fuel = plan.Fuel;
@@ -115,7 +120,7 @@ internal sealed record FuelView
         Quantity Needed(Pounds amount) => Quantity.OfFuel(amount, density, RoundingWay.Up);
         Quantity Planned(Pounds amount) => Quantity.OfFuel(amount, density);
         Quantity Spare(Pounds amount) => Quantity.OfFuel(amount, density, RoundingWay.Down);
-        var (required, aboard, margin) = Quantity.Trio(Needed(fuel.Required), Planned(fuel.Aboard), isLeast: true);
+        var (required, aboard, margin) = Printed(plan);
         return new FuelView
         {
             Taxi = Needed(fuel.Taxi),

@@ -66,7 +66,7 @@ internal sealed record LoadView
             OccupantWeight = Quantity.Of(load.OccupantWeight),
             Baggage = Quantity.Of(load.Baggage),
             Payload = Quantity.Of(load.Payload),
-            PayloadSpare = Quantity.Of(plan.PayloadSpare, RoundingWay.Down)?.Signed(),
+            PayloadSpare = WeightView.Spare(plan),
             PayloadSpareBoundBy = plan.PayloadSpareBoundBy,
             WithoutSeat = load.WithoutSeat,
             WithoutStation = load.WithoutStation > Pounds.Zero ? Quantity.Of(load.WithoutStation, RoundingWay.Up) : null,

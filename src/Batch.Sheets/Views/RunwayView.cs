@@ -98,16 +98,16 @@ internal sealed record RunwayView
     [Value("Factor of the rule on the distance, a bare number")]
     public double RuleFactor { get; init; } = 1;
 
-    public static RunwayView Of(string airport, string what, RunwayResult result, double ruleFactor, string citation) => result switch
+    public static RunwayView Of(string airport, string what, RunwayResult result, Pounds? most, double ruleFactor, string citation) => result switch
     {
         RunwayResult.NotComputed(var why) => new RunwayView { Airport = airport, What = what, IsComputed = false, Why = why },
-        RunwayResult.Computed(var use) => Of(airport, what, use, ruleFactor, citation),
+        RunwayResult.Computed(var use) => Of(airport, what, use, most, ruleFactor, citation),
         _ => throw new UnreachableException(),
     };
 
     private static (Quantity Limit, Quantity Actual, Quantity Margin) Held(RunwayUse use) => Quantity.Trio(Quantity.Of(use.Required), Quantity.Of(use.Available), isLeast: true);
 
-    private static RunwayView Of(string airport, string what, RunwayUse use, double ruleFactor, string citation) => new()
+    private static RunwayView Of(string airport, string what, RunwayUse use, Pounds? most, double ruleFactor, string citation) => new()
     {
         Airport = airport,
         What = what,
@@ -117,7 +117,7 @@ internal sealed record RunwayView
         Flap = use.Flap,
         Surface = Words.Of(use.Runway.Surface),
         Slope = use.Runway.SlopePercent,
-        Weight = Quantity.Of(use.Weight),
+        Weight = WeightView.Printed(use.Weight, most),
         PressureAltitude = Quantity.Of(use.PressureAltitude),
         Temperature = Quantity.Of(use.Temperature),
         Headwind = Quantity.Of(use.Headwind).Signed(),

@@ -7,6 +7,8 @@ namespace Batch.Sheets.Views;
 /// <summary>One line of the weights.</summary>
 internal sealed record WeightView
 {
+    private const double Noise = 1e-6; // lb: rounding of the computation
+
     [Value("Which weight, such as Takeoff")]
     public required string What { get; init; }
 
@@ -41,7 +43,7 @@ internal sealed record WeightView
             Item("Occupants", load.OccupantWeight),
             Item("Bags and cargo", load.Baggage),
             Sum("Zero fuel", "zero fuel", load.ZeroFuel, type.MaximumZeroFuel, load),
-            Item("Block fuel", plan.Fuel.Aboard),
+            Item("Block fuel", plan.Fuel.Aboard) with { Weight = FuelView.Printed(plan).Aboard },
             Sum("Ramp", "ramp", load.Ramp, type.MaximumRamp, load),
             Item("Less taxi fuel", -plan.Fuel.Taxi),
             Sum("Takeoff", "takeoff", load.Takeoff, type.MaximumTakeoff, load),
@@ -49,6 +51,17 @@ internal sealed record WeightView
             Sum("Landing", "landing", load.Landing, type.MaximumLanding, load),
         ];
     }
+
+    /// <summary>Ramp, takeoff or landing weight, printed wherever it stands as it is beside its limit.</summary>
+    /// <param name="weight">The weight.</param>
+    /// <param name="limit">Its limit; null where the book gives none.</param>
+    public static Quantity Printed(Pounds weight, Pounds? limit) => limit is { } most ? Quantity.Trio(Quantity.Of(most), Quantity.Of(weight), isLeast: false).Actual : Quantity.Of(weight);
+
+    /// <summary>Payload that can still be added, printed as the margin of the weight that binds it; null where no limit is known.</summary>
+    /// <param name="plan">The leg.</param>
+    public static Quantity? Spare(LegPlan.Planned plan) => plan.PayloadSpare is { } spare
+        ? Of(plan).Select(line => line.Margin).FirstOrDefault(margin => margin is not null && Math.Abs(margin.Value - spare.Value) < Noise) ?? Quantity.Of(spare, RoundingWay.Down).Signed()
+        : null;
 
     private static WeightView Item(string what, Pounds weight) => new() { What = what, IsSum = false, Weight = Quantity.Of(weight) };
 
@@ -60,7 +73,7 @@ internal sealed record WeightView
         {
             What = what,
             IsSum = true,
-            Weight = held?.Actual ?? Quantity.Of(state.Weight),
+            Weight = Printed(state.Weight, limit),
             Limit = held?.Limit,
             Margin = held?.Margin,
             CentreOfGravity = load.HasMoments ? Quantity.Of(state.CentreOfGravity) : null,

@@ -172,7 +172,7 @@ public sealed class WatchTests : IDisposable
         using var program = Start();
         program.Line("legs:");
         var board = await _browser.GetStringAsync(program.Address);
-        Assert.Matches("content=\"default-src 'none'; connect-src 'self'; style-src 'unsafe-inline'; script-src 'self' 'sha256-[^']+'; base-uri 'none'; form-action 'none'\"", board);
+        Assert.Matches("content=\"default-src 'none'; connect-src 'self'; style-src 'unsafe-inline'; font-src data:; script-src 'self' 'sha256-[^']+'; base-uri 'none'; form-action 'none'\"", board);
         Assert.DoesNotContain("connect-src", File.ReadAllText(Path.Combine(_out, "index.html")), StringComparison.Ordinal);
         using var notices = new StreamReader(await _browser.GetStreamAsync(new Uri(program.Address, "live")));
         Assert.Equal("data: 1", await notices.ReadLineAsync());

@@ -23,6 +23,7 @@ public sealed class BrowserTests(ITestOutputHelper output)
     [InlineData("Batch.Paper.Tests/Specimen/chips-and-tables.html", 1.0)]
     [InlineData("Batch.Sheets.Tests/Golden/packet-ANA.html", 3.25)]
     [InlineData("Batch.Sheets.Tests/Golden/loads-XAND.html", 3.25)]
+    [InlineData("Batch.Sheets.Tests/Golden/loads-XAND-german.html", 3.25)]
     [InlineData("Batch.Sheets.Tests/Golden/values.html", 3.25)]
     public void Pages_words_and_places_agree_with_the_browser(string name, double down) => ExternalTool.InFolder(folder =>
     {

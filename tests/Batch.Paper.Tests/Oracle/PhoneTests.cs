@@ -20,7 +20,7 @@ public sealed class PhoneTests
         get
         {
             var data = new TheoryData<string, int>();
-            foreach (var page in new[] { "T101", "T101-metric", "T101-german", "packet-ANA", "loads-XAND", "mail-2", "index", "values" })
+            foreach (var page in new[] { "T101", "T101-metric", "T101-german", "packet-ANA", "loads-XAND", "loads-XAND-german", "mail-2", "index", "values" })
             {
                 data.Add(page, 390);
                 data.Add(page, 820);

@@ -28,6 +28,25 @@ public sealed class WebFacesTests(ITestOutputHelper output)
         Assert.All(a.Zip(b), pair => Assert.Equal(pair.Second.Right, pair.First.Right, 0.75));
     });
 
+    /// <summary>The board is not printed; the browser still has its letters, as wide as those of a print.</summary>
+    [SkippableFact]
+    public void A_page_that_is_not_printed_has_its_letters_too() => ExternalTool.InFolder(folder =>
+    {
+        var (chromium, pdftotext, pdffonts) = (Browser.Program, ExternalTool.Find("pdftotext"), ExternalTool.Find("pdffonts"));
+        Skip.If(chromium is null || pdftotext is null || pdffonts is null, "chromium or poppler is not installed");
+        var page = Page.Replace("<i>VAT</i>", "&Auml;ra", StringComparison.Ordinal);
+        var (theirs, ours) = (Path.Combine(folder, "theirs.pdf"), Path.Combine(folder, "ours.pdf"));
+        Browser.Bare(chromium, folder, new PdfPrinter().WithFaces(page), "--no-pdf-header-footer", "--print-to-pdf=" + theirs);
+        Skip.IfNot(File.Exists(theirs), "chromium printed nothing here");
+        File.WriteAllBytes(ours, new PdfPrinter().Print(page, new PrintOptions()).Pdf);
+        var fonts = ExternalTool.Run(pdffonts, theirs).Output.Split('\n').Skip(2).Where(line => line.Length > 0).ToArray();
+        Assert.Equal(3, fonts.Length);
+        Assert.All(fonts, line => Assert.Contains("SheetSans", line, StringComparison.Ordinal));
+        var (a, b) = (Words(pdftotext, theirs), Words(pdftotext, ours));
+        Assert.Equal(b.Select(word => word.Text), a.Select(word => word.Text));
+        Assert.All(a.Zip(b), pair => Assert.Equal(pair.Second.Right, pair.First.Right, 0.75));
+    });
+
     [Fact]
     public void A_page_without_head_or_faces_stays_as_it_is()
     {
