@@ -37,6 +37,7 @@ internal static class RecordReader
         {
             Trip = leg.Text("trip"),
             Number = leg.GetProperty("leg").GetInt32(),
+            Row = leg.TryGetProperty("row", out var row) ? row.GetInt32() : 0,
             Captain = leg.Text("captain"),
             SecondPilot = leg.Text("secondPilot"),
             FromName = leg.Text("fromName"),

@@ -5,6 +5,7 @@ using Batch.Flight.Filing;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
 using Batch.Sheets.Figures;
+using Batch.Sheets.Register;
 
 namespace Batch.Sheets.Run;
 
@@ -83,7 +84,7 @@ internal static class LegWriter
         if (plan.Leg is { } read)
             Names(json, read);
         else
-            BrokenNames(json, plan.Key, plan.Broken);
+            BrokenNames(json, plan);
         json.WriteString("state", StateWord.Of(leg.State));
         json.At("offBlocksUtc", plan.Leg?.OffBlocks);
         json.TextOrNull("fromZone", week.Plan.Input.Airports.GetValueOrDefault(plan.Leg?.From ?? "")?.Zone.Id);
@@ -109,10 +110,12 @@ internal static class LegWriter
         json.TextOrNull("secondPilot", leg.SecondPilot);
     }
 
-    private static void BrokenNames(Utf8JsonWriter json, LegKey key, BrokenLeg? broken)
+    private static void BrokenNames(Utf8JsonWriter json, LegPlan.Unplanned plan)
     {
-        json.WriteString("trip", key.Trip);
-        json.WriteNumber("leg", key.Number);
+        var broken = plan.Broken;
+        json.WriteString("trip", plan.Key.Trip);
+        json.WriteNumber("leg", plan.Key.Number);
+        if (UnreadNumber.Row(plan) is > 0 and var row) json.WriteNumber("row", row);
         json.WriteString("aircraft", broken?.Aircraft ?? "");
         json.WriteString("from", broken?.From ?? "");
         json.WriteString("to", broken?.To ?? "");
