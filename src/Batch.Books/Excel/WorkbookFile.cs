@@ -77,7 +77,7 @@ internal static class WorkbookFile
                 Name = title,
                 Rows = rows,
                 Merged = xml.Merged,
-                Remarks = xml.MergedRemark.Length > 0 ? [(place, State.Note, xml.MergedRemark)] : [],
+                Spread = xml.Spread,
                 Hidden = sheet.State is { } state && state.Value != SheetStateValues.Visible,
             });
         }

@@ -42,6 +42,9 @@ internal sealed class HeaderMatch
     /// <summary>Column letters by property name, shared by the origins of all rows.</summary>
     public ImmutableDictionary<string, string> Letters { get; private set; } = ImmutableDictionary<string, string>.Empty;
 
+    /// <summary>Amounts merged over several rows; they are not read.</summary>
+    public MergedAmounts? Merged { get; private set; }
+
     /// <summary>Finds the header row, places the columns and complains of what is missing, doubled, near or unknown; null where there is no header row.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="plan">What it is matched with.</param>
@@ -114,6 +117,7 @@ internal sealed class HeaderMatch
         Letters = placed.ToImmutableDictionary(pair => pair.Key.Field, pair => CellRef.Letters(pair.Value.Column), StringComparer.Ordinal);
         ComplainOfOthers(complaints);
         ComplainOfMissing(complaints);
+        Merged = MergedAmounts.Of(this, complaints);
     }
 
     private static UnitWord? Unit(Column column, HeaderText text, UnitDefaults defaults, out bool isUnknown)
