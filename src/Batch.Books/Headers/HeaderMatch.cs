@@ -72,7 +72,7 @@ internal sealed class HeaderMatch
             complaints.Add(
                 sheet.Place,
                 State.Fail,
-                $"{plan.Name} has no header row in its first {RowsSearched} rows; its rows could not be read",
+                $"{plan.Name} has no header row in its first {RowsSearched} rows; its rows could not be read{Separator(sheet)}",
                 expected: string.Join(", ", plan.Columns.Where(column => column.IsRequired).Select(column => column.Name)));
             return null;
         }
@@ -81,6 +81,12 @@ internal sealed class HeaderMatch
         match.Place(headers, known, defaults, complaints);
         return match;
     }
+
+    // A csv file with a delimiter that is not known has all of a row in one cell.
+    private static string Separator(RawSheet sheet) =>
+        sheet.Rows.All(row => row.Cells.Length == 1) && sheet.Rows.Take(RowsSearched).Count(row => row[1].Text.Contains('|', StringComparison.Ordinal)) * 2 > Math.Min(sheet.Rows.Count, RowsSearched)
+            ? "; its cells are parted by |: save it with commas, semicolons or tabs"
+            : "";
 
     private void Place(RawRow headers, Dictionary<string, Column> known, UnitDefaults defaults, Complaints complaints)
     {

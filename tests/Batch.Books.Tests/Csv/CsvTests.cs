@@ -34,6 +34,9 @@ public sealed class CsvTests
         Assert.Equal(Text, CsvText.Decode([.. Encoding.Unicode.GetPreamble(), .. Encoding.Unicode.GetBytes(Text)]));
         Assert.Equal(Text, CsvText.Decode(ansi.GetBytes(Text)));
         Assert.Equal("", CsvText.Decode([]));
+        const string Wide = "Trip,Name\nT1,Añd – €\n";
+        Assert.Equal(Wide, CsvText.Decode(Encoding.Unicode.GetBytes(Wide)));
+        Assert.Equal(Wide, CsvText.Decode(Encoding.BigEndianUnicode.GetBytes(Wide)));
     }
 
     [Fact]
