@@ -106,6 +106,7 @@ public sealed class OutputFolderTests
         var error = Assert.Throws<InputException>(() => new OutputFolder("."));
         Assert.Contains("the folder you are in", error.Message, StringComparison.Ordinal);
         Assert.Throws<InputException>(() => new OutputFolder(".."));
+        Assert.Contains("name of a folder", Assert.Throws<InputException>(() => new OutputFolder("")).Message, StringComparison.Ordinal);
     }
 
     private static void Write(string path, string text, bool commit, string? extra = null)

@@ -148,6 +148,14 @@ public sealed class CrewIssuesTests
     }
 
     [Fact]
+    public void A_reason_without_a_full_stop_gets_one()
+    {
+        const string Run = """{"madeAt":"2026-12-03T16:00:00Z","operator":"","operatorMail":"","wholeWeek":true,"crew":[],"legs":[{"trip":"T101","leg":0,"row":5,"captain":"RIM","state":"unplanned","why":"Leg is not a number"}]}""";
+        using var json = System.Text.Json.JsonDocument.Parse(Run);
+        Assert.Equal(["T101: The leg in row 5 could not be planned: Leg is not a number."], SomePost.Issue(WeekRecord.Of(json.RootElement), Ledger.Empty).Held.AsEnumerable());
+    }
+
+    [Fact]
     public void With_nothing_but_held_trips_nothing_is_due()
     {
         var issue = SomePost.Issue(SomePost.Week(First with { State = "fail", Failing = "FUEL-03" }), Ledger.Empty);

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 using Batch.Books.Cells;
+using Batch.Books.Files;
 using CsvHelper;
 
 namespace Batch.Books.Csv;
@@ -85,21 +86,7 @@ internal static partial class CsvFolder
     /// <summary>The bytes of a file, also while another program has it open.</summary>
     /// <param name="file">Path of the file.</param>
     /// <exception cref="BookException">It cannot be opened or is too large.</exception>
-    public static byte[] Bytes(string file)
-    {
-        try
-        {
-            using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            if (stream.Length > GreatestFile) throw new BookException($"{Path.GetFileName(file)} is too large to be a week's book");
-            using var copy = new MemoryStream((int)stream.Length);
-            stream.CopyTo(copy);
-            return copy.ToArray();
-        }
-        catch (Exception thrown) when (thrown is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{Path.GetFileName(file)} cannot be opened: {thrown.Message}", thrown);
-        }
-    }
+    public static byte[] Bytes(string file) => FileBytes.Read(file, Path.GetFileName(file), GreatestFile);
 
     [GeneratedRegex(@"^[+-]?\d+,\d+$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex CommaNumber();

@@ -23,6 +23,7 @@ public sealed class OutputFolder : IDisposable
     /// <exception cref="InputException">Something that is not an earlier run stands there, it cannot be written, or it is the folder the user is in.</exception>
     public OutputFolder(string place)
     {
+        if (string.IsNullOrWhiteSpace(place)) throw new InputException("--out: the name of a folder was expected, such as out.");
         _asGiven = place;
         _place = Path.TrimEndingDirectorySeparator(Path.GetFullPath(place));
         _old = _place + ".tripbatch-old";

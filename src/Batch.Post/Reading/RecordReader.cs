@@ -43,9 +43,12 @@ internal static class RecordReader
             FromName = leg.Text("fromName"),
             OffBlocks = Minute(leg, "offBlocksUtc"),
             Facts = isPlanned ? FactsReader.Read(leg) : null,
-            Trouble = isPlanned ? string.Join(" ", FactsReader.Failures(leg).Select(finding => finding.Text("text"))) : leg.Text("why"),
+            Trouble = isPlanned ? string.Join(" ", FactsReader.Failures(leg).Select(finding => finding.Text("text"))) : Sentence(leg.Text("why")),
         };
     }
+
+    // A reason that is a complaint about a cell has no full stop.
+    private static string Sentence(string why) => why.Length == 0 || why[^1] is '.' or '?' or '!' ? why : why + ".";
 
     private static PersonRecord Person(JsonElement person)
     {
