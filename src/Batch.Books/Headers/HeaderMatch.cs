@@ -82,9 +82,9 @@ internal sealed class HeaderMatch
         return match;
     }
 
-    // A csv file with a delimiter that is not known has all of a row in one cell.
+    // A csv file with a delimiter that is not known has most of a row in its first cell.
     private static string Separator(RawSheet sheet) =>
-        sheet.Rows.All(row => row.Cells.Length == 1) && sheet.Rows.Take(RowsSearched).Count(row => row[1].Text.Contains('|', StringComparison.Ordinal)) * 2 > Math.Min(sheet.Rows.Count, RowsSearched)
+        sheet.Rows.Take(RowsSearched).Count(row => row[1].Text.Contains('|', StringComparison.Ordinal)) * 2 > Math.Min(sheet.Rows.Count, RowsSearched)
             ? "; its cells are parted by |: save it with commas, semicolons or tabs"
             : "";
 
