@@ -38,6 +38,12 @@ public static class Program
             context.Cancel = !interrupt.IsCancellationRequested;
             interrupt.Cancel();
         });
+        if (Array.Exists(args, IsEmpty))
+        {
+            errors.WriteLine("A name or value on the command line is empty, as a variable of the shell that is not set makes it. Nothing was done.");
+            return ExitStatus.BadInput;
+        }
+
         try
         {
             var parsed = CommandTree.Build(new Terminal(output, errors), interrupt.Token).Parse(args);
@@ -74,4 +80,7 @@ public static class Program
             Console.CancelKeyPress -= Stop;
         }
     }
+
+    /// <summary>An empty argument, or an option with nothing after its <c>=</c>: it would mean "all" or "here" where the user named something.</summary>
+    private static bool IsEmpty(string argument) => string.IsNullOrWhiteSpace(argument) || (argument.StartsWith("--", StringComparison.Ordinal) && argument.IndexOf('=', StringComparison.Ordinal) == argument.Length - 1);
 }

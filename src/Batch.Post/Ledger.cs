@@ -23,6 +23,7 @@ public sealed class Ledger
     /// <exception cref="LedgerException">The file is in use, cannot be read, or is damaged elsewhere than in its last line.</exception>
     public static Ledger Read(string path)
     {
+        if (Directory.Exists(path)) throw new LedgerException($"{path} is a folder; the ledger is a file");
         if (!File.Exists(path)) return Empty;
         try
         {

@@ -9,6 +9,9 @@ public sealed record LegRecord
     /// <summary>Number; 0 where it could not be read.</summary>
     public required int Number { get; init; }
 
+    /// <summary>Row of the Legs sheet where the number could not be read; 0 elsewhere and where it is not known.</summary>
+    public int Row { get; init; }
+
     /// <summary>Code of the captain; may be empty.</summary>
     public string Captain { get; init; } = "";
 
@@ -27,16 +30,23 @@ public sealed record LegRecord
     /// <summary>Why it was not planned, or what fails, in one sentence; empty for a leg that does not fail.</summary>
     public string Trouble { get; init; } = "";
 
-    /// <summary>Trip and number.</summary>
-    public string Key => Trip + "/" + Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>Such as <c>T101/2</c>, or <c>T101, row 5</c> where the number could not be read.</summary>
+    public string Key =>
+        Number > 0 ? Trip + "/" + Text(Number)
+        : Row > 0 && !HasNoTrip ? Trip + ", row " + Text(Row)
+        : Trip;
 
     /// <summary>Whether the leg is kept from the crew: not planned, or it fails and nobody gave a reason.</summary>
     public bool IsHeld => Facts is null || (Facts.State == "fail" && Facts.Override.Length == 0);
 
     /// <summary>Whether trip and number could not be read, so that it may be any leg.</summary>
-    public bool IsNameless => Facts is null && (Number < 1 || Trip.StartsWith("row ", StringComparison.Ordinal));
+    public bool IsNameless => Facts is null && (Number < 1 || HasNoTrip);
+
+    private bool HasNoTrip => Trip.StartsWith("row ", StringComparison.Ordinal);
 
     /// <summary>Whether a person flies it.</summary>
     /// <param name="person">Code.</param>
     public bool IsFlownBy(string person) => string.Equals(Captain, person, StringComparison.OrdinalIgnoreCase) || string.Equals(SecondPilot, person, StringComparison.OrdinalIgnoreCase);
+
+    private static string Text(int number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

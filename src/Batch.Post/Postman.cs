@@ -15,6 +15,9 @@ public sealed class Postman(MailTarget target, LedgerPen pen, ImmutableArray<Tim
     /// <summary>Pauses that outlast a busy server and its grey list's first answer, some two minutes in all.</summary>
     public static ImmutableArray<TimeSpan> UsualPauses { get; } = [TimeSpan.FromSeconds(2), TimeSpan.FromSeconds(8), TimeSpan.FromSeconds(30), TimeSpan.FromSeconds(90)];
 
+    /// <summary>Told before each pause: why the first letter that is left was not taken, how many are left, and how long the pause is.</summary>
+    public Action<string, int, TimeSpan> Waits { get; init; } = (_, _, _) => { };
+
     /// <summary>Sends letters, one after another; one that fails does not stop the others.</summary>
     /// <param name="letters">The letters with what the ledger is to say of them.</param>
     /// <param name="progress">Told of each letter whose fate is decided.</param>
@@ -26,7 +29,9 @@ public sealed class Postman(MailTarget target, LedgerPen pen, ImmutableArray<Tim
         for (var round = 0; ; round++)
         {
             using (var line = new MailLine(target, pen)) Round(line, rounds, stop);
-            if (rounds.Open.IsEmpty || rounds.IsHopeless || round == pauses.Length || stop.IsCancellationRequested || stop.WaitHandle.WaitOne(pauses[round])) return rounds.Finish(stop.IsCancellationRequested);
+            if (rounds.Open.IsEmpty || rounds.IsHopeless || round == pauses.Length || stop.IsCancellationRequested) return rounds.Finish(stop.IsCancellationRequested);
+            Waits(rounds.Why(rounds.Open[0]), rounds.Open.Length, pauses[round]);
+            if (stop.WaitHandle.WaitOne(pauses[round])) return rounds.Finish(isStopped: true);
         }
     }
 

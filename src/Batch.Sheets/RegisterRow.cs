@@ -1,5 +1,6 @@
 using Batch.Checks;
 using Batch.Flight.Week;
+using Batch.Sheets.Register;
 
 namespace Batch.Sheets;
 
@@ -9,11 +10,17 @@ public sealed record RegisterRow
     /// <summary>Trip.</summary>
     public required string Trip { get; init; }
 
-    /// <summary>Leg number.</summary>
+    /// <summary>Leg number; 0 where it could not be read.</summary>
     public required int Leg { get; init; }
 
     /// <summary>What names the leg, also where its number could not be read.</summary>
     public LegKey Key { get; init; }
+
+    /// <summary>Row of the Legs sheet where the leg number could not be read; 0 elsewhere.</summary>
+    public int Row { get; init; }
+
+    /// <summary>The leg as a table shows it: its number, or <c>row 5</c> where that could not be read.</summary>
+    public string LegWord => UnreadNumber.Word(Leg, Row);
 
     /// <summary>Registration as written; may be empty.</summary>
     public required string Aircraft { get; init; }

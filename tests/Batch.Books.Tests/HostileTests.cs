@@ -21,9 +21,19 @@ public sealed class HostileTests
         Assert.Contains("folder", Refused(folder.File("Legs.csv")), StringComparison.Ordinal);
         Assert.Contains("password", Refused(folder.File("old.xlsx")), StringComparison.Ordinal);
         Assert.Contains("no book has a sheet Legs", Refused(GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx"))), StringComparison.Ordinal);
+        Assert.Contains("without a name", Refused(""), StringComparison.Ordinal);
         Assert.Contains("no book is given", Assert.Throws<BookException>(() => BookReader.Read([])).Message, StringComparison.Ordinal);
         var week = GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"));
         Assert.Contains("two books are called week.xlsx", Assert.Throws<BookException>(() => BookReader.Read([week, week])).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_book_that_never_ends_is_refused()
+    {
+        if (OperatingSystem.IsWindows()) return; // has no such device
+        using var folder = new TempFolder();
+        File.CreateSymbolicLink(folder.File("week.xlsx"), "/dev/zero");
+        Assert.Equal("week.xlsx is too large to be a week's book", Refused(folder.File("week.xlsx")));
     }
 
     [Fact]

@@ -16,6 +16,19 @@ public sealed class CommandLineTests
         }
     }
 
+    [Theory]
+    [InlineData("run", "")]
+    [InlineData("new", " ")]
+    [InlineData("import", "airports", "", "operator.xlsx")]
+    [InlineData("send", "out", "--only", "")]
+    [InlineData("send", "out", "--only=")]
+    public void An_empty_name_means_neither_all_nor_here(params string[] args)
+    {
+        var (status, output, errors) = SampleRun.Run(args);
+        Assert.Equal((2, ""), (status, output));
+        Assert.StartsWith("A name or value on the command line is empty", errors, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_misspelt_command_ends_with_status_2_and_names_the_near_one()
     {

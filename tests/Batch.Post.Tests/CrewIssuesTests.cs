@@ -136,6 +136,26 @@ public sealed class CrewIssuesTests
     }
 
     [Fact]
+    public void A_leg_whose_number_could_not_be_read_is_named_by_its_row()
+    {
+        var week = SomePost.Week(SomePost.Leg(First), SomePost.Unplanned("T101", 0) with { Row = 5 });
+        Assert.Equal(["T101: The leg in row 5 could not be planned: The route element NORRO is not known."], SomePost.Issue(week, Ledger.Empty).Held.AsEnumerable());
+        Assert.Equal(
+            ["T101, row 5: cannot be planned now. The route element NORRO is not known."],
+            Assert.Single(TripRevisions.Of(week, SomePost.Issued(SomePost.Week(First)))).Changes.AsEnumerable());
+        Assert.Equal("row 9", (SomePost.Unplanned("row 9", 0) with { Row = 9 }).Key);
+        Assert.Equal("row 9/2", SomePost.Unplanned("row 9", 2).Key);
+    }
+
+    [Fact]
+    public void A_reason_without_a_full_stop_gets_one()
+    {
+        const string Run = """{"madeAt":"2026-12-03T16:00:00Z","operator":"","operatorMail":"","wholeWeek":true,"crew":[],"legs":[{"trip":"T101","leg":0,"row":5,"captain":"RIM","state":"unplanned","why":"Leg is not a number"}]}""";
+        using var json = System.Text.Json.JsonDocument.Parse(Run);
+        Assert.Equal(["T101: The leg in row 5 could not be planned: Leg is not a number."], SomePost.Issue(WeekRecord.Of(json.RootElement), Ledger.Empty).Held.AsEnumerable());
+    }
+
+    [Fact]
     public void With_nothing_but_held_trips_nothing_is_due()
     {
         var issue = SomePost.Issue(SomePost.Week(First with { State = "fail", Failing = "FUEL-03" }), Ledger.Empty);

@@ -44,6 +44,13 @@ public class DutyBarTests
     }
 
     [Fact]
+    public void A_trip_name_wider_than_the_picture_is_drawn_all_the_same()
+    {
+        var name = new string('A', 300) + "/1";
+        Assert.Contains(Texts(Day with { Flights = [(name, Day.Flights[0].OffBlocks, Day.Flights[0].OnBlocks)] }), text => text.Value == name);
+    }
+
+    [Fact]
     public void A_duty_over_its_limit_says_so_in_words_and_by_hatching()
     {
         var late = DutyBar.Of(Night).Usual.Html;

@@ -15,7 +15,7 @@ public class FindingsTableTests
     {
         var bytes = FindingsTable.Csv(SampleWeek.Made);
         Assert.Equal([0xEF, 0xBB, 0xBF], bytes[..3]);
-        Assert.StartsWith("trip,leg,aircraft,date,check,title,state,required,actual,margin,unit,text,citation,basis,cells,actor,remedy,override\r\n", Text(bytes), StringComparison.Ordinal);
+        Assert.StartsWith("trip,leg,aircraft,date,check,title,state,required,actual,margin,unit,text,citation,basis,cells,actor,remedy,override,row\r\n", Text(bytes), StringComparison.Ordinal);
     }
 
     [Fact]

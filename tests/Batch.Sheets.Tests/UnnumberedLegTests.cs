@@ -44,6 +44,43 @@ public class UnnumberedLegTests
     public void A_row_without_trip_and_number_has_no_leg_0() =>
         Assert.DoesNotMatch("(?i)\\bleg 0\\b|>0</span>", Sheet("", "row 17"));
 
+    [Fact]
+    public void The_findings_leave_the_number_empty_and_say_the_row()
+    {
+        var lines = System.Text.Encoding.UTF8.GetString(FindingsTable.Csv(Week)).Split("\r\n").Where(line => line.StartsWith("T7,,", StringComparison.Ordinal)).ToArray();
+        Assert.Equal(6, lines.Length);
+        Assert.Equal(3, lines.Count(line => line.EndsWith(",5", StringComparison.Ordinal)));
+        Assert.Equal(3, lines.Count(line => line.EndsWith(",6", StringComparison.Ordinal)));
+        Assert.DoesNotContain("T7,0,", System.Text.Encoding.UTF8.GetString(FindingsTable.Csv(Week)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_register_says_the_row_and_links_each_leg_to_its_own_answers()
+    {
+        using var stream = new MemoryStream();
+        ComplianceRegister.Write(Week, stream);
+        using var book = new System.IO.Compression.ZipArchive(new MemoryStream(stream.ToArray()));
+        var sheets = book.Entries.Where(entry => entry.FullName.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal)).Select(entry =>
+        {
+            using var reader = new StreamReader(entry.Open());
+            return reader.ReadToEnd();
+        }).ToArray();
+        var legs = Assert.Single(sheets, sheet => sheet.Contains("Second pilot", StringComparison.Ordinal) && sheet.Contains("What fails", StringComparison.Ordinal));
+        Assert.Contains("row 5", legs, StringComparison.Ordinal);
+        Assert.Contains("row 6", legs, StringComparison.Ordinal);
+        var targets = legs.Split("Answers!A").Skip(1).Select(rest => string.Concat(rest.TakeWhile(char.IsAsciiDigit))).ToArray();
+        Assert.Equal(targets.Length, targets.Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(Week.Legs.Length, targets.Length);
+    }
+
+    [Fact]
+    public void The_run_record_says_the_row_beside_leg_0()
+    {
+        var legs = System.Text.Json.Nodes.JsonNode.Parse(RunRecord.Json(Week, SampleWeek.Facts))?["legs"]?.AsArray() ?? [];
+        Assert.Equal([("T7", 6), ("T7", 5)], legs.Where(leg => leg?["leg"]?.GetValue<int>() == 0 && leg["trip"]?.GetValue<string>() == "T7").Select(leg => (leg?["trip"]?.GetValue<string>() ?? "", leg?["row"]?.GetValue<int>() ?? 0)));
+        Assert.All(legs.Where(leg => leg?["leg"]?.GetValue<int>() > 0), leg => Assert.Null(leg?["row"]));
+    }
+
     private static string Sheet(string example, string trip)
     {
         var folder = example.Length == 0 ? TemplateFolder.Shipped : TemplateFolder.Over(RepositoryRoot.PathOf("templates", "examples", example));

@@ -14,6 +14,10 @@ internal sealed record MergedArea(string Name, int FirstRow, int FirstColumn, in
     /// <summary>Whether a cell is one of those that are not seen because the first stands for them.</summary>
     /// <param name="row">Row, 1 or more.</param>
     /// <param name="column">Column, A = 1.</param>
-    public bool Hides(int row, int column) =>
-        row >= FirstRow && row <= LastRow && column >= FirstColumn && column <= LastColumn && (row > FirstRow || column > FirstColumn);
+    public bool Hides(int row, int column) => Covers(row, column) && (row > FirstRow || column > FirstColumn);
+
+    /// <summary>Whether a cell is one of the area.</summary>
+    /// <param name="row">Row, 1 or more.</param>
+    /// <param name="column">Column, A = 1.</param>
+    public bool Covers(int row, int column) => row >= FirstRow && row <= LastRow && column >= FirstColumn && column <= LastColumn;
 }

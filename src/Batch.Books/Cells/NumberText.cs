@@ -9,6 +9,9 @@ internal static partial class NumberText
     /// <summary>Numbers further from zero than this stand in no book; they would not stay finite in reckoning.</summary>
     public const double Greatest = 1e12;
 
+    /// <summary>Begins the caution about a comma taken for the decimal sign.</summary>
+    public const string DecimalComma = "is read with a decimal comma: ";
+
     /// <summary>Splits <c>1,200 lb</c> into its number and what follows it.</summary>
     public static (string Number, string Unit) Split(string text)
     {
@@ -50,7 +53,7 @@ internal static partial class NumberText
             }
             else if (plain.Count(c => c == other) == 1 && !plain.Contains(mark, StringComparison.Ordinal))
             {
-                if (!decimalComma) caution = "is read with a decimal comma: " + plain.Replace(',', '.');
+                if (!decimalComma) caution = DecimalComma + plain.Replace(',', '.');
                 plain = plain.Replace(other, mark);
             }
             else

@@ -15,6 +15,9 @@ internal sealed record RawSheet
     /// <summary>Merged cells, in the order of the file.</summary>
     public ImmutableArray<MergedArea> Merged { get; init; } = [];
 
+    /// <summary>Those of them whose value was put into each of their rows.</summary>
+    public ImmutableArray<MergedArea> Spread { get; init; } = [];
+
     /// <summary>Whether the sheet itself is hidden.</summary>
     public bool Hidden { get; init; }
 

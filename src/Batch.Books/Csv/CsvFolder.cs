@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 using Batch.Books.Cells;
+using Batch.Books.Files;
 using CsvHelper;
 
 namespace Batch.Books.Csv;
@@ -46,7 +47,7 @@ internal static partial class CsvFolder
 
         var delimiter = CsvText.Delimiter(text);
         (text, var unclosed) = StrayQuotes.LeftOut(text, delimiter);
-        remarks = remarks.AddRange(unclosed.Take(20).Select(number => (place.At(number), State.Caution, "a quotation mark that opens a text is never closed, and was left out; see that the row is whole")));
+        remarks = remarks.AddRange(unclosed.Take(20).Select(number => (place.At(number), State.Caution, "a quotation mark opens a text that is never closed, or closed rows below, and was left out; see that the row is whole")));
         var malformed = new List<int>();
         var options = new CsvReaderOptions { Separator = delimiter, HasHeader = false, SkipEmptyLines = false, OnMalformedRecord = record => malformed.Add((int)record.RecordNumber) };
         var rows = new List<RawRow>();
@@ -58,6 +59,7 @@ internal static partial class CsvFolder
             for (var i = 0; i < cells.Length; i++) cells[i] = RawCell.OfText(record.GetString(i));
             var row = new RawRow(number, cells);
             if (!row.IsBlank) rows.Add(row);
+            if (Array.FindIndex(cells, cell => CsvLines.HoldsRows(cell.Text, delimiter)) is >= 0 and var field) remarks = remarks.Add((place.At(number, field + 1), State.Caution, "the text holds lines that look like rows; if they are, a quotation mark before them is one too many: take it out"));
         }
 
         remarks = remarks.AddRange(malformed.Distinct().Take(20).Select(number => (place.At(number), State.Caution, "a quotation mark stands where none is expected; the row may be cut wrongly")));
@@ -84,21 +86,7 @@ internal static partial class CsvFolder
     /// <summary>The bytes of a file, also while another program has it open.</summary>
     /// <param name="file">Path of the file.</param>
     /// <exception cref="BookException">It cannot be opened or is too large.</exception>
-    public static byte[] Bytes(string file)
-    {
-        try
-        {
-            using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            if (stream.Length > GreatestFile) throw new BookException($"{Path.GetFileName(file)} is too large to be a week's book");
-            using var copy = new MemoryStream((int)stream.Length);
-            stream.CopyTo(copy);
-            return copy.ToArray();
-        }
-        catch (Exception thrown) when (thrown is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{Path.GetFileName(file)} cannot be opened: {thrown.Message}", thrown);
-        }
-    }
+    public static byte[] Bytes(string file) => FileBytes.Read(file, Path.GetFileName(file), GreatestFile);
 
     [GeneratedRegex(@"^[+-]?\d+,\d+$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex CommaNumber();

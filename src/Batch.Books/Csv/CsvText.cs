@@ -9,12 +9,13 @@ internal static class CsvText
 
     private static readonly Encoding Windows1252 = CodePagesEncodingProvider.Instance.GetEncoding(1252) ?? throw new InvalidOperationException("code page 1252 ships with the runtime");
 
-    /// <summary>The text: UTF-8 with or without byte order mark, UTF-16 with one, else Windows-1252.</summary>
+    /// <summary>The text: UTF-8 with or without byte order mark, UTF-16 with one or plainly without, else Windows-1252.</summary>
     public static string Decode(byte[] bytes)
     {
         if (bytes is [0xEF, 0xBB, 0xBF, ..]) bytes = bytes[3..];
         if (bytes is [0xFF, 0xFE, ..]) return Encoding.Unicode.GetString(bytes, 2, bytes.Length - 2);
         if (bytes is [0xFE, 0xFF, ..]) return Encoding.BigEndianUnicode.GetString(bytes, 2, bytes.Length - 2);
+        if (Unmarked(bytes) is { } wide) return wide.GetString(bytes);
         try
         {
             return Strict.GetString(bytes);
@@ -25,6 +26,20 @@ internal static class CsvText
         }
     }
 
+    // Headers, delimiters and figures are letters below 256, of which UTF-16 has every second byte zero; no other text has.
+    private static Encoding? Unmarked(byte[] bytes)
+    {
+        if (bytes.Length < 4 || bytes.Length % 2 != 0) return null;
+        Span<int> zeros = stackalloc int[2];
+        for (var i = 0; i < bytes.Length; i++)
+        {
+            if (bytes[i] == 0) zeros[i % 2]++;
+        }
+
+        var half = bytes.Length / 2;
+        return zeros[0] == 0 && zeros[1] * 2 > half ? Encoding.Unicode : zeros[1] == 0 && zeros[0] * 2 > half ? Encoding.BigEndianUnicode : null;
+    }
+
     /// <summary>A text in the encoding and with the byte order mark of a file; in UTF-8 with a mark where that encoding has no such letters.</summary>
     /// <param name="text">The text.</param>
     /// <param name="like">The file.</param>
@@ -33,6 +48,7 @@ internal static class CsvText
         if (like is [0xEF, 0xBB, 0xBF, ..]) return [0xEF, 0xBB, 0xBF, .. Strict.GetBytes(text)];
         if (like is [0xFF, 0xFE, ..]) return [0xFF, 0xFE, .. Encoding.Unicode.GetBytes(text)];
         if (like is [0xFE, 0xFF, ..]) return [0xFE, 0xFF, .. Encoding.BigEndianUnicode.GetBytes(text)];
+        if (Unmarked(like) is { } wide) return wide.GetBytes(text);
         try
         {
             Strict.GetString(like);

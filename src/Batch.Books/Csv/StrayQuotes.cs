@@ -4,7 +4,7 @@ namespace Batch.Books.Csv;
 
 /// <summary>
 /// Leaves out quotation marks that open a field and are never closed. A field that is quoted ends before a delimiter or a line end (RFC 4180, 2.5 to 2.7); one that runs over line ends and stops elsewhere has
-/// swallowed the rows between.
+/// swallowed the rows between; so has one between two strays, whose lines are each as long as the file's rows.
 /// </summary>
 internal static class StrayQuotes
 {
@@ -16,13 +16,14 @@ internal static class StrayQuotes
         var kept = new StringBuilder();
         var records = ImmutableArray.CreateBuilder<int>();
         var (record, isFieldStart, from) = (1, true, 0);
+        var width = new Lazy<int>(() => CsvLines.UsualDelimiters(text, delimiter));
         for (var i = 0; i < text.Length; i++)
         {
             if (text[i] == '"' && isFieldStart)
             {
                 isFieldStart = false;
                 var end = End(text, i);
-                if (!IsStray(text, i, end, delimiter))
+                if (!IsStray(text, i, end, delimiter) && !CsvLines.AreRows(text, i, end, delimiter, width))
                 {
                     i = end;
                     continue;

@@ -23,14 +23,15 @@ internal sealed class MergedCells(string book)
 
     /// <summary>Puts the value of each area over rows into its rows that hold anything else.</summary>
     /// <param name="rows">The rows of the sheet, in the order of their numbers.</param>
-    /// <returns>What is to be said about it; empty for nothing.</returns>
+    /// <returns>The areas whose value was put into another row.</returns>
     /// <exception cref="BookException">More cells are merged than a sheet could need.</exception>
-    public string Spread(List<RawRow> rows)
+    public ImmutableArray<MergedArea> Spread(List<RawRow> rows)
     {
-        var spread = new List<string>();
+        var spread = ImmutableArray.CreateBuilder<MergedArea>();
         var cells = 0;
-        foreach (var (written, top, column, bottom, _) in _areas.Where(area => area.IsOverRows))
+        foreach (var area in _areas.Where(area => area.IsOverRows))
         {
+            var (_, top, column, bottom, _) = area;
             var first = rows.FindIndex(row => row.Number >= top);
             if (first < 0 || rows[first].Number != top || rows[first][column] is not { IsBlank: false } value) continue;
             var isRead = false;
@@ -41,10 +42,10 @@ internal sealed class MergedCells(string book)
                 isRead = true;
             }
 
-            if (isRead) spread.Add(written);
+            if (isRead) spread.Add(area);
         }
 
-        return spread.Count == 0 ? "" : $"the value of cells merged over rows was read in each row: {string.Join(", ", spread.Take(12))}" + (spread.Count > 12 ? " and more" : "");
+        return spread.ToImmutable();
     }
 
     private static RawRow With(RawRow row, int column, RawCell value)

@@ -18,8 +18,8 @@ internal sealed class SheetXml(IReadOnlyList<string> texts, NumberLook[] looks, 
     private readonly MergedCells _merged = new(book);
     private int _read;
 
-    /// <summary>What is to be said about cells merged over rows, once the rows are read; empty for nothing.</summary>
-    public string MergedRemark { get; private set; } = "";
+    /// <summary>The merged cells whose value was put into other rows, once the rows are read.</summary>
+    public ImmutableArray<MergedArea> Spread { get; private set; } = [];
 
     /// <summary>The merged cells, once the rows are read.</summary>
     public ImmutableArray<MergedArea> Merged => _merged.Areas;
@@ -41,7 +41,7 @@ internal sealed class SheetXml(IReadOnlyList<string> texts, NumberLook[] looks, 
             if (_cells.Exists(cell => !cell.IsBlank)) rows.Add(new RawRow(number, [.. _cells], hidden));
         }
 
-        MergedRemark = _merged.Spread(rows);
+        Spread = _merged.Spread(rows);
         return rows;
     }
 

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Xml;
 using Batch.Books.Cells;
+using Batch.Books.Files;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
 
@@ -36,9 +37,12 @@ internal static class WorkbookFile
         catch (Exception thrown) when (thrown is OpenXmlPackageException or InvalidDataException or FileFormatException or XmlException or IOException or ArgumentException
             or FormatException or NotSupportedException or InvalidOperationException or KeyNotFoundException or UriFormatException or NullReferenceException or InvalidCastException or IndexOutOfRangeException)
         {
-            throw new BookException($"{name} is not a workbook that can be read ({thrown.Message.TrimEnd('.')}); open it in a spreadsheet program and save it as .xlsx", thrown);
+            throw new BookException($"{name} is not a workbook that can be read ({Reason(thrown)}); open it in a spreadsheet program and save it as .xlsx", thrown);
         }
     }
+
+    private static string Reason(Exception thrown) =>
+        thrown is XmlException && thrown.Message.Contains("DTD", StringComparison.Ordinal) ? "a part of it declares entities, as no spreadsheet program does" : thrown.Message.TrimEnd('.');
 
     private static SpreadsheetDocument Open(byte[] bytes)
     {
@@ -77,7 +81,7 @@ internal static class WorkbookFile
                 Name = title,
                 Rows = rows,
                 Merged = xml.Merged,
-                Remarks = xml.MergedRemark.Length > 0 ? [(place, State.Note, xml.MergedRemark)] : [],
+                Spread = xml.Spread,
                 Hidden = sheet.State is { } state && state.Value != SheetStateValues.Visible,
             });
         }
@@ -89,19 +93,5 @@ internal static class WorkbookFile
     /// <param name="path">Path of the file.</param>
     /// <param name="name">Its name, for refusals.</param>
     /// <exception cref="BookException">It cannot be opened or is too large.</exception>
-    public static byte[] Bytes(string path, string name)
-    {
-        try
-        {
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            if (file.Length > GreatestFile) throw new BookException($"{name} is too large to be a week's book");
-            using var copy = new MemoryStream((int)file.Length);
-            file.CopyTo(copy);
-            return copy.ToArray();
-        }
-        catch (Exception thrown) when (thrown is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{name} cannot be opened: {thrown.Message}", thrown);
-        }
-    }
+    public static byte[] Bytes(string path, string name) => FileBytes.Read(path, name, GreatestFile);
 }

@@ -23,6 +23,7 @@ internal static class BookFiles
 
     private static IEnumerable<BookFile> Of(string path)
     {
+        if (string.IsNullOrWhiteSpace(path)) throw new BookException("a book was given without a name");
         if (Directory.Exists(path)) return Folder(path);
         if (!File.Exists(path)) throw new BookException($"{path} does not exist");
         if (!IsWorkbook(path)) throw new BookException($"{Path.GetFileName(path)} is not a workbook (.xlsx) or a folder" + (path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) ? "; give the folder the csv files stand in" : IsOther(path) ? "; " + SaveAs : ""));

@@ -42,6 +42,9 @@ internal sealed class HeaderMatch
     /// <summary>Column letters by property name, shared by the origins of all rows.</summary>
     public ImmutableDictionary<string, string> Letters { get; private set; } = ImmutableDictionary<string, string>.Empty;
 
+    /// <summary>Amounts merged over several rows; they are not read.</summary>
+    public MergedAmounts? Merged { get; private set; }
+
     /// <summary>Finds the header row, places the columns and complains of what is missing, doubled, near or unknown; null where there is no header row.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="plan">What it is matched with.</param>
@@ -69,7 +72,7 @@ internal sealed class HeaderMatch
             complaints.Add(
                 sheet.Place,
                 State.Fail,
-                $"{plan.Name} has no header row in its first {RowsSearched} rows; its rows could not be read",
+                $"{plan.Name} has no header row in its first {RowsSearched} rows; its rows could not be read{Separator(sheet)}",
                 expected: string.Join(", ", plan.Columns.Where(column => column.IsRequired).Select(column => column.Name)));
             return null;
         }
@@ -78,6 +81,12 @@ internal sealed class HeaderMatch
         match.Place(headers, known, defaults, complaints);
         return match;
     }
+
+    // A csv file with a delimiter that is not known has most of a row in its first cell.
+    private static string Separator(RawSheet sheet) =>
+        sheet.Rows.Take(RowsSearched).Count(row => row[1].Text.Contains('|', StringComparison.Ordinal)) * 2 > Math.Min(sheet.Rows.Count, RowsSearched)
+            ? "; its cells are parted by |: save it with commas, semicolons or tabs"
+            : "";
 
     private void Place(RawRow headers, Dictionary<string, Column> known, UnitDefaults defaults, Complaints complaints)
     {
@@ -114,6 +123,7 @@ internal sealed class HeaderMatch
         Letters = placed.ToImmutableDictionary(pair => pair.Key.Field, pair => CellRef.Letters(pair.Value.Column), StringComparer.Ordinal);
         ComplainOfOthers(complaints);
         ComplainOfMissing(complaints);
+        Merged = MergedAmounts.Of(this, complaints);
     }
 
     private static UnitWord? Unit(Column column, HeaderText text, UnitDefaults defaults, out bool isUnknown)

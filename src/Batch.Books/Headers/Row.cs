@@ -84,6 +84,12 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
         value = default;
         if (!header.Placed.TryGetValue(column, out var placed)) return false;
         var cell = raw[placed.Column];
+        if (header.Merged?.At(raw.Number, placed.Column) is { } merged)
+        {
+            _fails.Add(merged);
+            return false;
+        }
+
         if (cell.IsBlank) return false;
         if (placed.Blocked is { } blocked)
         {
@@ -105,7 +111,8 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
 
         var reading = column.Read(cell, placed.Setting);
         value = reading.Value;
-        if (reading.Complaint.Length > 0) Complain(reading.IsGood ? State.Caution : State.Fail, column, $"{column.Name} {reading.Complaint}", reading.Expected);
+        if (reading.IsGood && reading.Complaint.StartsWith(NumberText.DecimalComma, StringComparison.Ordinal)) complaints.AddOnceAColumn(At(column), State.Caution, $"{column.Name} {reading.Complaint}", cell.Text, reading.Expected);
+        else if (reading.Complaint.Length > 0) Complain(reading.IsGood ? State.Caution : State.Fail, column, $"{column.Name} {reading.Complaint}", reading.Expected);
         return reading.IsGood;
     }
 

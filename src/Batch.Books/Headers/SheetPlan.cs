@@ -5,6 +5,7 @@ internal sealed class SheetPlan(string name, string book, string meaning)
 {
     private readonly List<Column> _columns = [];
     private readonly List<Column> _items = [];
+    private readonly HashSet<Column> _amounts = [];
 
     /// <summary>Name of the sheet.</summary>
     public string Name => name;
@@ -30,6 +31,16 @@ internal sealed class SheetPlan(string name, string book, string meaning)
         _columns.Add(column);
         return column;
     }
+
+    /// <summary>Declares a column of amounts that add up: one cell merged over several rows may mean the amount of each or of all together.</summary>
+    public Column<T> AddAmount<T>(Column<T> column)
+    {
+        _amounts.Add(column);
+        return Add(column);
+    }
+
+    /// <summary>Whether the amounts of a column add up.</summary>
+    public bool IsAmount(Column column) => _amounts.Contains(column);
 
     /// <summary>Declares an item.</summary>
     public Column<T> AddItem<T>(Column<T> item)

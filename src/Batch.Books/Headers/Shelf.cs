@@ -43,6 +43,7 @@ internal sealed class Shelf
         {
             if (HeaderMatch.Find(sheet, plan, Defaults(sheet.Place.Book), Complaints) is not { } header) continue;
             RemarkOnHidden(sheet, header);
+            RemarkOnMerged(sheet, header);
             foreach (var raw in sheet.Rows)
             {
                 if (raw.Number <= header.Row || HoldsOnlyResults(raw, header)) continue;
@@ -116,6 +117,12 @@ internal sealed class Shelf
         if (hidden.Length == 0) return;
         var listed = string.Join(", ", Ranges(hidden).Take(12));
         Complaints.Add(sheet.Place, State.Note, $"hidden or filtered rows were read: {listed}" + (Ranges(hidden).Skip(12).Any() ? " and more" : ""));
+    }
+
+    private void RemarkOnMerged(RawSheet sheet, HeaderMatch header)
+    {
+        var spread = sheet.Spread.Where(area => header.Merged?.Contains(area) != true).Select(area => area.Name).ToArray();
+        if (spread.Length > 0) Complaints.Add(sheet.Place, State.Note, $"the value of cells merged over rows was read in each row: {string.Join(", ", spread.Take(12))}" + (spread.Length > 12 ? " and more" : ""));
     }
 
     private static IEnumerable<string> Ranges(int[] numbers)

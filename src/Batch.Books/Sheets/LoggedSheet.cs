@@ -13,12 +13,12 @@ internal static class LoggedSheet
 
     private static readonly Column<string> Crew = Plan.Add(ColumnKinds.Ident("Crew", nameof(LoggedDuty.Crew), "Code of the pilot.", ColumnKinds.Starred, "Code", "Pilot"));
     private static readonly Column<LocalDate> Date = Plan.Add(ColumnKinds.Date("Date", nameof(LoggedDuty.Date), "Day.", ColumnKinds.Starred));
-    private static readonly Column<double> Time = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Flight time", nameof(LoggedDuty.FlightTime), "Flight time, block to block; 0 without times of duty for a day off.", ColumnKinds.Starred, "Block time"));
+    private static readonly Column<double> Time = Plan.AddAmount(ColumnKinds.Span(Quantity.Hours, "Flight time", nameof(LoggedDuty.FlightTime), "Flight time, block to block; 0 without times of duty for a day off.", ColumnKinds.Starred, "Block time"));
     private static readonly Column<Cells.WrittenTime> On = Plan.Add(ColumnKinds.UtcClock("Duty on", nameof(LoggedDuty.DutyOn), "Start of duty, UTC."));
     private static readonly Column<Cells.WrittenTime> Off = Plan.Add(ColumnKinds.UtcClock("Duty off", nameof(LoggedDuty.DutyOff), "End of duty, UTC."));
     private static readonly Column<ImmutableArray<string>> Airports = Plan.Add(ColumnKinds.List("Airports", nameof(LoggedDuty.Airports), "Idents of the airports landed at on the day, with commas.", false, "Airport", "Landed at"));
 
-    private static readonly Column<double> Overrun = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Overrun", nameof(LoggedDuty.Overrun), "How far flight time went over the limit of the day for causes beyond control; 0 for a day within it."));
+    private static readonly Column<double> Overrun = Plan.AddAmount(ColumnKinds.Span(Quantity.Minutes, "Overrun", nameof(LoggedDuty.Overrun), "How far flight time went over the limit of the day for causes beyond control; 0 for a day within it."));
 
     /// <summary>The rows in book order.</summary>
     public static ImmutableArray<LoggedDuty> Read(Shelf shelf, Register<CrewMember> crew)

@@ -23,15 +23,15 @@ internal static class ManifestSheet
         nameof(ManifestLine.Category),
         "Category, which gives the standard weight where none is stated.",
         [("adult", PersonCategory.Adult), ("man", PersonCategory.Man), ("woman", PersonCategory.Woman), ("child", PersonCategory.Child), ("infant", PersonCategory.Infant), ("male", PersonCategory.Man), ("female", PersonCategory.Woman)]));
-    private static readonly Column<double> Weight = Plan.Add(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(ManifestLine.Weight), "Weight with what is carried on the person."));
+    private static readonly Column<double> Weight = Plan.AddAmount(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(ManifestLine.Weight), "Weight with what is carried on the person."));
     private static readonly Column<string> WeightBasis = Plan.Add(ColumnKinds.Word(
         "Weight basis",
         nameof(ManifestLine.WeightBasis),
         "What the weight is: stated by the passenger alone, with allowances for clothing and hand baggage, or weighed with them; empty for what the Operator sheet says.",
         WeightBases));
 
-    private static readonly Column<double> Bags = Plan.Add(ColumnKinds.NotNegative(Quantity.Weight, "Bags", nameof(ManifestLine.Bags), "Weight of the checked bags.", false, "Bag weight", "Baggage"));
-    private static readonly Column<int> BagCount = Plan.Add(ColumnKinds.Whole("Bag count", nameof(ManifestLine.BagCount), "Number of bags.", 0, 1000));
+    private static readonly Column<double> Bags = Plan.AddAmount(ColumnKinds.NotNegative(Quantity.Weight, "Bags", nameof(ManifestLine.Bags), "Weight of the checked bags.", false, "Bag weight", "Baggage"));
+    private static readonly Column<int> BagCount = Plan.AddAmount(ColumnKinds.Whole("Bag count", nameof(ManifestLine.BagCount), "Number of bags.", 0, 1000));
     private static readonly Column<string> Seat = Plan.Add(ColumnKinds.Text("Seat", nameof(ManifestLine.Seat), "Seat or station asked for."));
     private static readonly Column<string> Notes = Plan.Add(ColumnKinds.Text("Notes", nameof(ManifestLine.Notes), "Notes."));
 

@@ -20,8 +20,8 @@ internal static class StationsSheet
         [("seat", StationKind.Seat), ("bags", StationKind.Bags), ("crew", StationKind.Crew), ("seats", StationKind.Seat), ("bag", StationKind.Bags), ("baggage", StationKind.Bags), ("cargo", StationKind.Bags), ("pilot", StationKind.Crew), ("pilots", StationKind.Crew)],
         ColumnKinds.Starred));
     private static readonly Column<double> Arm = Plan.Add(ColumnKinds.Number(Quantity.Arm, "Arm", nameof(Station.Arm), "Arm of the load put here, aft of the datum.", ColumnKinds.Starred));
-    private static readonly Column<int> Seats = Plan.Add(ColumnKinds.Whole("Seats", nameof(Station.Seats), "Number of seats here.", 0, 100));
-    private static readonly Column<double> Maximum = Plan.Add(ColumnKinds.AboveZero(Quantity.Weight, "Maximum", nameof(Station.Maximum), "Greatest weight allowed here.", false, "Maximum weight", "Max"));
+    private static readonly Column<int> Seats = Plan.AddAmount(ColumnKinds.Whole("Seats", nameof(Station.Seats), "Number of seats here.", 0, 100));
+    private static readonly Column<double> Maximum = Plan.AddAmount(ColumnKinds.AboveZero(Quantity.Weight, "Maximum", nameof(Station.Maximum), "Greatest weight allowed here.", false, "Maximum weight", "Max"));
     private static readonly Column<int> FillOrder = Plan.Add(ColumnKinds.Whole("Fill order", nameof(Station.FillOrder), "Order of filling, low first.", 0, 1000));
 
     /// <summary>The stations of each type, in book order.</summary>

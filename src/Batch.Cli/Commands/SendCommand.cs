@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Batch.Cli.Pipeline;
 using Batch.Post;
 
@@ -59,6 +60,7 @@ internal static class SendCommand
                 Again = Names(parsed.GetValue(again)),
                 Cancelled = Names(parsed.GetValue(cancel)),
                 Templates = parsed.GetValue(templates),
+                Waits = (why, left, pause) => terminal.Errors.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{why}; the {(left == 1 ? "letter that is left is" : $"{left} letters that are left are")} tried again in {pause.TotalSeconds:0} s.")),
             };
             var text = new SendText(terminal);
             using var said = interrupt.Register(() => terminal.Errors.WriteLine("Stopping when the letter at hand is done; Ctrl-C again stops at once, and the next run carries on."));

@@ -2,12 +2,16 @@ namespace Batch.Cli.Pipeline;
 
 /// <summary>
 /// The folder that receives a run, written beside its place and swapped in whole: until <see cref="Commit"/> the last good run stands untouched, and a run that
-/// breaks off leaves it so.
+/// breaks off leaves it so. What else stands in the folder, such as a book of the user's own, is taken along.
 /// </summary>
 public sealed class OutputFolder : IDisposable
 {
     private const string RecordName = "run.json";
 
+    /// <summary>What a run or the sending of it writes; what stands under other names is the user's own.</summary>
+    private static readonly ImmutableHashSet<string> Own = ImmutableHashSet.Create(StringComparer.OrdinalIgnoreCase, "index.html", RecordName, "findings.csv", "register.xlsx", "sheets", "packets", "loads", "calendar", "drafts");
+
+    private readonly string _asGiven;
     private readonly string _place;
     private readonly string _old;
     private readonly string _work;
@@ -16,18 +20,24 @@ public sealed class OutputFolder : IDisposable
 
     /// <summary>Prepares to write.</summary>
     /// <param name="place">Where the finished folder is to stand.</param>
-    /// <exception cref="InputException">Something that is not an earlier run stands there.</exception>
+    /// <exception cref="InputException">Something that is not an earlier run stands there, it cannot be written, or it is the folder the user is in.</exception>
     public OutputFolder(string place)
     {
+        if (string.IsNullOrWhiteSpace(place)) throw new InputException("--out: the name of a folder was expected, such as out.");
+        _asGiven = place;
         _place = Path.TrimEndingDirectorySeparator(Path.GetFullPath(place));
-        _old = _place + ".old";
-        Restore();
+        _old = _place + ".tripbatch-old";
+        if (IsCurrent()) throw new InputException($"{place} is the folder you are in, and a run replaces its folder whole; name one inside it, such as --out {Path.Combine(place, "out")}.");
+        Written(Restore);
         if (File.Exists(_place)) throw new InputException($"{place} is a file; --out names a folder.");
         if (Directory.Exists(_place) && Directory.EnumerateFileSystemEntries(_place).Any() && !File.Exists(Path.Combine(_place, RecordName)))
             throw new InputException($"{place} holds files that are not an earlier run; name another folder with --out, or empty it.");
-        _work = _place + ".new";
-        if (Directory.Exists(_work)) Directory.Delete(_work, recursive: true);
-        Directory.CreateDirectory(_work);
+        _work = _place + ".tripbatch-new";
+        Written(() =>
+        {
+            if (Directory.Exists(_work)) Directory.Delete(_work, recursive: true);
+            Directory.CreateDirectory(_work);
+        });
     }
 
     /// <summary>What was written, by path inside the folder.</summary>
@@ -36,20 +46,25 @@ public sealed class OutputFolder : IDisposable
     /// <summary>Writes a file.</summary>
     /// <param name="name">Path inside the folder, with forward slashes.</param>
     /// <param name="content">Content.</param>
+    /// <exception cref="InputException">It cannot be written.</exception>
     public void Write(string name, byte[] content)
     {
-        File.WriteAllBytes(PathOf(name), content);
+        Written(() => File.WriteAllBytes(PathOf(name), content));
         _files[name] = content;
     }
 
     /// <summary>Writes a file piece by piece.</summary>
     /// <param name="name">Path inside the folder, with forward slashes.</param>
     /// <param name="content">Writes the content.</param>
+    /// <exception cref="InputException">It cannot be written.</exception>
     public void Write(string name, Action<Stream> content)
     {
-        var path = PathOf(name);
-        using (var file = File.Create(path)) content(file);
-        _files[name] = File.ReadAllBytes(path);
+        Written(() =>
+        {
+            var path = PathOf(name);
+            using (var file = File.Create(path)) content(file);
+            _files[name] = File.ReadAllBytes(path);
+        });
     }
 
     /// <summary>A file of the run that stands there; null where it has none.</summary>
@@ -68,13 +83,17 @@ public sealed class OutputFolder : IDisposable
     }
 
     /// <summary>Swaps the finished folder into its place.</summary>
-    public void Commit()
+    /// <param name="books">The books of the run; those that stand in the folder stay there.</param>
+    /// <exception cref="InputException">It cannot be written.</exception>
+    public void Commit(params IEnumerable<string> books) => Written(() =>
     {
         if (Directory.Exists(_place)) Directory.Move(_place, _old);
         Directory.Move(_work, _place);
         _isCommitted = true;
-        if (Directory.Exists(_old)) Directory.Delete(_old, recursive: true);
-    }
+        if (!Directory.Exists(_old)) return;
+        foreach (var book in books.Select(book => Path.GetRelativePath(_place, Path.GetFullPath(book))).Where(book => Path.GetFileName(book) == book)) Take(Path.Combine(_old, book));
+        LeaveOld();
+    });
 
     /// <summary>Removes what was written when the run did not come to its end.</summary>
     public void Dispose()
@@ -87,7 +106,42 @@ public sealed class OutputFolder : IDisposable
     private void Restore()
     {
         if (!Directory.Exists(_old)) return;
-        if (Directory.Exists(_place)) Directory.Delete(_old, recursive: true);
+        if (Directory.Exists(_place)) LeaveOld();
         else Directory.Move(_old, _place);
+    }
+
+    /// <summary>Takes what is the user's own along from the folder before, then removes it.</summary>
+    private void LeaveOld()
+    {
+        foreach (var entry in Directory.GetFileSystemEntries(_old).Where(entry => !IsOwn(Path.GetFileName(entry)))) Take(entry);
+        Directory.Delete(_old, recursive: true);
+    }
+
+    private void Take(string entry)
+    {
+        var path = Path.Combine(_place, Path.GetFileName(entry));
+        if (Path.Exists(path)) return;
+        if (Directory.Exists(entry)) Directory.Move(entry, path);
+        else if (File.Exists(entry)) File.Move(entry, path);
+    }
+
+    private static bool IsOwn(string name) => Own.Contains(name) || (name.StartsWith("checked", StringComparison.OrdinalIgnoreCase) && (Path.GetExtension(name).ToUpperInvariant() is ".XLSX" or ".XLSM"));
+
+    private bool IsCurrent()
+    {
+        var current = Path.TrimEndingDirectorySeparator(Path.GetFullPath("."));
+        return current == _place || current.StartsWith(_place + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+    }
+
+    private void Written(Action write)
+    {
+        try
+        {
+            write();
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new InputException($"{_asGiven} cannot be written: {error.Message.TrimEnd('.')}. The last finished run stands as it was.", error);
+        }
     }
 }

@@ -34,4 +34,7 @@ public sealed record SendOptions
 
     /// <summary>Pauses before later tries.</summary>
     public ImmutableArray<TimeSpan> Pauses { get; init; } = Postman.UsualPauses;
+
+    /// <summary>Told before each pause: why the first letter that is left was not taken, how many are left, and how long the pause is.</summary>
+    public Action<string, int, TimeSpan> Waits { get; init; } = (_, _, _) => { };
 }

@@ -55,7 +55,7 @@ public static class SendRun
         };
         if (!report.TemplateProblems.IsEmpty) return report;
         (LedgerPacket Packet, MailLetter Letter)[] ready = [.. letters.Where(letter => letter.Letter is not null).Select(letter => (letter.Packet!, letter.Letter!))];
-        if (options.Target is { } target && pen is not null) return report with { Deliveries = new Postman(target, pen, options.Pauses).Send(ready, progress, stop) };
+        if (options.Target is { } target && pen is not null) return report with { Deliveries = new Postman(target, pen, options.Pauses) { Waits = options.Waits }.Send(ready, progress, stop) };
         return report with { Drafts = Draft(options, ready, pen) };
     }
 

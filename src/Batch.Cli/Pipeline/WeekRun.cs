@@ -42,7 +42,7 @@ public static class WeekRun
             _ => null);
         foreach (var book in books?.Files ?? []) folder.Write(book.Name, [.. book.Content]);
         cancel.ThrowIfCancellationRequested();
-        folder.Commit();
+        folder.Commit(options.Books);
         return new RunReport(
             new WeekResult(week, read.Faults.AddRange(guard.Faults)),
             [.. sheets.Where(sheet => sheet.Html is not null).Select(sheet => sheet.Path)],

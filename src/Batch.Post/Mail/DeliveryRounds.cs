@@ -23,6 +23,9 @@ internal sealed class DeliveryRounds
     /// <summary>Letters whose fate is not decided.</summary>
     public ImmutableArray<int> Open => [.. Enumerable.Range(0, _done.Length).Where(at => _done[at] is null)];
 
+    /// <summary>What the last try of a letter said.</summary>
+    public string Why(int at) => _last[at];
+
     public (LedgerPacket Packet, MailLetter Letter) this[int at] => _letters[at];
 
     public void Note(int at, (MailTry Try, string Text) outcome)

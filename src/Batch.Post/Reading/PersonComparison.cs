@@ -150,7 +150,7 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
         return string.Join(" ", legs.Select(leg => Named(leg) + (leg.Facts is { } facts ? " fails " + facts.Failing : " could not be planned") + (leg.Trouble.Length > 0 ? ": " + leg.Trouble : ".")));
     }
 
-    private static string Named(LegRecord leg) => leg.Number > 0 ? "Leg " + leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) : "A leg whose number could not be read";
+    private static string Named(LegRecord leg) => leg.Number > 0 ? "Leg " + leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) : leg.Row > 0 ? "The leg in row " + leg.Row.ToString(System.Globalization.CultureInfo.InvariantCulture) : "A leg whose number could not be read";
 
     private void Order(Dictionary<string, IssuedLeg> before)
     {

@@ -37,14 +37,18 @@ internal static class RecordReader
         {
             Trip = leg.Text("trip"),
             Number = leg.GetProperty("leg").GetInt32(),
+            Row = leg.TryGetProperty("row", out var row) ? row.GetInt32() : 0,
             Captain = leg.Text("captain"),
             SecondPilot = leg.Text("secondPilot"),
             FromName = leg.Text("fromName"),
             OffBlocks = Minute(leg, "offBlocksUtc"),
             Facts = isPlanned ? FactsReader.Read(leg) : null,
-            Trouble = isPlanned ? string.Join(" ", FactsReader.Failures(leg).Select(finding => finding.Text("text"))) : leg.Text("why"),
+            Trouble = isPlanned ? string.Join(" ", FactsReader.Failures(leg).Select(finding => finding.Text("text"))) : Sentence(leg.Text("why")),
         };
     }
+
+    // A reason that is a complaint about a cell has no full stop.
+    private static string Sentence(string why) => why.Length == 0 || why[^1] is '.' or '?' or '!' ? why : why + ".";
 
     private static PersonRecord Person(JsonElement person)
     {

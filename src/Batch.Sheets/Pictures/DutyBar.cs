@@ -92,7 +92,7 @@ internal static class DutyBar
         if (duty.Limit is { } limit)
             moments.Add((style.Word("limit") + " " + Local(limit) + (limit < duty.Release ? ", " + style.Word("over the limit") + " " + new Elapsed(duty.Release - limit).HoursMinutes() : ""), limit, limit < duty.Release));
         var labels = moments.Select((moment, k) => (moment.Text, moment.IsFail, Width: Drawing.WidthOf(moment.Text), Place: at(moment.At), Side: k == 0 ? -1 : 1))
-            .Select(label => (label.Text, label.IsFail, label.Width, Middle: Math.Clamp(label.Place + (label.Side * ((label.Width / 2) - Overlap)), Left + (label.Width / 2), Right - (label.Width / 2)))).OrderBy(label => label.Middle).ToArray();
+            .Select(label => (label.Text, label.IsFail, label.Width, Middle: LabelPlaces.Within(label.Place + (label.Side * ((label.Width / 2) - Overlap)), label.Width, Left, Right))).OrderBy(label => label.Middle).ToArray();
         var rows = LabelPlaces.Rows([.. labels.Select(label => (label.Middle, label.Width))], 8);
         for (var k = 0; k < labels.Length; k++)
             drawing.Text(labels[k].Middle, MarksRow + (rows[k] * RowHeight), labels[k].Text, TextAnchor.Middle, isBold: true, fill: labels[k].IsFail ? Ink.Fail : Ink.Black);
@@ -125,7 +125,7 @@ internal static class DutyBar
     private static double Flights(Drawing drawing, DutyTimes duty, double top, Func<Instant, double> at)
     {
         var flights = duty.Flights.Sort((a, b) => a.OffBlocks.CompareTo(b.OffBlocks)).Select(flight => (flight.Name, From: at(flight.OffBlocks), To: Math.Max(at(flight.OnBlocks), at(flight.OffBlocks) + 1))).ToArray();
-        var labels = flights.Select(flight => Drawing.WidthOf(flight.Name) is var width ? (Middle: Math.Clamp((flight.From + flight.To) / 2, Left + (width / 2), Right - (width / 2)), Width: width) : default).ToArray();
+        var labels = flights.Select(flight => Drawing.WidthOf(flight.Name) is var width ? (Middle: LabelPlaces.Within((flight.From + flight.To) / 2, width, Left, Right), Width: width) : default).ToArray();
         var rows = LabelPlaces.Rows(labels, 5);
         for (var k = 0; k < flights.Length; k++)
         {

@@ -39,4 +39,12 @@ internal static class LabelPlaces
         }
         return rows;
     }
+
+    /// <summary>The middle of a label moved so that the label stands between two edges; halfway between them where it is wider.</summary>
+    /// <param name="middle">Middle [units of the picture].</param>
+    /// <param name="width">Width of the label.</param>
+    /// <param name="left">Left edge.</param>
+    /// <param name="right">Right edge.</param>
+    public static double Within(double middle, double width, double left, double right) =>
+        width >= right - left ? (left + right) / 2 : Math.Clamp(middle, left + (width / 2), right - (width / 2));
 }

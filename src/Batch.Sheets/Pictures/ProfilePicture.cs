@@ -71,7 +71,7 @@ internal static class ProfilePicture
         {
             var text = line.AlongRoute.Value <= 0 ? line.Point : line.Point + " " + style.Number(line.AlongRoute.Value);
             var width = Drawing.WidthOf(text);
-            return (Text: text, Width: width, Middle: Math.Clamp(distances.At(line.AlongRoute.Value), Left - 30 + (width / 2), Width - 2 - (width / 2)));
+            return (Text: text, Width: width, Middle: LabelPlaces.Within(distances.At(line.AlongRoute.Value), width, Left - 30, Width - 2));
         }).ToArray();
         var rows = LabelPlaces.Rows([.. labels.Select(label => (label.Middle, label.Width))], 5);
         for (var k = 0; k < points.Length; k++)

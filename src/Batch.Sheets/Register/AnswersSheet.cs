@@ -35,7 +35,8 @@ internal static class AnswersSheet
         var finding = row.Finding;
         var numbers = finding.Numbers;
         cells.Text(row.Trip);
-        cells.Number(row.Leg, CellStyle.Whole);
+        if (row.Leg > 0) cells.Number(row.Leg, CellStyle.Whole);
+        else cells.Text(row.LegWord);
         cells.Date(row.Date);
         cells.Text(row.Aircraft);
         cells.Text(row.Captain);

@@ -33,7 +33,7 @@ internal static class CsvRegister
         return
         [
             Guarded(row.Trip),
-            row.Leg.ToString(CultureInfo.InvariantCulture),
+            row.Leg > 0 ? row.Leg.ToString(CultureInfo.InvariantCulture) : "",
             Guarded(row.Aircraft),
             row.Date is { } date ? LocalDatePattern.Iso.Format(date) : "",
             Guarded(finding.Check),
@@ -50,6 +50,7 @@ internal static class CsvRegister
             Guarded(finding.Actor),
             Guarded(finding.NoRemedy.Length > 0 ? finding.NoRemedy : string.Join("; ", finding.Remedies.Select(remedy => remedy.Text))),
             Guarded(row.Override),
+            row.Row > 0 ? row.Row.ToString(CultureInfo.InvariantCulture) : "",
         ];
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Batch.Checks;
 using Batch.Flight.Plan;
+using Batch.Flight.Week;
 
 namespace Batch.Sheets.Register;
 
@@ -19,17 +20,17 @@ internal static class LegsSheet
     /// <param name="rows">Rows of the answers, in their order.</param>
     public static void Write(WorkbookWriter book, CheckedWeek week, ImmutableArray<RegisterRow> rows)
     {
-        var first = new Dictionary<(string, int), int>();
+        var first = new Dictionary<LegKey, int>();
         for (var i = 0; i < rows.Length; i++)
         {
-            first.TryAdd((rows[i].Trip, rows[i].Leg), i + 2);
+            first.TryAdd(rows[i].Key, i + 2);
         }
 
         book.Sheet("Legs", Columns, frozen: 2, sheet =>
         {
             foreach (var leg in week.Legs)
             {
-                sheet.Row(cells => Cells(cells, leg, first.GetValueOrDefault((leg.Plan.Key.Trip, leg.Plan.Key.Number))));
+                sheet.Row(cells => Cells(cells, leg, first.GetValueOrDefault(leg.Plan.Key)));
             }
         });
     }
@@ -44,7 +45,8 @@ internal static class LegsSheet
         };
         var broken = (leg.Plan as LegPlan.Unplanned)?.Broken;
         cells.Text(leg.Plan.Key.Trip);
-        cells.Number(leg.Plan.Key.Number, CellStyle.Whole);
+        if (leg.Plan.Key.Number > 0) cells.Number(leg.Plan.Key.Number, CellStyle.Whole);
+        else cells.Text(UnreadNumber.Word(0, UnreadNumber.Row(leg.Plan)));
         if (read is { } known) cells.DateTime(known.OffBlocksLocal);
         else cells.Date(broken?.Date);
         cells.Text(read?.Aircraft ?? broken?.Aircraft ?? "");

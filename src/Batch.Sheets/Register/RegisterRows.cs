@@ -18,6 +18,7 @@ internal static class RegisterRows
             Trip = leg.Plan.Key.Trip,
             Leg = leg.Plan.Key.Number,
             Key = leg.Plan.Key,
+            Row = UnreadNumber.Row(leg.Plan),
             Aircraft = aircraft,
             Captain = captain,
             Date = date,

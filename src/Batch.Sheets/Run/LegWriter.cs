@@ -5,6 +5,7 @@ using Batch.Flight.Filing;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
 using Batch.Sheets.Figures;
+using Batch.Sheets.Register;
 
 namespace Batch.Sheets.Run;
 
@@ -97,8 +98,8 @@ internal static class LegWriter
             Names(json, planned.Leg);
         else if (plan is LegPlan.Unplanned { Leg: { } read })
             Names(json, read);
-        else
-            BrokenNames(json, plan.Key, (plan as LegPlan.Unplanned)?.Broken);
+        else if (plan is LegPlan.Unplanned unplanned)
+            BrokenNames(json, unplanned);
     }
 
     /// <summary>Why a leg could not be planned.</summary>
@@ -124,10 +125,12 @@ internal static class LegWriter
         json.TextOrNull("secondPilot", leg.SecondPilot);
     }
 
-    private static void BrokenNames(Utf8JsonWriter json, LegKey key, BrokenLeg? broken)
+    private static void BrokenNames(Utf8JsonWriter json, LegPlan.Unplanned plan)
     {
-        json.WriteString("trip", key.Trip);
-        json.WriteNumber("leg", key.Number);
+        var broken = plan.Broken;
+        json.WriteString("trip", plan.Key.Trip);
+        json.WriteNumber("leg", plan.Key.Number);
+        if (UnreadNumber.Row(plan) is > 0 and var row) json.WriteNumber("row", row);
         json.WriteString("aircraft", broken?.Aircraft ?? "");
         json.WriteString("from", broken?.From ?? "");
         json.WriteString("to", broken?.To ?? "");

@@ -34,6 +34,9 @@ public sealed class CsvTests
         Assert.Equal(Text, CsvText.Decode([.. Encoding.Unicode.GetPreamble(), .. Encoding.Unicode.GetBytes(Text)]));
         Assert.Equal(Text, CsvText.Decode(ansi.GetBytes(Text)));
         Assert.Equal("", CsvText.Decode([]));
+        const string Wide = "Trip,Name\nT1,Añd – €\n";
+        Assert.Equal(Wide, CsvText.Decode(Encoding.Unicode.GetBytes(Wide)));
+        Assert.Equal(Wide, CsvText.Decode(Encoding.BigEndianUnicode.GetBytes(Wide)));
     }
 
     [Fact]
@@ -73,9 +76,29 @@ public sealed class CsvTests
     }
 
     [Theory]
+    [InlineData("a,b,c,d\n1,2,3,\"tall\n5,6,7,8\"\n9,10,11,12\n", 2, "1|2|3|tall|5|6|7|8\"|9|10|11|12")]
+    [InlineData("a,b,c,d\n1,2,3,\"tall\n5,6,7,8\n9,10,11\",12\n13,14,15,16\n", 2, "1|2|3|tall|5|6|7|8|9|10|11\"|12|13|14|15|16")]
+    [InlineData("a,b,c,d\r\n1,\"2,3,4\r\n5,\"6, 7\",8,9\r\n9,8,7,6\"\r\n", 2, "1|2|3|4|5|6, 7|8|9|9|8|7|6\"")]
+    public void Two_stray_quotation_marks_swallow_no_row_between_them(string text, int row, string cells)
+    {
+        var sheet = CsvFolder.Sheet("Legs", Encoding.UTF8.GetBytes(text), Place);
+        Assert.Equal(cells, string.Join('|', sheet.Rows.Skip(1).SelectMany(cells => cells.Cells).Select(cell => cell.Text)));
+        Assert.Contains(sheet.Remarks, remark => remark.At.Row == row && remark.State == State.Caution && remark.Text.Contains("left out", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_text_whose_lines_look_like_rows_is_said_at_its_cell()
+    {
+        var sheet = CsvFolder.Sheet("Legs", "a,b,c,d,e,f\n1,2,3,4,5,\"tall\n5,6,7,8\"\n9,10,11,12,13,\"two\nlines, with, commas\"\n"u8.ToArray(), Place);
+        Assert.Equal((2, 6, State.Caution), (Assert.Single(sheet.Remarks).At.Row, sheet.Remarks[0].At.Column, sheet.Remarks[0].State));
+    }
+
+    [Theory]
     [InlineData("a,b\n1,\"two\nlines, and a comma\"\n3,4")]
     [InlineData("a,b\n\"\",\"\"\"\"\n\"x\ny\"")]
     [InlineData("\"a\",\"b\"\r\n\"1\",\"2\"\r\n")]
+    [InlineData("Item,Value\nTopics,\"smoking\nbelts, seats\"\nOther,1\n")]
+    [InlineData("a,b,c,d\n1,2,3,\"a remark\nof two, lines\"\n5,6,7,8\n")]
     public void Quotation_marks_in_order_stay_as_they_are(string text)
     {
         Assert.Equal((text, []), StrayQuotes.LeftOut(text, ','));

@@ -20,6 +20,17 @@ public sealed class HeadersTests
     }
 
     [Fact]
+    public void A_file_with_a_delimiter_that_is_not_known_says_so()
+    {
+        using var folder = new TempFolder();
+        var book = GoodBooks.Week();
+        book["Cargo"].Insert(0, ["Cargo, one piece or lot a row, of the week"]);
+        var csv = book.SaveCsv(folder.File("week"), '|', only: "Cargo");
+        var problem = ProblemsTests.Only(BookReader.Read([GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx")), csv, GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"))]), State.Fail, "week/Cargo");
+        Assert.EndsWith("its rows could not be read; its cells are parted by |: save it with commas, semicolons or tabs", problem.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_misspelled_column_is_pointed_out()
     {
         var week = GoodBooks.Read((_, book) => book["Legs"][0][7] = "Alternte");

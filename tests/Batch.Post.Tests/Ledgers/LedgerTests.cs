@@ -6,6 +6,14 @@ namespace Batch.Post.Tests.Ledgers;
 public sealed class LedgerTests
 {
     [Fact]
+    public void A_folder_in_its_place_is_no_empty_ledger()
+    {
+        using var folder = new TemporaryFolder();
+        Directory.CreateDirectory(folder.File("issued"));
+        Assert.EndsWith("is a folder; the ledger is a file", Assert.Throws<LedgerException>(() => Ledger.Read(folder.File("issued"))).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_was_written_is_read_back()
     {
         var ledger = SomePost.Issued(SomePost.Week(SomePost.Facts() with { Remarks = "Zoë \"at\" gate 2\nlate" }));

@@ -43,6 +43,19 @@ public sealed class PostmanTests
     }
 
     [Fact]
+    public void Before_each_pause_it_says_why_and_how_many_letters_are_left()
+    {
+        using var server = new LoopbackServer((to, _) => to.StartsWith("rim", StringComparison.Ordinal) ? null : Busy);
+        using var folder = new TemporaryFolder();
+        using var pen = LedgerPen.Open(folder.File("issued.jsonl"), SystemClock.Instance);
+        var told = new List<(string Why, int Left, TimeSpan Pause)>();
+        new Postman(Target(server), pen, Quick) { Waits = (why, left, pause) => told.Add((why, left, pause)) }.Send(SomeLetter.Post("rim", "sor", "tes"), new Silent(), CancellationToken.None);
+        Assert.Equal(Quick, told.Select(pause => pause.Pause));
+        Assert.All(told, pause => Assert.Equal(2, pause.Left));
+        Assert.All(told, pause => Assert.Contains("come back later", pause.Why, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_server_that_stays_busy_leaves_the_letter_for_the_next_run()
     {
         using var server = new LoopbackServer((to, _) => to.StartsWith("sor", StringComparison.Ordinal) ? Busy : null);
