@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Batch.Post.Ledgers;
 
 /// <summary>One line of the ledger. A line that begins a packet holds all of it; later lines name it by its Message-ID.</summary>
@@ -10,7 +12,9 @@ internal sealed record LedgerLine
 
     public string? Person { get; init; }
 
-    public int? Revision { get; init; }
+    /// <summary>Revision of the packet, 1 or more; 0, which is not written, where the line names none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public int Revision { get; init; }
 
     public required string MessageId { get; init; }
 

@@ -73,7 +73,7 @@ internal static class LedgerLines
             {
                 Person = line.Person ?? "",
                 To = line.To ?? "",
-                Revision = line.Revision ?? 1,
+                Revision = Math.Max(line.Revision, 1),
                 Fingerprint = line.Fingerprint ?? "",
                 MessageId = line.MessageId,
                 At = line.At,
