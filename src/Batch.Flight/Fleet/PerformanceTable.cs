@@ -171,8 +171,9 @@ public sealed class PerformanceTable
         var (at, fraction) = axis.Find(first, end, asked[depth]);
         if (!double.IsNaN(asked[depth]))
         {
-            low[depth] = Math.Max(low[depth], axis.Keys[first]);
-            high[depth] = Math.Min(high[depth], axis.Keys[end - 1]);
+            var (lowest, highest) = (axis.Keys[first], axis.Keys[end - 1]);
+            if (lowest > low[depth]) low[depth] = lowest;
+            if (highest < high[depth]) high[depth] = highest;
         }
 
         for (var step = 0; step < 2; step++)

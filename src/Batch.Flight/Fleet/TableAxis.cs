@@ -63,7 +63,7 @@ internal sealed class TableAxis
         var (below, above) = (first, end - 1);
         while (above - below > 1)
         {
-            var middle = (below + above) / 2;
+            var middle = (below + above) >> 1;
             if (keys[middle] <= asked) below = middle;
             else above = middle;
         }
