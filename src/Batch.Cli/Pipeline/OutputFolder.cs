@@ -35,14 +35,15 @@ public sealed class OutputFolder : IDisposable
         _work = _place + ".tripbatch-new";
         if (IsCurrent()) throw new InputException($"{place} is the folder you are in, and a run replaces its folder whole; name one inside it, such as --out {Path.Combine(place, "out")}.");
         _lock = Locked(patience ?? TimeSpan.FromSeconds(30), cancel);
+        var isPrepared = false;
         try
         {
             Prepare();
+            isPrepared = true;
         }
-        catch
+        finally
         {
-            _lock.Dispose();
-            throw;
+            if (!isPrepared) _lock.Dispose();
         }
     }
 
