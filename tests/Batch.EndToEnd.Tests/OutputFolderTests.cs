@@ -76,6 +76,65 @@ public sealed class OutputFolderTests
     }
 
     [Theory]
+    [InlineData("checked baggage.xlsx")]
+    [InlineData("Checkedin.xlsm")]
+    public void A_workbook_of_the_users_whose_name_only_begins_like_ours_is_taken_along(string name)
+    {
+        using var folder = new TemporaryFolder();
+        Write(folder.Path, "first", commit: true, extra: "checked.xlsx");
+        File.WriteAllText(Path.Combine(folder.Path, name), "mine");
+        Write(folder.Path, "second", commit: true);
+        Assert.Equal(new[] { name, "run.json" }.Order(StringComparer.Ordinal), folder.Files());
+    }
+
+    // Two at a time would write into one folder, and the one that is done first would take half of the other's sheets along.
+    [Fact]
+    public void A_run_waits_for_another_that_writes_there_and_then_says_so()
+    {
+        using var parent = new TemporaryFolder();
+        var place = Path.Combine(parent.Path, "out");
+        using (var first = new OutputFolder(place))
+        {
+            first.Write("run.json", "first"u8.ToArray());
+            var error = Assert.Throws<InputException>(() => new OutputFolder(place, TimeSpan.Zero));
+            Assert.Contains("another run is writing", error.Message, StringComparison.Ordinal);
+            first.Commit();
+        }
+
+        Assert.Equal(["out/run.json"], parent.Files());
+        Write(place, "second", commit: true);
+        Assert.Equal(["out/run.json"], parent.Files());
+        Assert.Equal("second", File.ReadAllText(Path.Combine(place, "run.json")));
+    }
+
+    [Fact]
+    public void A_run_killed_with_its_lock_does_not_stop_the_next()
+    {
+        using var parent = new TemporaryFolder();
+        Directory.CreateDirectory(parent.Path);
+        File.WriteAllText(Path.Combine(parent.Path, "out.tripbatch-lock"), "");
+        Write(Path.Combine(parent.Path, "out"), "first", commit: true);
+        Assert.Equal(["out/run.json"], parent.Files());
+    }
+
+    [Fact]
+    public void A_link_to_a_folder_stays_a_link_and_its_folder_receives_the_run()
+    {
+        if (OperatingSystem.IsWindows()) return; // links ask for a privilege there
+        using var parent = new TemporaryFolder();
+        var (shared, place) = (Path.Combine(parent.Path, "share", "week"), Path.Combine(parent.Path, "out"));
+        Directory.CreateDirectory(shared);
+        Directory.CreateSymbolicLink(place, shared);
+        Write(place, "first", commit: true);
+        File.WriteAllText(Path.Combine(shared, "notes.txt"), "mine");
+        Write(place, "second", commit: true);
+        Assert.Equal(shared, new DirectoryInfo(place).LinkTarget);
+        Assert.Equal("second", File.ReadAllText(Path.Combine(shared, "run.json")));
+        Assert.Equal("mine", File.ReadAllText(Path.Combine(shared, "notes.txt")));
+        Assert.Equal(["out", "share"], Directory.GetFileSystemEntries(parent.Path).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
     [InlineData(".old")]
     [InlineData(".new")]
     public void A_folder_that_the_user_keeps_beside_it_is_left_alone(string ending)

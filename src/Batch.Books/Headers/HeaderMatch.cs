@@ -50,7 +50,8 @@ internal sealed class HeaderMatch
     /// <param name="plan">What it is matched with.</param>
     /// <param name="defaults">The book's default units.</param>
     /// <param name="complaints">Where complaints go.</param>
-    public static HeaderMatch? Find(RawSheet sheet, SheetPlan plan, UnitDefaults defaults, Complaints complaints)
+    /// <param name="unread">Told of the complaint where there is no header row; null for nobody.</param>
+    public static HeaderMatch? Find(RawSheet sheet, SheetPlan plan, UnitDefaults defaults, Complaints complaints, Action<Problem>? unread = null)
     {
         var known = new Dictionary<string, Column>(StringComparer.Ordinal);
         foreach (var column in plan.Columns)
@@ -69,11 +70,12 @@ internal sealed class HeaderMatch
         if (best.Row is not { } headers || best.Score * 4 < plan.Columns.Count(column => column.IsRequired))
         {
             if (sheet.Rows.Count == 0) return null;
-            complaints.Add(
+            var problem = complaints.Add(
                 sheet.Place,
                 State.Fail,
                 $"{plan.Name} has no header row in its first {RowsSearched} rows; its rows could not be read{Separator(sheet)}",
                 expected: string.Join(", ", plan.Columns.Where(column => column.IsRequired).Select(column => column.Name)));
+            unread?.Invoke(problem);
             return null;
         }
 

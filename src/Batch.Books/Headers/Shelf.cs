@@ -8,6 +8,7 @@ internal sealed class Shelf
 {
     private readonly ImmutableArray<RawBook> _books;
     private readonly ILookup<string, RawSheet> _sheets;
+    private readonly List<(SheetPlan Plan, Problem Problem)> _unread = [];
 
     /// <summary>Makes the shelf and remarks on how the files were read.</summary>
     public Shelf(ImmutableArray<RawBook> books, Complaints complaints)
@@ -20,6 +21,9 @@ internal sealed class Shelf
 
     /// <summary>Where complaints go.</summary>
     public Complaints Complaints { get; }
+
+    /// <summary>The complaints about declared sheets without a header row, of those that were asked for so far: what stands in them was not read.</summary>
+    public IReadOnlyList<(SheetPlan Plan, Problem Problem)> Unread => _unread;
 
     /// <summary>Default units by book number; those of any book fill the gaps.</summary>
     public Func<int, UnitDefaults> Defaults { get; set; } = _ => UnitDefaults.None;
@@ -41,7 +45,7 @@ internal sealed class Shelf
     {
         foreach (var sheet in _sheets[HeaderText.Plain(plan.Name)])
         {
-            if (HeaderMatch.Find(sheet, plan, Defaults(sheet.Place.Book), Complaints) is not { } header) continue;
+            if (HeaderMatch.Find(sheet, plan, Defaults(sheet.Place.Book), Complaints, problem => _unread.Add((plan, problem))) is not { } header) continue;
             RemarkOnHidden(sheet, header);
             RemarkOnMerged(sheet, header);
             foreach (var raw in sheet.Rows)

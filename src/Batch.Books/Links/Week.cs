@@ -43,9 +43,12 @@ internal static class Week
         var checks = ChecksSheet.Read(shelf, out var checkFails);
         var notices = NoticesSheet.Read(shelf, subjects, (subject, fails) => PassOnNotice(drafts, subject, fails));
         var winds = WindsSheet.Read(shelf, airports.Find, fixes.ToLookup(fix => fix.Ident, StringComparer.OrdinalIgnoreCase), points, (from, to, fails) => PassOnWind(drafts, from, to, fails));
+        // What a sheet without a header row holds is missing from every leg; without winds the legs are planned in still air, which is said.
+        Problem[] unread = [.. shelf.Unread.Select(one => one.Plan == WindsSheet.Plan ? one.Problem with { State = State.Caution } : one.Problem)];
         foreach (var draft in drafts)
         {
             PassOnDoubts(draft, reference);
+            draft.Doubt(unread);
             draft.Doubt(settingFails);
             draft.Doubt(checkFails);
             draft.Doubt(strays);

@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace Batch.Cli.Pipeline;
 
 /// <summary>
@@ -15,29 +17,81 @@ public sealed class OutputFolder : IDisposable
     private readonly string _place;
     private readonly string _old;
     private readonly string _work;
+    private readonly FileStream _lock;
     private readonly ImmutableDictionary<string, byte[]>.Builder _files = ImmutableDictionary.CreateBuilder<string, byte[]>(StringComparer.Ordinal);
     private bool _isCommitted;
 
     /// <summary>Prepares to write.</summary>
     /// <param name="place">Where the finished folder is to stand.</param>
-    /// <exception cref="InputException">Something that is not an earlier run stands there, it cannot be written, or it is the folder the user is in.</exception>
-    public OutputFolder(string place)
+    /// <param name="patience">How long to wait for another run that writes there; null for half a minute.</param>
+    /// <param name="cancel">Stops the waiting.</param>
+    /// <exception cref="InputException">Something that is not an earlier run stands there, it cannot be written, another run is writing there, or it is the folder the user is in.</exception>
+    public OutputFolder(string place, TimeSpan? patience = null, CancellationToken cancel = default)
     {
         if (string.IsNullOrWhiteSpace(place)) throw new InputException("--out: the name of a folder was expected, such as out.");
         _asGiven = place;
-        _place = Path.TrimEndingDirectorySeparator(Path.GetFullPath(place));
+        _place = Target(Path.TrimEndingDirectorySeparator(Path.GetFullPath(place)));
         _old = _place + ".tripbatch-old";
-        if (IsCurrent()) throw new InputException($"{place} is the folder you are in, and a run replaces its folder whole; name one inside it, such as --out {Path.Combine(place, "out")}.");
-        Written(Restore);
-        if (File.Exists(_place)) throw new InputException($"{place} is a file; --out names a folder.");
-        if (Directory.Exists(_place) && Directory.EnumerateFileSystemEntries(_place).Any() && !File.Exists(Path.Combine(_place, RecordName)))
-            throw new InputException($"{place} holds files that are not an earlier run; name another folder with --out, or empty it.");
         _work = _place + ".tripbatch-new";
+        if (IsCurrent()) throw new InputException($"{place} is the folder you are in, and a run replaces its folder whole; name one inside it, such as --out {Path.Combine(place, "out")}.");
+        _lock = Locked(patience ?? TimeSpan.FromSeconds(30), cancel);
+        var isPrepared = false;
+        try
+        {
+            Prepare();
+            isPrepared = true;
+        }
+        finally
+        {
+            if (!isPrepared) _lock.Dispose();
+        }
+    }
+
+    private void Prepare()
+    {
+        Written(Restore);
+        if (File.Exists(_place)) throw new InputException($"{_asGiven} is a file; --out names a folder.");
+        if (Directory.Exists(_place) && Directory.EnumerateFileSystemEntries(_place).Any() && !File.Exists(Path.Combine(_place, RecordName)))
+            throw new InputException($"{_asGiven} holds files that are not an earlier run; name another folder with --out, or empty it.");
         Written(() =>
         {
             if (Directory.Exists(_work)) Directory.Delete(_work, recursive: true);
             Directory.CreateDirectory(_work);
         });
+    }
+
+    /// <summary>The folder that a link names, so that the link stays and what it names receives the run.</summary>
+    private string Target(string place)
+    {
+        var target = place;
+        Written(() => target = new DirectoryInfo(place) is { LinkTarget: not null } link ? link.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? place : place);
+        return Path.TrimEndingDirectorySeparator(target);
+    }
+
+    /// <summary>Two runs at a time would write into one working folder, and the first that is done would take half of the other's sheets along. The system frees the lock of a run that is killed.</summary>
+    private FileStream Locked(TimeSpan patience, CancellationToken cancel)
+    {
+        var path = _place + ".tripbatch-lock";
+        Written(() => Directory.CreateDirectory(Path.GetDirectoryName(path) ?? path));
+        for (var waited = Stopwatch.StartNew(); ;)
+        {
+            try
+            {
+                return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+            }
+            catch (IOException) when (File.Exists(path) && waited.Elapsed < patience)
+            {
+                if (cancel.WaitHandle.WaitOne(TimeSpan.FromMilliseconds(100))) throw new OperationCanceledException(cancel);
+            }
+            catch (IOException error) when (File.Exists(path))
+            {
+                throw new InputException($"another run is writing to {_asGiven}; run again when it has ended.", error);
+            }
+            catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+            {
+                throw NotWritten(error);
+            }
+        }
     }
 
     /// <summary>What was written, by path inside the folder.</summary>
@@ -98,8 +152,15 @@ public sealed class OutputFolder : IDisposable
     /// <summary>Removes what was written when the run did not come to its end.</summary>
     public void Dispose()
     {
-        if (!_isCommitted && Directory.Exists(_work)) Directory.Delete(_work, recursive: true);
-        if (!_isCommitted) Restore();
+        try
+        {
+            if (!_isCommitted && Directory.Exists(_work)) Directory.Delete(_work, recursive: true);
+            if (!_isCommitted) Restore();
+        }
+        finally
+        {
+            _lock.Dispose();
+        }
     }
 
     /// <summary>A run killed between the two moves leaves the last good run under its old name: put it back.</summary>
@@ -125,7 +186,9 @@ public sealed class OutputFolder : IDisposable
         else if (File.Exists(entry)) File.Move(entry, path);
     }
 
-    private static bool IsOwn(string name) => Own.Contains(name) || (name.StartsWith("checked", StringComparison.OrdinalIgnoreCase) && (Path.GetExtension(name).ToUpperInvariant() is ".XLSX" or ".XLSM"));
+    private static bool IsOwn(string name) => Own.Contains(name) || (IsChecked(Path.GetFileNameWithoutExtension(name)) && (Path.GetExtension(name).ToUpperInvariant() is ".XLSX" or ".XLSM"));
+
+    private static bool IsChecked(string name) => name.Equals("checked", StringComparison.OrdinalIgnoreCase) || name.StartsWith("checked-", StringComparison.OrdinalIgnoreCase);
 
     private bool IsCurrent()
     {
@@ -141,7 +204,11 @@ public sealed class OutputFolder : IDisposable
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            throw new InputException($"{_asGiven} cannot be written: {error.Message.TrimEnd('.')}. The last finished run stands as it was.", error);
+            throw NotWritten(error);
         }
     }
+
+    private InputException NotWritten(Exception error) => new(
+        $"{_asGiven} cannot be written: {error.Message.TrimEnd('.')}. " + (_isCommitted ? $"The new run stands there; what else was in the folder stands in {_old}." : "The last finished run stands as it was."),
+        error);
 }

@@ -16,7 +16,7 @@ public static class WeekRun
     public static RunReport Run(RunOptions options, IProgress<RunProgress> progress, CancellationToken cancel)
     {
         var templates = TemplateReading.Of(options.Templates, "--templates");
-        using var folder = new OutputFolder(options.Out);
+        using var folder = new OutputFolder(options.Out, cancel: cancel);
         var read = WeekReading.Read(options.Books, options.Jobs, findsRemedies: true, progress, cancel, options.Overrides, options.WeekMemo);
         var week = Chosen(read.Week, options);
         var facts = ProgramFacts.At(options.MadeAt);

@@ -68,6 +68,27 @@ public sealed class HeadersTests
         Assert.Equal(3, week.Legs.Length);
     }
 
+    // Cargo that was not read weighs nothing, and a runway that a notice closes is open: figures that leave it out must not pass.
+    [Theory]
+    [InlineData("Cargo", State.Fail)]
+    [InlineData("Notices", State.Fail)]
+    [InlineData("Winds", State.Caution)]
+    public void What_stands_in_a_sheet_without_a_header_row_is_missing_from_every_leg(string name, State expected)
+    {
+        var week = GoodBooks.Read((_, book) =>
+        {
+            for (var column = 0; column < book[name][0].Length; column++) book[name][0][column] = "x";
+        });
+        Assert.All(week.Legs, leg => Assert.Contains(leg.Doubts, doubt => doubt.State == expected && doubt.Cell == "week.xlsx/" + name));
+    }
+
+    [Fact]
+    public void A_second_sheet_of_passengers_without_a_header_row_is_missing_from_every_leg_too()
+    {
+        var week = GoodBooks.Read((_, book) => book.Sheets.Add(("Manifest ", [["T101|all|Adra Ashmoor|168"], ["T101|all|Bevin Dunwharf|125"]])));
+        Assert.All(week.Legs, leg => Assert.Contains(leg.Doubts, doubt => doubt.State == State.Fail && doubt.Text.Contains("parted by |", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Sheets_that_are_not_known_are_noted_and_near_names_pointed_out()
     {

@@ -206,6 +206,18 @@ public sealed class CrewChecksTests
         Assert.Equal(Verdict.Pass, Ask.Worst("CREW-08", Landed(80).Later(Duration.FromHours(15)), rules: rules).Verdict);
     }
 
+    // FCL.060(b): "in commercial air transport or carrying passengers". The flight on which a pilot makes the three landings again carries none and is not for hire.
+    [Theory]
+    [InlineData(LegPurpose.Training, 0, Verdict.NotApplicable)]
+    [InlineData(LegPurpose.Ferry, 0, Verdict.NotApplicable)]
+    [InlineData(LegPurpose.Training, 1, Verdict.Fail)]
+    [InlineData(LegPurpose.Charter, 0, Verdict.Fail)]
+    public void In_europe_a_leg_that_is_neither_for_hire_nor_with_passengers_asks_for_no_recent_landings(LegPurpose purpose, int passengers, Verdict expected)
+    {
+        var leg = Captain(pilot => pilot with { ThirdLastLanding = SomePlans.Date.PlusDays(-91), ThirdLastNightLanding = null }) with { Purpose = purpose, Load = Leg.Load with { Passengers = passengers } };
+        Assert.Equal(expected, Ask.Worst("CREW-08", leg, rules: "eu-commercial").Verdict);
+    }
+
     // 14 CFR 61.57(c): six approaches within the six calendar months before that of the leg; (d) a check in their place.
     [Fact]
     public void Under_part_91_a_captain_under_ifr_has_flown_six_approaches()
