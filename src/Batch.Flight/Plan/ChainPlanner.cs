@@ -121,7 +121,13 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
     {
         var isSold = IsSold(setup);
         if (setup.Leg.FuelAboard is { } stated) return new FuelSource(stated, IsBeforeKnown: true, isSold, needed, IsTrial: false);
-        if (before is { } left) return new FuelSource(Pounds.Max(left, Pounds.Zero), IsBeforeKnown: true, isSold, needed, IsTrial: false);
+        if (before is { } landed)
+        {
+            // What cannot be in the tanks is not carried on: fuel typed wrong for one leg fails that leg, not the week.
+            var left = Pounds.Max(landed, Pounds.Zero);
+            return new FuelSource(setup.Type.UsableFuel is { } usable ? Pounds.Min(left, usable) : left, IsBeforeKnown: true, isSold, needed, IsTrial: false);
+        }
+
         return new FuelSource(Pounds.Zero, IsBeforeKnown: false, isSold, needed, IsTrial: false);
     }
 

@@ -27,6 +27,16 @@ public sealed class WeekPlannerTests
     }
 
     [Fact]
+    public void Fuel_that_cannot_be_in_the_tanks_is_not_carried_to_the_next_leg()
+    {
+        var week = Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, new FuelPlan.Minimum(Pounds.Zero), 3200), Some.Leg(2, "XBEL", "XAND", Later)], [Some.Passenger(PersonCategory.Adult, 180)], Some.Reports(0, 0));
+        var legs = All(week);
+        Assert.Equal(3200, legs[0].Fuel.Before.Value, 9);
+        Assert.True(legs[0].Fuel.Landing > legs[0].Type.UsableFuel);
+        Assert.Equal(legs[0].Type.UsableFuel, legs[1].Fuel.Before);
+    }
+
+    [Fact]
     public void Fuel_loaded_is_fuel_burned_and_left()
     {
         Gen.Select(Gen.Int[0, 6], Gen.Double[0, 360], Gen.Double[0, 80], Gen.Int[0, 3]).Sample((people, windFrom, windKt, plan) =>
