@@ -1,3 +1,4 @@
+using Batch.Books.Cells;
 using Batch.Books.Files;
 using Batch.Books.Links;
 using Batch.Flight.Week;
@@ -17,7 +18,8 @@ public static class BookReader
     public static OperatorWeek Read(IReadOnlyList<string> paths)
     {
         if (paths.Count == 0) throw new BookException("no book is given; name a workbook or a folder");
-        var books = BookFiles.Of(paths).Select((file, index) => file.Read(index)).ToImmutableArray();
+        var reading = BookFiles.Of(paths).Select((file, index) => Task.Run(() => file.Read(index))).ToArray();
+        ImmutableArray<RawBook> books = [.. reading.Select(book => book.GetAwaiter().GetResult())];
         var twice = books.GroupBy(book => book.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(group => group.Skip(1).Any());
         if (twice is not null) throw new BookException($"two books are called {twice.Key}, so a cell could not be named clearly; rename one or give it once");
         return Week.Of(books, BookFiles.NotRead(paths));

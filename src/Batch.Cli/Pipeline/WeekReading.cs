@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Batch.Books;
 using Batch.Checks;
 using Batch.Flight.Fleet;
@@ -74,7 +75,7 @@ public static class WeekReading
         var total = week.Legs.Length;
         var done = 0;
         progress.Report(new RunProgress("planning", 0, total));
-        Parallel.For(0, chains.Length, new ParallelOptions { MaxDegreeOfParallelism = jobs, CancellationToken = cancel }, i =>
+        Parallel.ForEach(OneByOne(chains.Length), new ParallelOptions { MaxDegreeOfParallelism = jobs, CancellationToken = cancel }, i =>
         {
             chains[i] = planner.PlanChain(planner.Registrations[i], (leg, plan) =>
             {
@@ -99,6 +100,9 @@ public static class WeekReading
         return new WeekResult(answered, guard.Faults);
     }
 
+    // Taken up in order by whoever is free: chains are long and of unequal length.
+    private static OrderablePartitioner<int> OneByOne(int count) => Partitioner.Create(Enumerable.Range(0, count), EnumerablePartitionerOptions.NoBuffering);
+
     private static CheckedWeek WithRemedies(CheckedWeek week, RemedyFinder finder, int jobs, IProgress<RunProgress> progress, CancellationToken cancel)
     {
         var failing = finder.Failing;
@@ -106,7 +110,7 @@ public static class WeekReading
         var found = new CheckedLeg[failing.Length];
         var done = 0;
         progress.Report(new RunProgress("remedies", 0, failing.Length));
-        Parallel.For(0, failing.Length, new ParallelOptions { MaxDegreeOfParallelism = jobs, CancellationToken = cancel }, i =>
+        Parallel.ForEach(OneByOne(failing.Length), new ParallelOptions { MaxDegreeOfParallelism = jobs, CancellationToken = cancel }, i =>
         {
             found[i] = finder.Find(failing[i]);
             progress.Report(new RunProgress("remedies", Interlocked.Increment(ref done), failing.Length));

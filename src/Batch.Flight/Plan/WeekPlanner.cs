@@ -24,7 +24,7 @@ public sealed class WeekPlanner
     {
         _week = context.Week;
         _context = context;
-        Registrations = [.. _week.Legs.Select(leg => leg.Aircraft).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal)];
+        Registrations = [.. _week.Legs.CountBy(leg => leg.Aircraft, StringComparer.OrdinalIgnoreCase).OrderByDescending(aircraft => aircraft.Value).ThenBy(aircraft => aircraft.Key, StringComparer.Ordinal).Select(aircraft => aircraft.Key)];
     }
 
     /// <summary>The week as it is planned: the books, with the scenario's weights and times.</summary>
@@ -41,7 +41,7 @@ public sealed class WeekPlanner
             .Select(leg => new Problem { State = State.Caution, Cell = leg.Origin.Cell(nameof(Leg.OffBlocks)), Text = Route.CompassCaution.Outside(leg.OffBlocks.InUtc().Date) }),
     ];
 
-    /// <summary>The aircraft that fly in the week, in order; each one's chain can be planned by itself.</summary>
+    /// <summary>The aircraft that fly in the week, the busiest first, so that what is planned last is short; each one's chain can be planned by itself.</summary>
     public ImmutableArray<string> Registrations { get; }
 
     /// <summary>Plans the legs of one aircraft. Safe to call for several aircraft at once.</summary>
