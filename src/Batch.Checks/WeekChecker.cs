@@ -7,6 +7,8 @@ namespace Batch.Checks;
 /// <summary>Holds planned legs against the rules.</summary>
 public static class WeekChecker
 {
+    private static readonly ImmutableArray<ICheck> ById = [.. AllChecks.List.OrderBy(check => check.Id, StringComparer.Ordinal)];
+
     /// <summary>All checks on all legs.</summary>
     /// <param name="week">The week.</param>
     /// <param name="rules">The rules.</param>
@@ -52,13 +54,17 @@ public static class WeekChecker
         },
     };
 
-    private static ImmutableArray<Finding> Answers(LegUnderCheck leg, RuleSet rules, Func<ICheck, bool>? asked) =>
-    [
-        .. AllChecks.List.Where(check => asked is null || asked(check))
-            .SelectMany(check => Look(check, leg, rules))
-            .OrderByDescending(finding => finding.Verdict)
-            .ThenBy(finding => finding.Check, StringComparer.Ordinal),
-    ];
+    /// <summary>Worst first, then by check.</summary>
+    private static ImmutableArray<Finding> Answers(LegUnderCheck leg, RuleSet rules, Func<ICheck, bool>? asked)
+    {
+        var answers = new List<Finding>(ById.Length);
+        foreach (var check in ById)
+        {
+            if (asked is null || asked(check)) answers.AddRange(Look(check, leg, rules));
+        }
+
+        return [.. answers.OrderByDescending(finding => finding.Verdict)];
+    }
 
     /// <summary>The answers of one check, with what is to be said about the operator's setting of it.</summary>
     internal static IEnumerable<Finding> Look(ICheck check, LegUnderCheck leg, RuleSet rules)

@@ -19,31 +19,40 @@ internal static class Shore
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static double DistanceNm(GeoPoint point, ImmutableArray<LandRing> land)
     {
+        foreach (var ring in land)
+        {
+            if (IsWithin(ring, point)) return 0;
+        }
+
         var nearest = double.PositiveInfinity;
         var eastScale = NmPerDegree * Math.Cos(point.LatitudeDeg * Math.PI / 180);
         foreach (var ring in land)
         {
-            var inside = false;
             var (x1, y1) = Plane(ring.Vertices[^1], point, eastScale);
             foreach (var vertex in ring.Vertices)
             {
                 var (x2, y2) = Plane(vertex, point, eastScale);
                 nearest = Math.Min(nearest, FromOriginSquared(x1, y1, x2, y2));
-                if (y1 > 0 != y2 > 0 && x1 - (y1 * (x2 - x1) / (y2 - y1)) > 0)
-                {
-                    inside = !inside;
-                }
-
                 (x1, y1) = (x2, y2);
-            }
-
-            if (inside)
-            {
-                return 0;
             }
         }
 
         return Math.Sqrt(nearest);
+    }
+
+    // Whether a line from the point to the east crosses the shore an odd number of times.
+    private static bool IsWithin(LandRing ring, GeoPoint point)
+    {
+        var inside = false;
+        var (x1, y1) = Plane(ring.Vertices[^1], point, 1);
+        foreach (var vertex in ring.Vertices)
+        {
+            var (x2, y2) = Plane(vertex, point, 1);
+            if (y1 > 0 != y2 > 0 && x1 - (y1 * (x2 - x1) / (y2 - y1)) > 0) inside = !inside;
+            (x1, y1) = (x2, y2);
+        }
+
+        return inside;
     }
 
     private static (double EastNm, double NorthNm) Plane(GeoPoint vertex, GeoPoint origin, double eastScale) =>

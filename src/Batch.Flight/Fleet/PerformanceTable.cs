@@ -102,7 +102,10 @@ public sealed class PerformanceTable
         Span<double> asked = stackalloc double[_axes.Length];
         Span<double> low = stackalloc double[_axes.Length];
         Span<double> high = stackalloc double[_axes.Length];
+        Span<int> hints = stackalloc int[_axes.Length];
+        hints.Clear();
         Take(keys, asked, -1);
+        var query = new Query { Asked = asked, Low = low, High = high, Hints = hints, Values = values };
 
         var reading = TableReading.Within;
         for (var from = 0; ;)
@@ -110,7 +113,7 @@ public sealed class PerformanceTable
             values.Clear();
             low.Fill(double.NegativeInfinity);
             high.Fill(double.PositiveInfinity);
-            Add(0, 0, _axes[0].Count, 1, asked, low, high, values);
+            Add(0, 0, _axes[0].Count, 1, in query);
             // The first axis on which a curve in use ends short of the query: all curves are then read at that end, so that they stay comparable.
             while (from < _axes.Length && !(asked[from] < low[from]) && !(asked[from] > high[from])) from++;
             if (from == _axes.Length) return reading;
@@ -130,10 +133,12 @@ public sealed class PerformanceTable
         Span<double> low = stackalloc double[_axes.Length];
         Span<double> high = stackalloc double[_axes.Length];
         Span<double> values = stackalloc double[ValueNames.Length];
+        Span<int> hints = stackalloc int[_axes.Length];
+        hints.Clear();
         Take(keys, asked, axis);
         low.Fill(double.NegativeInfinity);
         high.Fill(double.PositiveInfinity);
-        Add(0, 0, _axes[0].Count, 1, asked, low, high, values);
+        Add(0, 0, _axes[0].Count, 1, new Query { Asked = asked, Low = low, High = high, Hints = hints, Values = values });
         return (low[axis], high[axis]);
     }
 
@@ -165,15 +170,16 @@ public sealed class PerformanceTable
 
     // Adds the share of one curve to the values: the rows between which the query lies, weighed. The keys of a depth lie one curve after another.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Add(int depth, int first, int end, double share, ReadOnlySpan<double> asked, Span<double> low, Span<double> high, Span<double> values)
+    private void Add(int depth, int first, int end, double share, in Query query)
     {
         var axis = _axes[depth];
-        var (at, fraction) = axis.Find(first, end, asked[depth]);
-        if (!double.IsNaN(asked[depth]))
+        var asked = query.Asked[depth];
+        var (at, fraction) = axis.Find(first, end, asked, ref query.Hints[depth]);
+        if (!double.IsNaN(asked))
         {
             var (lowest, highest) = (axis.Keys[first], axis.Keys[end - 1]);
-            if (lowest > low[depth]) low[depth] = lowest;
-            if (highest < high[depth]) high[depth] = highest;
+            if (lowest > query.Low[depth]) query.Low[depth] = lowest;
+            if (highest < query.High[depth]) query.High[depth] = highest;
         }
 
         for (var step = 0; step < 2; step++)
@@ -183,11 +189,31 @@ public sealed class PerformanceTable
             var node = at + step;
             if (depth + 1 < _axes.Length)
             {
-                Add(depth + 1, axis.Starts[node], axis.Starts[node + 1], part, asked, low, high, values);
+                Add(depth + 1, axis.Starts[node], axis.Starts[node + 1], part, in query);
                 continue;
             }
 
+            var values = query.Values;
             for (var value = 0; value < values.Length; value++) values[value] += part * _values[(node * values.Length) + value];
         }
+    }
+
+    /// <summary>A query under way.</summary>
+    private ref struct Query
+    {
+        /// <summary>One key an axis; NaN where the table does not depend on it.</summary>
+        public ReadOnlySpan<double> Asked;
+
+        /// <summary>Where the last of the curves in use begins, by axis.</summary>
+        public Span<double> Low;
+
+        /// <summary>Where the first of the curves in use ends, by axis.</summary>
+        public Span<double> High;
+
+        /// <summary>Where in its curve the last key was found, by axis.</summary>
+        public Span<int> Hints;
+
+        /// <summary>The values so far.</summary>
+        public Span<double> Values;
     }
 }

@@ -53,21 +53,29 @@ internal sealed class TableAxis
     /// <param name="first">First index of the curve.</param>
     /// <param name="end">Index after its last key.</param>
     /// <param name="asked">The query; NaN for a curve that does not depend on the axis.</param>
+    /// <param name="hint">How far from the start of its curve the last query was found; the curves of an axis are mostly alike. Set to where this one is found.</param>
     /// <returns>Index of the key at or below, and the fraction of the way to the next, 0 up to but not 1; the end itself outside the curve.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public (int At, double Fraction) Find(int first, int end, double asked)
+    public (int At, double Fraction) Find(int first, int end, double asked, ref int hint)
     {
         var keys = Keys.AsSpan();
         if (double.IsNaN(asked) || asked <= keys[first]) return (first, 0);
         if (asked >= keys[end - 1]) return (end - 1, 0);
-        var (below, above) = (first, end - 1);
-        while (above - below > 1)
+        var below = first + hint;
+        if (below >= end - 1 || !(keys[below] <= asked && asked < keys[below + 1]))
         {
-            var middle = (below + above) >> 1;
-            if (keys[middle] <= asked) below = middle;
-            else above = middle;
+            below = first;
+            var above = end - 1;
+            while (above - below > 1)
+            {
+                var middle = (below + above) >> 1;
+                if (keys[middle] <= asked) below = middle;
+                else above = middle;
+            }
+
+            hint = below - first;
         }
 
-        return (below, (asked - keys[below]) / (keys[above] - keys[below]));
+        return (below, (asked - keys[below]) / (keys[below + 1] - keys[below]));
     }
 }

@@ -76,6 +76,8 @@ internal sealed class AlternateFlights
                 MayUseTableEdge = mayUseTableEdge,
             };
             var flown = _levels[i] is null || choice == LevelChoice.Flown ? Cheapest(request, alternate, out _notes[i]) : ProfileFlyer.Fly(request);
+            // The level with other fuel may be too high with this one.
+            if (choice == LevelChoice.Estimated && flown is not ProfileResult.Flown) flown = Cheapest(request, alternate, out _notes[i]);
             if (_notes[i].Length > 0 && !_notes[i].StartsWith("To ", StringComparison.Ordinal)) _notes[i] = $"To {alternate.Ident}: {_notes[i]}";
             if (flown is not ProfileResult.Flown { Profile: var profile })
                 return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where } ? where : "") { IsByWeight = flown is ProfileResult.NotFlyable { IsByWeight: true } };

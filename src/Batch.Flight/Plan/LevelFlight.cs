@@ -25,7 +25,8 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup, Feet?
     /// <param name="mayUseTableEdge">Whether a query outside a table is answered at its edge.</param>
     public ProfileResult Fly(Pounds takeoffWeight, LevelChoice choice, bool mayUseTableEdge)
     {
-        if (_level is { } kept && choice != LevelChoice.Flown) return ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge));
+        // The level of the same leg with other fuel may be too high with this one: then it is looked for at once.
+        if (_level is { } kept && choice != LevelChoice.Flown && ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge)) is var flown && (flown is ProfileResult.Flown || choice == LevelChoice.Kept)) return flown;
         var result = setup.Level is { } level
             ? LevelFinder.FlyHighest(Request(level, takeoffWeight, mayUseTableEdge), setup.Rules, out _note)
             : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, _ceiling, _isEstimate ? null : _level, choice, out _note);
