@@ -1,3 +1,4 @@
+using Batch.Flight.Earth;
 using Batch.Flight.Plan;
 using Batch.Flight.Week;
 using Batch.Testing;
@@ -92,6 +93,23 @@ public sealed class CarryTests
         Assert.Equal(Pounds.Zero, legs[1].Fuel.Uplift);
         Assert.InRange(legs[1].Fuel.Margin.Value, 0, 2500);
         Assert.Contains("for T1/3 save ", CarryNote(legs[0]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fuel_is_carried_too_where_the_heavier_aircraft_must_fly_lower()
+    {
+        var week = Chain((5, 9, 9), 1, Carry, Minimum, Minimum);
+        var place = week.Airports["XAND"].Position;
+        week = week with
+        {
+            Airports = week.Airports.SetItem("XBEL", week.Airports["XBEL"] with { Position = new GeoPoint(place.LatitudeDeg + 0.8, place.LongitudeDeg) }),
+            Legs = [.. week.Legs.Select(leg => leg with { Level = new Feet(28_000) })],
+        };
+        var plain = Plan(week with { Legs = [.. week.Legs.Select(leg => leg with { FuelPlan = Minimum })] });
+        var carried = Plan(week);
+        Assert.True(carried[0].Profile.Level < plain[0].Profile.Level);
+        Assert.Equal(Pounds.Zero, carried[1].Fuel.Uplift);
+        Assert.Contains("for T1/2, T1/3 save ", CarryNote(carried[0]), StringComparison.Ordinal);
     }
 
     [Fact]
