@@ -75,9 +75,9 @@ internal sealed class AlternateFlights
                 BurnBias = _setup.Aircraft.BurnBias,
                 MayUseTableEdge = mayUseTableEdge,
             };
-            var flown = _levels[i] is null || choice == LevelChoice.Flown ? Cheapest(request, alternate, out _notes[i]) : ProfileFlyer.Fly(request);
+            var flown = _levels[i] is null || choice == LevelChoice.Flown ? Cheapest(request, alternate, _levels[i], out _notes[i]) : ProfileFlyer.Fly(request);
             // The level with other fuel may be too high with this one.
-            if (choice == LevelChoice.Estimated && flown is not ProfileResult.Flown) flown = Cheapest(request, alternate, out _notes[i]);
+            if (choice == LevelChoice.Estimated && flown is not ProfileResult.Flown) flown = Cheapest(request, alternate, null, out _notes[i]);
             if (_notes[i].Length > 0 && !_notes[i].StartsWith("To ", StringComparison.Ordinal)) _notes[i] = $"To {alternate.Ident}: {_notes[i]}";
             if (flown is not ProfileResult.Flown { Profile: var profile })
                 return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where } ? where : "") { IsByWeight = flown is ProfileResult.NotFlyable { IsByWeight: true } };
@@ -102,7 +102,7 @@ internal sealed class AlternateFlights
         return null;
     }
 
-    private ProfileResult Cheapest(ProfileRequest request, Airport alternate, out string note)
+    private ProfileResult Cheapest(ProfileRequest request, Airport alternate, Feet? known, out string note)
     {
         var ceiling = _setup.AutomaticCeiling(request.Route, Feet.Max(_setup.To.Elevation, alternate.Elevation));
         if (_context.AlternateLevels.Of(request, _setup.To, alternate, _setup.Rules, ceiling) is { } found)
@@ -111,7 +111,7 @@ internal sealed class AlternateFlights
             if (ProfileFlyer.Fly(request with { Level = found.Level }) is ProfileResult.Flown flown) return flown;
         }
 
-        return CheapestLevel.Fly(request, _setup.Rules, ceiling, null, LevelChoice.Flown, out note);
+        return CheapestLevel.Fly(request, _setup.Rules, ceiling, known, LevelChoice.Flown, out note);
     }
 
     private static string Why(ProfileResult result) => result switch

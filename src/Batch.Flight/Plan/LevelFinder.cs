@@ -78,8 +78,9 @@ public static class LevelFinder
     /// <param name="request">What to fly.</param>
     /// <param name="rules">Flight rules.</param>
     /// <param name="note">One sentence where the level was lowered; empty where it was not.</param>
+    /// <param name="known">The level that was highest at nearly the same weight, which is tried first; null for none.</param>
     /// <returns>The profile, whose own level tells what was flown; too short where even the lowest level is; not flyable as the requested or the lowest level is.</returns>
-    public static ProfileResult FlyHighest(ProfileRequest request, FlightRules rules, out string note)
+    public static ProfileResult FlyHighest(ProfileRequest request, FlightRules rules, out string note, Feet? known = null)
     {
         note = "";
         var result = ProfileFlyer.Fly(request);
@@ -91,6 +92,13 @@ public static class LevelFinder
         // The first known to be too high, in steps above the lowest.
         var tooHigh = (int)Math.Ceiling((request.Level.Value - lowestFt) / stepFt);
         if (tooHigh <= 0) return result;
+        if (known is { } before && (int)Math.Round((before.Value - lowestFt) / stepFt) is >= 0 and var near && near < tooHigh
+            && Fly(near) is ProfileResult.Flown again && (near + 1 == tooHigh || Fly(near + 1) is not ProfileResult.Flown))
+        {
+            note = Lowered(near);
+            return again;
+        }
+
         var best = Fly(0);
         var lowest = 0;
         // A heavy or hot curve of a table may begin higher than the table does.
@@ -103,8 +111,10 @@ public static class LevelFinder
             else tooHigh = middle;
         }
 
-        note = $"The route is too short for {ProfileTrack.Altitude(request.Level.Value)}; {ProfileTrack.Altitude(lowestFt + lowest * stepFt)} is the highest level that leaves two minutes of cruise.";
+        note = Lowered(lowest);
         return best;
+
+        string Lowered(int steps) => $"The route is too short for {ProfileTrack.Altitude(request.Level.Value)}; {ProfileTrack.Altitude(lowestFt + steps * stepFt)} is the highest level that leaves two minutes of cruise.";
 
         ProfileResult Fly(int steps) => ProfileFlyer.Fly(request with { Level = new Feet(lowestFt + steps * stepFt) });
     }

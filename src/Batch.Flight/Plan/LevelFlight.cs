@@ -28,7 +28,7 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup, Feet?
         // The level of the same leg with other fuel may be too high with this one: then it is looked for at once.
         if (_level is { } kept && choice != LevelChoice.Flown && ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge)) is var flown && (flown is ProfileResult.Flown || choice == LevelChoice.Kept)) return flown;
         var result = setup.Level is { } level
-            ? LevelFinder.FlyHighest(Request(level, takeoffWeight, mayUseTableEdge), setup.Rules, out _note)
+            ? LevelFinder.FlyHighest(Request(level, takeoffWeight, mayUseTableEdge), setup.Rules, out _note, _level)
             : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, _ceiling, _isEstimate ? null : _level, choice, out _note);
         if (result is not ProfileResult.Flown { Profile: var profile }) return result;
         _level = profile.Level;

@@ -80,6 +80,13 @@ public sealed class LevelTests
         Assert.Equal(levelFt, profile.Level.Value);
         Assert.Equal(string.Create(CultureInfo.InvariantCulture, $"The route is too short for FL100; {levelFt:#,##0} ft is the highest level that leaves two minutes of cruise."), note);
         Assert.IsType<ProfileResult.TooShort>(ProfileFlyer.Fly(request with { Level = new Feet(levelFt + (rules == FlightRules.Vfr ? 500 : 1000)) }));
+
+        // Whatever level was right at another weight.
+        foreach (var known in new[] { levelFt - 1000, levelFt, levelFt + 1000, 40_000 })
+        {
+            Assert.Equal(levelFt, Assert.IsType<ProfileResult.Flown>(LevelFinder.FlyHighest(request, rules, out var again, new Feet(known))).Profile.Level.Value);
+            Assert.Equal(note, again);
+        }
     }
 
     [Fact]
