@@ -103,11 +103,12 @@ internal static partial class UnitFunctions
         _ => throw Wrong(context.CurrentSpan, value, "number", "a number"),
     };
 
-    [FunctionText("A length of time as hours and minutes, such as 1:07")]
+    [FunctionText("A length of time, or a plain number of hours, as hours and minutes, such as 1:07")]
     public static string Hm(TemplateContext context, object? value = null) => value switch
     {
         null => NotKnown,
         Elapsed time => time.HoursMinutes(),
+        Quantity { Kind: QuantityKind.Plain, PlainUnit: "h" } hours => hours.HoursMinutes(),
         _ => throw Wrong(context.CurrentSpan, value, "hm", "a length of time"),
     };
 
