@@ -40,7 +40,7 @@ internal static class DutyBar
         if (duty.Limit is { } end)
             drawing.Line(At(end), top - 4, At(end), top + BarHeight + 4, end < duty.Release ? Ink.Fail : Ink.Black, 2, "4 2");
         Hours(drawing, style.Word("UTC"), bottom + 11, -1, DateTimeZone.Utc, from, to, At);
-        return drawing.Picture(Width, bottom + 12, Title(duty, style), "dutybar");
+        return drawing.Picture(Width, bottom + 14, Title(duty, style), "dutybar");
     }
 
     private static (Instant From, Instant To) Span(DutyTimes duty)
