@@ -19,7 +19,7 @@ public class AlikeSentencesTests
     [Fact]
     public void Sentences_of_another_form_stay_as_they_are()
     {
-        string[] sentences = ["1 passenger at standard weight (woman 178 lb, operator's own standard weights).", "Climb of Halden H9 ends at weight at takeoff 11000 lb; 11031 lb was asked; the value at the edge was taken."];
+        string[] sentences = ["1 passenger at standard weight (woman 178 lb, operator's own standard weights).", "Climb of Halden H9 ends at weight at takeoff 11,000 lb; 11,031 lb was asked; the value at the edge was taken."];
         Assert.Equal(sentences, AlikeSentences.Gathered(sentences));
     }
 }

@@ -34,6 +34,11 @@ public class DutyBarTests
     public void Report_release_and_limit_are_written_in_local_time() =>
         Assert.All(["report 07:15", "release 16:45", "limit 20:15", "rest 16:00"], text => Assert.Contains(Texts(Day), drawn => drawn.Value == text));
 
+    /// <summary>A release at 16:45:40 is 16:46 in the table of duties.</summary>
+    [Fact]
+    public void Times_are_rounded_to_the_minute_as_in_the_tables() =>
+        Assert.Contains(Texts(Day with { Release = Day.Release + Duration.FromSeconds(40) }), drawn => drawn.Value == "release 16:46");
+
     [Fact]
     public void Report_and_release_of_a_short_duty_stand_on_one_line_on_either_side_of_it()
     {

@@ -49,7 +49,7 @@ public class LoadSheetTests
     public void Rows_and_holds_have_persons_bags_weights_and_room()
     {
         var html = Sheet("XAND", 7);
-        Assert.Contains("<td>Row 1</td><td class=\"n\" data-label=\"Persons\">2 of 2</td>", html, StringComparison.Ordinal);
+        Assert.Contains("<td>Row 1°</td><td class=\"n\" data-label=\"Persons\">2 of 2</td>", html, StringComparison.Ordinal);
         Assert.Contains("Pump parts 120 lb in Aft hold", html, StringComparison.Ordinal);
     }
 

@@ -30,6 +30,8 @@ public partial class OwnWordsTests
     [InlineData("T101/1: off blocks Mon 7 Dec 23:30 to Tue 8 Dec 00:15, names, weights, seats or notes in the manifest, or cargo, figures of the log, the winds, the runways or the notes.", "T101/1: Abblocken Mo 7. Dez. 23:30, jetzt Di 8. Dez. 00:15, Namen, Massen, Sitze oder Bemerkungen in der Passagierliste, oder Fracht, Zahlen des Flugplans, die Winde, die Bahnen oder die Bemerkungen.")]
     [InlineData("T101/3: added, Sat 12 Dec 09:00 XAND to XBEL, Q-HAA.", "T101/3: neu, Sa 12. Dez. 09:00 XAND – XBEL, Q-HAA.")]
     [InlineData("T101/3: cancelled, was Wed 1 May 09:00 XAND to XBEL.", "T101/3: abgesagt, war Mi 1. Mai 09:00 XAND – XBEL.")]
+    [InlineData("T101/1: passengers 3 to 4, remarks \"Ice, two bags; call first\" to \"Ice and one bag, on request\".", "T101/1: Fluggäste 3, jetzt 4, Bemerkungen \"Ice, two bags; call first\", jetzt \"Ice and one bag, on request\".")]
+    [InlineData("T101/1: state pass to fail (FUEL-03), flown although it fails, because: \"the owner, by telephone, agreed\", off blocks 14:30 to 15:00.", "T101/1: Ergebnis in Ordnung, jetzt nicht zulässig (FUEL-03), trotzdem geflogen, denn: \"the owner, by telephone, agreed\", Abblocken 14:30, jetzt 15:00.")]
     public void What_changed_is_said_in_german(string english, string german) => Assert.Equal(german, Say(english));
 
     /// <summary>Names of sheets and columns stay as they stand in the book; 80 lb are 36.29 kg, 2,800 lb are 1,270.06 kg, 2,700 lb are 1,224.70 kg.</summary>
@@ -44,6 +46,22 @@ public partial class OwnWordsTests
     [InlineData("A row of Winds could not be read, and the leg is planned without it: Level is not a number", "Eine Zeile von Winds war nicht lesbar, und der Flug ist ohne sie geplant: Level ist keine Zahl")]
     [InlineData("Captain is not a code of Crew; did you mean RIM or KAI?", "Captain ist kein Kürzel aus Crew; meinten Sie RIM oder KAI?")]
     public void A_doubt_of_reading_is_said_in_german(string english, string german) => Assert.Equal(german, Say(english));
+
+    /// <summary>What is to be typed stays as it is.</summary>
+    [Theory]
+    [InlineData("Expected: XAND.", "Erwartet: XAND.")]
+    [InlineData("Expected: charter, ferry, training.", "Erwartet: charter, ferry, training.")]
+    [InlineData("Expected: auto, FL160, 16000 or 9500 ft.", "Erwartet: auto, FL160, 16000 oder 9500 ft.")]
+    [InlineData("Expected: a number, with or without a unit (lb, kg).", "Erwartet: eine Zahl, mit oder ohne Einheit (lb, kg).")]
+    [InlineData("Expected: a weight in the unit of the header, or with its unit, such as 80 kg.", "Erwartet: eine Masse in der Einheit des Kopfes, oder mit ihrer Einheit, wie 80 kg.")]
+    [InlineData("Expected: degrees from -90 to 90, such as 41.5 or N41°30.0'.", "Erwartet: Grad von -90 bis 90, wie 41.5 or N41°30.0'.")]
+    [InlineData("Expected: at most 2,700 lb.", "Erwartet: höchstens 1.225 kg.")]
+    public void What_would_have_been_read_is_said_in_german(string english, string german) => Assert.Equal(german, Say(english));
+
+    [Theory]
+    [InlineData("Fly direct at the best level (clear week.xlsx/Legs/J31; Week 50.xlsx/Legs/R31: 2505 lb; week.xlsx/Legs/L31: auto)", "Direkt in der besten Höhe fliegen (week.xlsx/Legs/J31 leeren; Week 50.xlsx/Legs/R31: 2505 lb; week.xlsx/Legs/L31: auto)")]
+    [InlineData("Leave one passenger behind, for example this one (clear row my week.xlsx/Manifest/128)", "Einen Fluggast zurücklassen, zum Beispiel diesen (Zeile my week.xlsx/Manifest/128 leeren)")]
+    public void Cells_to_clear_are_said_in_german(string english, string german) => Assert.Equal(german, Say(english));
 
     [Fact]
     public void Every_check_has_german_sentences()

@@ -107,8 +107,8 @@ public class PacketTests
     public void The_duty_table_says_what_is_used_and_left_and_what_is_not_known()
     {
         var html = Rendered(Ana);
-        Assert.Contains("<td class=\"n\" data-label=\"Used\">2.4 h</td><td class=\"n\" data-label=\"Limit\">8.0 h</td><td class=\"n strong\" data-label=\"Left\">5.6 h</td>", html, StringComparison.Ordinal);
-        Assert.Contains("<td class=\"n\" data-label=\"Used\">9.5 h</td><td class=\"n\" data-label=\"Limit\">at least 10.0 h</td><td class=\"n strong\" data-label=\"Left\"><span class=\"fail-text\">−0.5 h</span></td>", html, StringComparison.Ordinal);
+        Assert.Contains("<td class=\"n\" data-label=\"Used\">2:23</td><td class=\"n\" data-label=\"Limit\">8:00</td><td class=\"n strong\" data-label=\"Left\">5:37</td>", html, StringComparison.Ordinal);
+        Assert.Contains("<td class=\"n\" data-label=\"Used\">9:30</td><td class=\"n\" data-label=\"Limit\">at least 10:00</td><td class=\"n strong\" data-label=\"Left\"><span class=\"fail-text\">−0:30</span></td>", html, StringComparison.Ordinal);
         Assert.Contains("Nothing is logged before this week.", html, StringComparison.Ordinal);
         Assert.Contains("basis to be confirmed", html, StringComparison.Ordinal);
         Assert.Equal(2, Count(html, "class=\"dutybar\""));

@@ -23,7 +23,7 @@ internal static class CentreOfGravity
         var tooHeavy = tests.Where(test => !IsInside(test) && test.ForwardLimit is null && IsTooHeavy(leg, test)).ToImmutableArray();
         var outside = tests.Where(test => !IsInside(test)).Except(tooHeavy).OrderBy(test => test.ArmMargin.Value).ToImmutableArray();
         var answers = tests.Where(IsInside).Select(test => Answer(leg, ruling, test))
-            .Concat(tooHeavy.Select(test => ruling.NotChecked($"the weight ({test.When}, {Words.Amount(test.Point.Weight)}) is over its maximum, and the envelope ends there", Cells(leg))));
+            .Concat(tooHeavy.Select(test => ruling.NotChecked($"the weight ({test.When}, {Weight(leg, test)}) is over its maximum, and the envelope ends there", Cells(leg))));
         if (outside.IsEmpty)
         {
             return answers;
@@ -36,12 +36,18 @@ internal static class CentreOfGravity
     private static bool IsInside(EnvelopeTest test) => test.IsInside || test.ArmMargin.Value >= -Ruling.Noise && test.WeightMargin.Value >= -Ruling.Noise;
 
     /// <summary>Whether a weight limit of its own is already passed: one cause is one failure.</summary>
-    private static bool IsTooHeavy(LegUnderCheck leg, EnvelopeTest test) => test.Point.Weight > ((test.When, test.Case) switch
+    private static bool IsTooHeavy(LegUnderCheck leg, EnvelopeTest test) => Most(leg, test) is { } most && test.Point.Weight > most;
+
+    private static Pounds? Most(LegUnderCheck leg, EnvelopeTest test) => (test.When, test.Case) switch
     {
         ("landing", _) => leg.Type.MaximumLanding,
         (_, EnvelopeCase.ZeroFuel) => leg.Type.MaximumZeroFuel,
         _ => leg.Type.MaximumTakeoff,
-    } ?? new Pounds(double.PositiveInfinity));
+    };
+
+    /// <summary>The weight of a test, written as it is beside its limit.</summary>
+    private static string Weight(LegUnderCheck leg, EnvelopeTest test) =>
+        Words.Amount(Most(leg, test) is { } most ? new Pounds(PrintedTrio.Of(most.Value, test.Point.Weight.Value, isLeast: false, isKept: test.Point.Weight.Value <= most.Value + Ruling.Noise).Actual) : test.Point.Weight);
 
     private static Finding Answer(LegUnderCheck leg, Ruling ruling, EnvelopeTest test, string others = "")
     {
@@ -55,7 +61,7 @@ internal static class CentreOfGravity
         var arm = Words.Amount(printed?.Actual ?? test.Point.Arm.Value, "in");
         var bound = Words.Amount(printed?.Limit ?? 0, "in");
         var beyond = Words.Amount(-(printed?.Margin ?? 0), "in");
-        var at = $"{(test.When == "during the flight" ? "" : "at ")}{test.When} ({Words.Amount(test.Point.Weight)})";
+        var at = $"{(test.When == "during the flight" ? "" : "at ")}{test.When} ({Weight(leg, test)})";
         var forward = test.ForwardLimit;
         var aft = test.AftLimit;
         var inside = IsInside(test);

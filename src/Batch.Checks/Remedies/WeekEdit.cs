@@ -132,10 +132,9 @@ internal sealed record WeekEdit(string Text, int Disruption)
         var edit = this;
         foreach (var (field, typed) in cells)
         {
-            var value = typed.Length > 0 ? typed : "(empty)";
             edit = row.HasColumn(field)
-                ? edit with { Changes = edit.Changes.SetItem(row.Cell(field), typed), Places = edit.Places.Add($"{row.Cell(field)}: {value}") }
-                : edit with { IsWritable = false, Places = edit.Places.Add($"row {row} has no column for it yet: {value}") };
+                ? edit with { Changes = edit.Changes.SetItem(row.Cell(field), typed), Places = edit.Places.Add(typed.Length > 0 ? $"{row.Cell(field)}: {typed}" : $"clear {row.Cell(field)}") }
+                : edit with { IsWritable = false, Places = edit.Places.Add($"row {row} has no column for it yet: {typed}") };
         }
 
         return edit;

@@ -142,7 +142,7 @@ public sealed class PerformanceTable
         return (low[axis], high[axis]);
     }
 
-    /// <summary>One sentence about a reading that left the table, such as <c>Climb of Skua 9 ends at pressure altitude 24000 ft; 26000 ft was asked</c>.</summary>
+    /// <summary>One sentence about a reading that left the table, such as <c>Climb of Skua 9 ends at pressure altitude 24,000 ft; 26,000 ft was asked</c>.</summary>
     /// <param name="reading">A reading of this table that is not inside.</param>
     /// <exception cref="ArgumentException">The reading is inside.</exception>
     public string Sentence(TableReading reading)
@@ -151,7 +151,7 @@ public sealed class PerformanceTable
         var (axis, unit) = TableFaults.Split(AxisNames[reading.Axis]);
         var word = reading.Asked < reading.Edge ? "begins" : "ends";
         // Two numbers that look the same would puzzle.
-        var digits = Math.Abs(reading.Asked - reading.Edge) < 0.01 ? "0.######" : "0.##";
+        var digits = Math.Abs(reading.Asked - reading.Edge) < 0.01 ? "#,0.######" : "#,0.##";
         return string.Create(CultureInfo.InvariantCulture, $"{Name} {word} at {axis} {reading.Edge.ToString(digits, CultureInfo.InvariantCulture)}{unit}; {reading.Asked.ToString(digits, CultureInfo.InvariantCulture)}{unit} was asked");
     }
 

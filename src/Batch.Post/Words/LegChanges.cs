@@ -18,7 +18,7 @@ internal static class LegChanges
         var failing = now.Failing.Length > 0 ? $" ({now.Failing})" : "";
         if (was.State != now.State) yield return $"state {was.State} to {now.State}{failing}";
         else if (was.Failing != now.Failing) yield return $"failing checks {was.Failing} to {now.Failing}";
-        if (was.Override != now.Override) yield return now.Override.Length > 0 ? $"flown although it fails, because: {Shortened(now.Override)}" : "the reason to fly it although it fails is withdrawn";
+        if (was.Override != now.Override) yield return now.Override.Length > 0 ? $"flown although it fails, because: {Quoted(now.Override)}" : "the reason to fly it although it fails is withdrawn";
     }
 
     private static IEnumerable<string> Journey(LegFacts was, LegFacts now) =>
@@ -74,7 +74,8 @@ internal static class LegChanges
         yield return before.Date == after.Date ? $"{what} {LocalTimes.Clock(before)} to {LocalTimes.Clock(after)}" : $"{what} {LocalTimes.DayAndClock(before)} to {LocalTimes.DayAndClock(after)}";
     }
 
-    private static string Quoted(string text) => text.Length == 0 ? "" : $"\"{Shortened(text)}\"";
+    /// <summary>A text in quotation marks, none inside: they alone tell its commas from those between the changes.</summary>
+    private static string Quoted(string text) => text.Length == 0 ? "" : $"\"{Shortened(text).Replace('"', '\'')}\"";
 
     private static string Shortened(string text)
     {

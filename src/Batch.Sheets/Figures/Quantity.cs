@@ -21,6 +21,9 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
     /// <summary>The limit and the figure with which it is printed, so that the three agree; null for a number by itself.</summary>
     public HeldFigure? Held { get; init; }
 
+    /// <summary>What there was before this was taken off, in the unit of the house; printed is the difference of the printed rests, so that a column adds up. Null for a number by itself.</summary>
+    public double? TakenFrom { get; init; }
+
     /// <summary>Unit of a plain number.</summary>
     public string PlainUnit { get; init; } = "";
 
@@ -76,7 +79,7 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
     /// <param name="decimals">Decimals, 0 to 6.</param>
     /// <param name="culture">How numbers are written; the invariant manner where none is given.</param>
     public string Text(double factor, int decimals, CultureInfo? culture = null) =>
-        Text(Held is { } held ? held.Printed(factor, decimals) : Rounded(Value * factor, decimals), decimals, IsSigned, culture);
+        Text(Printed(factor, decimals), decimals, IsSigned, culture);
 
     /// <summary>A rounded number with thousands marks and a true minus sign.</summary>
     public static string Text(double rounded, int decimals, bool isSigned, CultureInfo? culture = null)
@@ -96,6 +99,13 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
             RoundingWay.Down => Math.Floor((number * scale) + Grain) / scale,
         };
     }
+
+    /// <summary>Hours as hours and minutes, rounded this quantity's way, such as <c>12:25</c>.</summary>
+    public string HoursMinutes() => Elapsed.HoursMinutes((long)Printed(60, 0));
+
+    private double Printed(double factor, int decimals) => Held is { } held
+        ? held.Printed(factor, decimals)
+        : TakenFrom is { } before ? Rounded(before * factor, decimals) - Rounded((before - Value) * factor, decimals) : Rounded(Value * factor, decimals);
 
     private int PlainDecimals => PlainUnit switch { "in" or "SM" or "" => 2, "lb/USG" => 3, "h" or "%" => 1, _ => 0 };
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Batch.Sheets.Figures;
 using Batch.Sheets.Templates;
-using NodaTime.Text;
 
 namespace Batch.Sheets.Pictures;
 
@@ -11,13 +10,12 @@ internal static class DutyBar
     private const double Width = 648;
     private const double Left = 48;
     private const double Right = 638;
-    private const double MarksRow = 26;
+    private const double MarksRow = 25;
     private const double RowHeight = 13;
     private const double BarHeight = 17;
     private const double Overlap = 3; // how far a label stands over its mark
     private const int HoursShown = 24;
     private static readonly Duration Margin = Duration.FromHours(1);
-    private static readonly LocalTimePattern Clock = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
 
     /// <summary>The picture. Its scale is the local day of the report; a duty or limit that passes midnight has a scale from an hour before the report, of 24 hours or as many as it needs.</summary>
     /// <param name="duty">The times.</param>
@@ -41,7 +39,7 @@ internal static class DutyBar
             drawing.Line(At(moment), top - 4, At(moment), top + BarHeight, Ink.Black, 1);
         if (duty.Limit is { } end)
             drawing.Line(At(end), top - 4, At(end), top + BarHeight + 4, end < duty.Release ? Ink.Fail : Ink.Black, 2, "4 2");
-        Hours(drawing, style.Word("UTC"), bottom + 12, -1, DateTimeZone.Utc, from, to, At);
+        Hours(drawing, style.Word("UTC"), bottom + 11, -1, DateTimeZone.Utc, from, to, At);
         return drawing.Picture(Width, bottom + 14, Title(duty, style), "dutybar");
     }
 
@@ -83,7 +81,7 @@ internal static class DutyBar
     /// <summary>Writes report, release and limit above the bar, report to the left of its mark and the others to the right, so that they seldom need a second row; gives the top of the bar.</summary>
     private static double Moments(Drawing drawing, DutyTimes duty, PictureStyle style, Func<Instant, double> at)
     {
-        string Local(Instant instant) => Clock.Format(instant.InZone(duty.Zone).TimeOfDay);
+        string Local(Instant instant) => new ClockTime(instant, duty.Zone).LocalClock();
         List<(string Text, Instant At, bool IsFail)> moments =
         [
             (style.Word("report") + " " + Local(duty.Report), duty.Report, false),
@@ -96,7 +94,7 @@ internal static class DutyBar
         var rows = LabelPlaces.Rows([.. labels.Select(label => (label.Middle, label.Width))], 8);
         for (var k = 0; k < labels.Length; k++)
             drawing.Text(labels[k].Middle, MarksRow + (rows[k] * RowHeight), labels[k].Text, TextAnchor.Middle, isBold: true, fill: labels[k].IsFail ? Ink.Fail : Ink.Black);
-        return MarksRow + (rows.Max() * RowHeight) + 6;
+        return MarksRow + (rows.Max() * RowHeight) + 5;
     }
 
     private static void Rests(Drawing drawing, DutyTimes duty, PictureStyle style, Instant from, Instant to, double top, Func<Instant, double> at)
@@ -132,12 +130,12 @@ internal static class DutyBar
             drawing.Rectangle(flights[k].From, top + 4, flights[k].To - flights[k].From, BarHeight - 8, Ink.Black);
             drawing.Text(labels[k].Middle, top + BarHeight + 11 + (rows[k] * RowHeight), flights[k].Name, TextAnchor.Middle);
         }
-        return top + BarHeight + 14 + (rows.DefaultIfEmpty(0).Max() * RowHeight);
+        return top + BarHeight + 13 + (rows.DefaultIfEmpty(0).Max() * RowHeight);
     }
 
     private static string Title(DutyTimes duty, PictureStyle style)
     {
-        string Local(Instant instant) => Clock.Format(instant.InZone(duty.Zone).TimeOfDay);
+        string Local(Instant instant) => new ClockTime(instant, duty.Zone).LocalClock();
         var flights = duty.Flights.Select(flight => $"{flight.Name} {Local(flight.OffBlocks)}–{Local(flight.OnBlocks)}");
         return $"{style.Word("Duty")}: {style.Word("report")} {Local(duty.Report)}, {style.Word("release")} {Local(duty.Release)}"
             + (duty.Limit is { } limit ? $", {style.Word("limit")} {Local(limit)}" + (limit < duty.Release ? $", {style.Word("over the limit")} {new Elapsed(duty.Release - limit).HoursMinutes()}" : "") : "")

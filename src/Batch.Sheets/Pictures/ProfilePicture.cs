@@ -61,7 +61,7 @@ internal static class ProfilePicture
             drawing.Line(Left, y, Right, y, altitude == 0 ? Ink.Black : Ink.Hair, altitude == 0 ? 1 : 0.5, altitude == 0 ? "" : "1 3");
             drawing.Text(Left - 5, y + 3.5, style.Number(altitude), TextAnchor.End, fill: Ink.Grey);
         }
-        drawing.Text(Left - 5, Top - 4, "ft", TextAnchor.End, fill: Ink.Grey);
+        drawing.Text(Left - 5, Top - 9, "ft", TextAnchor.End, fill: Ink.Grey);
     }
 
     private static int Fixes(Drawing drawing, LegPlan.Planned plan, Axis distances, Axis altitudes, PictureStyle style)

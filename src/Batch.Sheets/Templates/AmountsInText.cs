@@ -7,7 +7,6 @@ namespace Batch.Sheets.Templates;
 /// <summary>Amounts and days inside an English text, written in kilograms and in the manner of a language.</summary>
 internal static partial class AmountsInText
 {
-    private const double LitresPerUsGallon = 3.785411784; // exact (NIST SP 811)
     private const string Digits = @"[0-9][0-9,]*(?:\.[0-9]+)?";
 
     /// <summary>What an amount looks like in a text of the program: 1,240 lb, 12.5%, 8 h 05 min.</summary>
@@ -32,7 +31,7 @@ internal static partial class AmountsInText
         {
             " lb" => (Held(digits, figures, culture) ?? Figure(digits, Pounds.KilogramsPerPound, culture)) + " kg",
             " lb/h" => Figure(digits, Pounds.KilogramsPerPound, culture) + " kg/h",
-            " lb/USG" => Figure(digits, Pounds.KilogramsPerPound / LitresPerUsGallon, culture, 3) + " kg/L",
+            " lb/USG" => Figure(digits, UnitFunctions.KilogramsPerLitre, culture, 3) + " kg/L",
             var unit => Figure(digits, 1, culture) + (unit == "%" && !culture.Equals(CultureInfo.InvariantCulture) ? " %" : unit),
         };
     }

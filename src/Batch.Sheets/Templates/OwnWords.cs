@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using System.Text;
 using System.Text.RegularExpressions;
 using Batch.Sheets.Figures;
 using Scriban.Runtime;
@@ -47,12 +48,19 @@ internal sealed partial class OwnWords
             return whole;
         if (depth > Deepest)
             return null;
-        foreach (var (form, text) in _forms)
+        if (Fitted(_forms, sentence, figures, depth) is { } fitted)
+            return fitted;
+        return sentence.EndsWith('.') && Of(sentence[..^1], figures, depth) is { } open ? open + "." : null;
+    }
+
+    private string? Fitted(IEnumerable<(SentenceForm Form, string Text)> forms, string sentence, HeldFigure? figures, int depth)
+    {
+        foreach (var (form, text) in forms)
         {
             if (form.Fit(sentence) is { } gaps && Filled(form, gaps, figures, depth + 1) is { } filled)
                 return SentenceForm.Filled(text, filled);
         }
-        return sentence.EndsWith('.') && Of(sentence[..^1], figures, depth) is { } open ? open + "." : null;
+        return null;
     }
 
     private Dictionary<string, string>? Filled(SentenceForm form, IReadOnlyDictionary<string, string> gaps, HeldFigure? figures, int depth)
@@ -63,6 +71,7 @@ internal sealed partial class OwnWords
             var own = form.Kinds[name] switch
             {
                 "own" => text,
+                "cells" => string.Join("; ", text.Split("; ").Select(part => Fitted(_forms.Where(known => known.Form.BeginsWithWord), part, null, depth) ?? part)),
                 "pounds" => AmountsInText.Rewritten(text + " lb", _culture),
                 "words" => Of(text, figures, depth),
                 "list" => List(text, figures, depth),
@@ -77,8 +86,16 @@ internal sealed partial class OwnWords
 
     private string? List(string text, HeldFigure? figures, int depth)
     {
-        string?[] parts = [.. Separators().Split(text).Select(part => Value(part, figures, depth))];
-        return parts.Contains(null) ? null : string.Concat(parts);
+        var written = new StringBuilder();
+        var from = 0;
+        foreach (var mark in Separators().Matches(text).Select(match => match.Groups["mark"]).Where(mark => mark.Success))
+        {
+            if (Value(text[from..mark.Index], figures, depth) is not { } part || Value(mark.Value, figures, depth) is not { } between)
+                return null;
+            written.Append(part).Append(between);
+            from = mark.Index + mark.Length;
+        }
+        return Value(text[from..], figures, depth) is { } last ? written.Append(last).ToString() : null;
     }
 
     /// <summary>A name or an amount; not a piece of a sentence that happens to stand between two words of a form.</summary>
@@ -91,6 +108,9 @@ internal sealed partial class OwnWords
     [GeneratedRegex("[A-Za-z-]*(?:[0-9]|[A-Z][A-Z])[A-Za-z0-9/.,-]*[A-Za-z0-9]|[0-9]", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex NamesAndNumbers();
 
-    [GeneratedRegex(@"(?<mark>, | and | \+ | or |; )", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    /// <summary>What stands between the parts of a list; a text in quotation marks is one part.</summary>
+    [GeneratedRegex("""
+        "[^"]*"|(?<mark>, | and | \+ | or |; )
+        """, RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex Separators();
 }

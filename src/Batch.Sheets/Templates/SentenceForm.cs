@@ -34,7 +34,10 @@ internal sealed partial class SentenceForm
     /// <summary>How many letters are given: of two forms that fit, the one with more of them says more.</summary>
     public int Letters { get; }
 
-    /// <summary>The kind of each gap: nothing for a value, <c>words</c>, <c>list</c>, <c>amount</c>, <c>pounds</c> (a number whose unit stands behind a later one) or <c>own</c>.</summary>
+    /// <summary>Whether it begins with a word, not with a gap.</summary>
+    public bool BeginsWithWord => _literals[0].Length > 0;
+
+    /// <summary>The kind of each gap: nothing for a value, <c>words</c>, <c>list</c>, <c>amount</c>, <c>pounds</c> (a number whose unit stands behind a later one), <c>cells</c> or <c>own</c>.</summary>
     public IReadOnlyDictionary<string, string> Kinds { get; }
 
     /// <summary>The form written so.</summary>
@@ -75,6 +78,6 @@ internal sealed partial class SentenceForm
     public static string Filled(string text, IReadOnlyDictionary<string, string> values) =>
         Gaps().Replace(text, gap => values.GetValueOrDefault(gap.Groups["name"].Value, gap.Value));
 
-    [GeneratedRegex("""\{(?<name>[a-z]+)(?::(?<kind>words|list|amount|pounds|own))?\}""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex("""\{(?<name>[a-z]+)(?::(?<kind>words|list|amount|pounds|cells|own))?\}""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Gaps();
 }

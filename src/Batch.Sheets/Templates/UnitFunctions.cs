@@ -9,6 +9,9 @@ namespace Batch.Sheets.Templates;
 /// <summary>The functions by which a template chooses units. Nothing is written as a dash; a value of another kind is an error.</summary>
 internal static partial class UnitFunctions
 {
+    /// <summary>Kilograms a litre, per pound a US gallon.</summary>
+    public const double KilogramsPerLitre = Pounds.KilogramsPerPound / LitresPerUsGallon;
+
     private const string NotKnown = "–";
     private const double KilometresPerNauticalMile = 1.852; // exact: 1 NM = 1852 m
     private const double StatuteMilesPerNauticalMile = 1852 / 1609.344; // exact: 1 statute mile = 1609.344 m
@@ -103,11 +106,12 @@ internal static partial class UnitFunctions
         _ => throw Wrong(context.CurrentSpan, value, "number", "a number"),
     };
 
-    [FunctionText("A length of time as hours and minutes, such as 1:07")]
+    [FunctionText("A length of time, or a plain number of hours, as hours and minutes, such as 1:07")]
     public static string Hm(TemplateContext context, object? value = null) => value switch
     {
         null => NotKnown,
         Elapsed time => time.HoursMinutes(),
+        Quantity { Kind: QuantityKind.Plain, PlainUnit: "h" } hours => hours.HoursMinutes(),
         _ => throw Wrong(context.CurrentSpan, value, "hm", "a length of time"),
     };
 
@@ -139,7 +143,7 @@ internal static partial class UnitFunctions
     public static string KgPerLitre(TemplateContext context, object? value = null, int decimals = 3) => value switch
     {
         null => NotKnown,
-        double density => Quantity.Text(Math.Round(density * Pounds.KilogramsPerPound / LitresPerUsGallon, decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, context.CurrentCulture),
+        double density => Quantity.Text(Math.Round(density * KilogramsPerLitre, decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, context.CurrentCulture),
         _ => throw Wrong(context.CurrentSpan, value, "kg_per_litre", "a density"),
     };
 

@@ -121,6 +121,7 @@ internal sealed record FuelView
         Quantity Planned(Pounds amount) => Quantity.OfFuel(amount, density);
         Quantity Spare(Pounds amount) => Quantity.OfFuel(amount, density, RoundingWay.Down);
         var (required, aboard, margin) = Printed(plan);
+        var left = margin with { IsSigned = false };
         return new FuelView
         {
             Taxi = Needed(fuel.Taxi),
@@ -138,14 +139,14 @@ internal sealed record FuelView
             IsBeforeKnown = fuel.IsBeforeKnown,
             Uplift = Needed(fuel.Uplift),
             Aboard = aboard,
-            Takeoff = Planned(fuel.Takeoff),
+            Takeoff = Spare(fuel.Takeoff),
             Landing = Spare(fuel.Landing),
             RequiredOnLanding = Needed(fuel.RequiredOnLanding),
             Margin = margin,
             AfterContingency = Spare(fuel.Landing - fuel.Contingency),
             AfterAlternate = Spare(fuel.Landing - fuel.Contingency - fuel.Alternate),
-            AfterFinalReserve = Spare(fuel.Landing - fuel.Contingency - fuel.Alternate - fuel.FinalReserve),
-            AfterAdditional = margin with { IsSigned = false },
+            AfterFinalReserve = fuel.Additional.Value > 0 ? Spare(fuel.Landing - fuel.Contingency - fuel.Alternate - fuel.FinalReserve) : left,
+            AfterAdditional = left,
             Most = Spare(fuel.Most),
             MostBoundBy = fuel.MostBoundBy,
             Endurance = flow > 0 ? new Elapsed(Duration.FromHours(fuel.Takeoff.Value / flow)) : null,

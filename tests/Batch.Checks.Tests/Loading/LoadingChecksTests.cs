@@ -36,6 +36,16 @@ public sealed class LoadingChecksTests
         Assert.Equal("Centre of gravity at takeoff (6,500 lb): 194.50 in, 0.50 in ahead of the forward limit (195.00 in).", Ask.Worst("WB-04", At(194.5)).Text);
     }
 
+    /// <summary>Weights held against a greatest weight are rounded up wherever they stand: the sheet says 6,501 lb too.</summary>
+    [Fact]
+    public void The_weight_of_a_centre_of_gravity_is_written_as_beside_its_limit()
+    {
+        LegPlan.Planned At(double weightLb, Func<AircraftType, AircraftType> change) =>
+            With(load => load with { Tests = [SomePlans.Test("takeoff", EnvelopeCase.Takeoff, weightLb, 205.4)] }) with { Type = change(Leg.Type) };
+        Assert.StartsWith("Centre of gravity at takeoff (6,501 lb)", Ask.Worst("WB-04", At(6500.3, type => type)).Text, StringComparison.Ordinal);
+        Assert.StartsWith("Centre of gravity at takeoff (6,500 lb)", Ask.Worst("WB-04", At(6500.3, type => type with { MaximumTakeoff = null })).Text, StringComparison.Ordinal);
+    }
+
     // A limit between two corners of the envelope: 195.003 in is printed as 195.01 in, 194.501 in as 194.50 in, and 0.51 in lie between. At 195.004 in the limit is kept, and nothing shows it as broken.
     [Fact]
     public void A_limit_of_the_centre_of_gravity_agrees_with_its_difference_as_printed()

@@ -67,8 +67,8 @@ public sealed class PerformanceTableTests
         Span<double> value = stackalloc double[1];
         Assert.Equal(new TableReading(0, 9500, 9000), Ragged.Read([9500, 99999], value));
         Assert.Equal(30, value[0], 12);
-        Assert.Equal("Test begins at weight 8000 lb; 7000 lb was asked", Ragged.Sentence(new TableReading(0, 7000, 8000)));
-        Assert.Equal("Test ends at pressure altitude 20000 ft; 25000 ft was asked", Ragged.Sentence(new TableReading(1, 25000, 20000)));
+        Assert.Equal("Test begins at weight 8,000 lb; 7,000 lb was asked", Ragged.Sentence(new TableReading(0, 7000, 8000)));
+        Assert.Equal("Test ends at pressure altitude 20,000 ft; 25,000 ft was asked", Ragged.Sentence(new TableReading(1, 25000, 20000)));
     }
 
     [Fact]

@@ -224,7 +224,7 @@ public sealed partial class ProfileFlyerTests
 
     [Fact]
     public void A_climb_above_its_table_is_never_taken_at_the_edge() =>
-        Stopped(Skua("") with { Level = new Feet(30_000), MayUseTableEdge = true }, "Climb of Skua 9 ends at pressure altitude 28000 ft; 29000 ft was asked", "at FL280");
+        Stopped(Skua("") with { Level = new Feet(30_000), MayUseTableEdge = true }, "Climb of Skua 9 ends at pressure altitude 28,000 ft; 29,000 ft was asked", "at FL280");
 
     [Fact]
     public void What_is_missing_is_named()

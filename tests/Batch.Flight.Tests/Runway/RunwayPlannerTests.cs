@@ -238,12 +238,12 @@ public sealed class RunwayPlannerTests
         var use = Use(RunwayPlanner.Landing(Plain with { Weight = new Pounds(5500), Air = Some.Surface(0, 0, -10), AltimeterSetting = new Hectopascals(1030) }));
         Assert.Equal(1000, use.Required.Value, 6);
         Assert.Equal(3, use.Assumptions.Length);
-        Assert.StartsWith("Landing of Skua 9 begins at weight 6000 lb; 5500 lb was asked", use.Assumptions[0], StringComparison.Ordinal);
+        Assert.StartsWith("Landing of Skua 9 begins at weight 6,000 lb; 5,500 lb was asked", use.Assumptions[0], StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_cold_day_does_not_hide_that_the_weight_is_beyond_the_table() =>
-        Assert.Equal("Takeoff of Skua 9 ends at weight 8000 lb; 8100 lb was asked.", Why(RunwayPlanner.Takeoff(Plain with { Weight = new Pounds(8100), Air = Some.Surface(0, 0, -10) })));
+        Assert.Equal("Takeoff of Skua 9 ends at weight 8,000 lb; 8,100 lb was asked.", Why(RunwayPlanner.Takeoff(Plain with { Weight = new Pounds(8100), Air = Some.Surface(0, 0, -10) })));
 
     [Fact]
     public void Speeds_are_those_at_the_weight_without_the_blank_ones()
@@ -253,7 +253,7 @@ public sealed class RunwayPlannerTests
         Assert.Empty(Use(RunwayPlanner.Landing(Plain)).Speeds);
         var light = Use(RunwayPlanner.Takeoff(Plain with { Weight = new Pounds(5900) }));
         Assert.Empty(light.Speeds);
-        Assert.Contains("Speeds of Skua 9 begins at weight 6000 lb; 5900 lb was asked: no speeds.", light.Assumptions);
+        Assert.Contains("Speeds of Skua 9 begins at weight 6,000 lb; 5,900 lb was asked: no speeds.", light.Assumptions);
     }
 
     [Fact]

@@ -27,7 +27,7 @@ public sealed class LegChangesTests
         { "fuel", "block fuel 1,240 to 1,320 lb" },
         { "weights", "zero-fuel weight 7,435 to 7,625 lb, takeoff weight 8,630 to 8,820 lb, landing weight 8,210 to 8,400 lb" },
         { "state", "state pass to fail (FUEL-03, WB-02)" },
-        { "failing", "state pass to fail (FUEL-03), flown although it fails, because: the chief pilot agreed" },
+        { "failing", "state pass to fail (FUEL-03), flown although it fails, because: \"the chief pilot agreed\"" },
         { "remarks", "remarks \"Gate 2, call ahead\" added" },
         { "details", "figures of the log, the winds, the runways or the notes" },
         { "several", "passengers 3 to 4, block fuel 1,240 to 1,320 lb" },
@@ -74,6 +74,11 @@ public sealed class LegChangesTests
         Assert.StartsWith("remarks \"one Bcc: x aaa", said, StringComparison.Ordinal);
         Assert.InRange(said.Length, 100, 150);
     }
+
+    /// <summary>The marks round a text tell its commas from those between changes, so it has none inside.</summary>
+    [Fact]
+    public void Quotation_marks_inside_a_remark_become_single_ones() =>
+        Assert.Equal("remarks \"say 'hello', then wait\" added", Assert.Single(LegChanges.Between(Was with { Remarks = "" }, Was with { Remarks = "say \"hello\", then wait" })));
 
     private static LegFacts Changed(string kind) => kind switch
     {
