@@ -35,12 +35,12 @@ internal sealed class HeldRules
         Actor = check.Actor,
     };
 
-    /// <summary>The facts by which no rule holds: those that rule out every one of them, else all that rule out one.</summary>
+    /// <summary>The facts by which the rules that come nearest to the leg do not hold for it.</summary>
     private static IEnumerable<string> Deciding(ImmutableArray<Rule> named, LegFacts facts)
     {
         var against = named.Select(rule => rule.When.Against(facts).ToImmutableArray()).ToImmutableArray();
-        var common = against.Aggregate(against[0].AsEnumerable(), (kept, each) => kept.Intersect(each, StringComparer.Ordinal)).ToImmutableArray();
-        return common.IsEmpty ? against.SelectMany(each => each).Distinct(StringComparer.Ordinal) : common;
+        var fewest = against.Min(each => each.Length);
+        return against.Where(each => each.Length == fewest).SelectMany(each => each).Distinct(StringComparer.Ordinal);
     }
 
     /// <summary>The rules of one check.</summary>
