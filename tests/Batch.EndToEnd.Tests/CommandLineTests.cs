@@ -80,6 +80,8 @@ public sealed class CommandLineTests
         var (_, output, _) = SampleRun.Run("explain", RepositoryRoot.PathOf("input-samples"), "--leg", "T101/1");
         Assert.Contains("taxi + trip + contingency + alternate + final reserve + additional", output, StringComparison.Ordinal);
         Assert.Matches(@"basic empty = [\d,.]+ lb   \(operator\.xlsx/Aircraft/[A-Z]\d+\)", output);
+        Assert.Contains("time: takeoff = 09:38:00 UTC", output, StringComparison.Ordinal);
+        Assert.Contains("latitude from = 40.604100 deg N", output, StringComparison.Ordinal);
     }
 
     [Fact]

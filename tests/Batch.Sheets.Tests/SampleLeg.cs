@@ -249,6 +249,8 @@ internal static class SampleLeg
         Weight = weight,
         PressureAltitude = new Feet(412),
         Temperature = new Celsius(11),
+        WindFrom = new TrueDegrees(runway.TrueBearing.Value - 55.8),
+        WindSpeed = new Knots(13.5),
         Headwind = new Knots(7.6),
         Crosswind = new Knots(-11.2),
         TableDistance = new Feet(distance),

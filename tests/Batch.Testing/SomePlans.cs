@@ -274,6 +274,8 @@ public static class SomePlans
         Weight = new Pounds(6500),
         PressureAltitude = Feet.Zero,
         Temperature = new Celsius(15),
+        WindFrom = new TrueDegrees(90),
+        WindSpeed = new Knots(0),
         Headwind = new Knots(0),
         Crosswind = new Knots(0),
         TableDistance = new Feet(correctedFt),

@@ -30,8 +30,8 @@ internal sealed class FittedEquipment : ICheck
             Add("night equipment", aircraft.NightEquipment, nameof(Aircraft.NightEquipment), "equipment for flight at night");
         }
 
-        Add("second power source", aircraft.SecondPowerSource, nameof(Aircraft.SecondPowerSource), "second source of power for the instruments, which one engine with passengers under IFR asks for");
-        Add("engine trend monitoring", aircraft.TrendMonitoring, nameof(Aircraft.TrendMonitoring), "engine trend monitoring, which one engine with passengers under IFR asks for");
+        Add("second power source", aircraft.SecondPowerSource, nameof(Aircraft.SecondPowerSource), "second source of power for the instruments (required of a single engine with passengers under IFR)", "a ");
+        Add("engine trend monitoring", aircraft.TrendMonitoring, nameof(Aircraft.TrendMonitoring), "engine trend monitoring (required of a single engine with passengers under IFR)");
         if (ruling.AmountOrNone("distance measuring from") is { } from && leg.Plan.Profile.Highest.Value >= from.Value)
         {
             answers.Add(Distance(leg, ruling, from));
@@ -48,14 +48,14 @@ internal sealed class FittedEquipment : ICheck
 
         return answers.Count > 0 ? answers : [ruling.NotApplicable("The leg asks for no equipment beyond that for VFR by day.")];
 
-        void Add(string part, bool? has, string field, string what)
+        void Add(string part, bool? has, string field, string what, string article = "")
         {
             if (ruling.Condition(part) is not { } by) return;
             var cell = aircraft.Origin.Cell(field);
             answers.Add(has switch
             {
-                null => ruling.NotChecked($"whether {aircraft.Registration} has {what} is not given", cell),
-                true => ruling.Pass($"{aircraft.Registration} has {what}.", by, cell),
+                null => ruling.NotChecked($"whether {aircraft.Registration} has {article}{what} is not given", cell),
+                true => ruling.Pass($"{aircraft.Registration} has {article}{what}.", by, cell),
                 false => ruling.Trips(by, $"{aircraft.Registration} has no {what}.", cell),
             });
         }

@@ -65,7 +65,7 @@ internal sealed class WeatherSource : ICheck
         var age = leg.Plan.Times.Takeoff - issued;
         var answer = age.TotalHours <= oldest.Value + Ruling.Noise
             ? ruling.Pass($"The forecast for {airport} is {Words.Time(age)} old at the takeoff.", oldest, issue.Cell)
-            : ruling.Trips(oldest, $"The forecast for {airport} will be {Words.Time(age)} old at the takeoff; get the newest one before (older than {Words.Amount(oldest.Value, "h")}).", issue.Cell);
+            : ruling.Trips(oldest, $"The forecast for {airport} will be {Words.Time(age)} old at the takeoff, more than {Words.Amount(oldest.Value, "h")}: get the newest one before.", issue.Cell);
         return answer with { Required = oldest.Value, Actual = age.TotalHours, Margin = oldest.Value - age.TotalHours, Unit = "h" };
     }
 

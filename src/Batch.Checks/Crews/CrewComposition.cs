@@ -37,7 +37,7 @@ internal sealed class CrewComposition : ICheck
             {
                 null => ruling.NotChecked(
                     $"one pilot flies passengers under IFR, and whether {leg.Aircraft.Registration} has an autopilot approved in place of the second is not given", leg.Aircraft.Origin.Cell(nameof(Aircraft.AutopilotForOnePilot))),
-                true => ruling.Pass($"One pilot with the approved autopilot of {leg.Aircraft.Registration} under IFR.", underIfr, leg.Aircraft.Origin.Cell(nameof(Aircraft.AutopilotForOnePilot))),
+                true => ruling.Pass($"One pilot under IFR: {leg.Aircraft.Registration} has an autopilot approved in place of the second.", underIfr, leg.Aircraft.Origin.Cell(nameof(Aircraft.AutopilotForOnePilot))),
                 false => ruling.Trips(underIfr, $"Passengers fly under IFR with one pilot, and {leg.Aircraft.Registration} has no autopilot approved in place of the second.", cell),
             };
         }

@@ -40,15 +40,15 @@ internal sealed class LongRests : ICheck
         var wanted = ruling.Amount("rests in the quarter");
         var had = record.LongRests(quarter.AtStartOfDayInZone(zone).ToInstant(), done);
         var left = WeeksLeft(quarter, done.InZone(zone).Date);
-        var seen = $"{seat.Code} has {Words.Count(had, "rest", "rests")} of 24 hours in the quarter up to the end of this leg, and {Words.Count(left, "full week is", "full weeks are")} left in it";
+        var seen = $"{seat.Code} has {Words.Count(had, "rest", "rests")} of 24 hours in the quarter up to the end of this leg; with one in each full week left in it ({Words.Amount(left, "")}) that makes {Words.Amount(had + left, "")}";
         if (record.Missing(quarter.AtStartOfDayInZone(zone).ToInstant(), done) is { } missing)
         {
             return ruling.NotChecked($"{missing}, so the rests since {Words.Day(quarter)} are not known", seat.Cell);
         }
 
         var answer = had + left >= wanted.Value
-            ? ruling.Pass($"{seen}; {Words.Amount(wanted.Value, "")} are wanted.", wanted)
-            : ruling.Trips(wanted, $"{seen}; with one in each of them {Words.Amount(had + left, "")} of the {Words.Amount(wanted.Value, "")} that are wanted.", seat.Cell);
+            ? ruling.Pass($"{seen}, and {Words.Amount(wanted.Value, "")} are required.", wanted)
+            : ruling.Trips(wanted, $"{seen}, and {Words.Amount(wanted.Value, "")} are required.", seat.Cell);
         return answer with { Required = wanted.Value, Actual = had + left, Margin = had + left - wanted.Value, Unit = "rests" };
     }
 }

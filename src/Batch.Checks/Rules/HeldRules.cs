@@ -22,18 +22,26 @@ internal sealed class HeldRules
         var held = named.Where(rule => rule.When.HoldsFor(facts) == Holds.Yes).ToImmutableArray();
         var unsure = named.Where(rule => rule.When.HoldsFor(facts) == Holds.Unknown).ToImmutableArray();
         var missing = unsure.SelectMany(rule => rule.When.Missing(facts)).Distinct(StringComparer.Ordinal).ToImmutableArray();
-        return new OfCheck(held, unsure, missing, held.IsEmpty && unsure.IsEmpty ? Nothing(check, named, title) : null);
+        return new OfCheck(held, unsure, missing, held.IsEmpty && unsure.IsEmpty ? Nothing(check, named, facts, title) : null);
     }
 
-    private static Finding Nothing(ICheck check, ImmutableArray<Rule> named, string title) => new()
+    private static Finding Nothing(ICheck check, ImmutableArray<Rule> named, LegFacts facts, string title) => new()
     {
         Check = check.Id,
         Title = check.Title,
         Verdict = Verdict.NotApplicable,
-        Text = named.IsEmpty ? $"{title} holds no rule for this." : $"{title} asks nothing of this kind of leg here.",
+        Text = named.IsEmpty ? $"{title} holds no rule for this." : $"{title} does not ask this of the leg, going by: {string.Join(", ", Deciding(named, facts))}.",
         Citation = named.IsEmpty ? "no rule" : RuleAmount.Cited(named),
         Actor = check.Actor,
     };
+
+    /// <summary>The facts by which the rules that come nearest to the leg do not hold for it.</summary>
+    private static IEnumerable<string> Deciding(ImmutableArray<Rule> named, LegFacts facts)
+    {
+        var against = named.Select(rule => rule.When.Against(facts).ToImmutableArray()).ToImmutableArray();
+        var fewest = against.Min(each => each.Length);
+        return against.Where(each => each.Length == fewest).SelectMany(each => each).Distinct(StringComparer.Ordinal);
+    }
 
     /// <summary>The rules of one check.</summary>
     /// <param name="Held">Those that hold.</param>

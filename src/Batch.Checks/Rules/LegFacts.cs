@@ -22,6 +22,9 @@ internal sealed record LegFacts
     /// <summary>Passenger seats of the type.</summary>
     public required int? Seats { get; init; }
 
+    /// <summary>Pilots that the type certificate requires, 1 or 2.</summary>
+    public int? Pilots { get; init; }
+
     /// <summary>Whether the cabin is pressurised.</summary>
     public required bool? Pressurised { get; init; }
 
@@ -50,6 +53,7 @@ internal sealed record LegFacts
         Engine = type.Engine,
         Engines = type.Engines,
         Seats = type.Seats,
+        Pilots = type.RequiredPilots,
         Pressurised = type.Pressurised,
         Category = type.Certification,
         Passengers = passengers,

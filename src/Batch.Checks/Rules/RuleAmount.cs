@@ -57,7 +57,7 @@ internal sealed record RuleAmount(double Value, string Unit, bool IsLeast, Immut
         return named.IsEmpty ? null : new RuleAmount(0, "", IsLeast: true, named);
     }
 
-    /// <summary>Citations joined, each once, in order.</summary>
+    /// <summary>Citations joined, each once, in order; a rule may itself cite several.</summary>
     /// <param name="rules">The rules.</param>
-    public static string Cited(IEnumerable<Rule> rules) => string.Join("; ", rules.Select(rule => rule.Citation).Distinct(StringComparer.Ordinal));
+    public static string Cited(IEnumerable<Rule> rules) => string.Join("; ", rules.SelectMany(rule => rule.Citation.Split("; ")).Distinct(StringComparer.Ordinal));
 }

@@ -22,6 +22,9 @@ internal sealed record RuleCondition
     /// <summary>Passenger seats as a range such as <c>..9</c> or <c>6..9</c>; empty for any.</summary>
     public string Seats { get; init; } = "";
 
+    /// <summary>Pilots that the type certificate requires, as a range such as <c>2..</c>; empty for any.</summary>
+    public string Pilots { get; init; } = "";
+
     /// <summary>Maximum takeoff weight as a range [kg]; empty for any.</summary>
     public string TakeoffKg { get; init; } = "";
 
@@ -46,6 +49,7 @@ internal sealed record RuleCondition
         Engine,
         Range(Engines, "engine", "engines"),
         Range(Seats, "seat", "seats"),
+        Range(Pilots, "required pilot", "required pilots"),
         TakeoffKg.Length > 0 ? Range(TakeoffKg, "kg", "kg") + " of takeoff weight" : "",
         Category.IsEmpty ? "" : string.Join(" or ", Category.Select(category => category.ToString().ToLowerInvariant())) + " category",
         Pressurised is { } pressurised ? pressurised ? "pressurised" : "not pressurised" : "",
@@ -62,6 +66,10 @@ internal sealed record RuleCondition
     /// <summary>The facts that are not known and asked for.</summary>
     /// <param name="facts">Facts of the leg.</param>
     public IEnumerable<string> Missing(LegFacts facts) => Parts(facts).Where(part => part.Holds == Holds.Unknown).Select(part => part.Fact);
+
+    /// <summary>The facts by which it does not hold.</summary>
+    /// <param name="facts">Facts of the leg.</param>
+    public IEnumerable<string> Against(LegFacts facts) => Parts(facts).Where(part => part.Holds == Holds.No).Select(part => part.Fact);
 
     private IEnumerable<(string Fact, Holds Holds)> Parts(LegFacts facts)
     {
@@ -88,6 +96,11 @@ internal sealed record RuleCondition
         if (Seats.Length > 0)
         {
             yield return ("number of seats of the type", IsWithin(Seats, facts.Seats));
+        }
+
+        if (Pilots.Length > 0)
+        {
+            yield return ("number of pilots that the type requires", IsWithin(Pilots, facts.Pilots));
         }
 
         if (TakeoffKg.Length > 0)

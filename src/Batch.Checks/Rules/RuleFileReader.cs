@@ -52,7 +52,7 @@ internal static class RuleFileReader
 
     private static RuleCondition Condition(JsonElement json)
     {
-        var when = Members(json, "a condition", "flightRules", "purpose", "engine", "engines", "seats", "takeoffKg", "category", "pressurised", "passengers");
+        var when = Members(json, "a condition", "flightRules", "purpose", "engine", "engines", "seats", "pilots", "takeoffKg", "category", "pressurised", "passengers");
         return new RuleCondition
         {
             FlightRules = when.TryGetProperty("flightRules", out var rules) ? Choice<FlightRules>(rules, "flightRules") : null,
@@ -60,6 +60,7 @@ internal static class RuleFileReader
             Engine = Optional(when, "engine"),
             Engines = Optional(when, "engines"),
             Seats = Optional(when, "seats"),
+            Pilots = Optional(when, "pilots"),
             TakeoffKg = Optional(when, "takeoffKg"),
             Category = Choices<CertificationCategory>(when, "category"),
             Pressurised = Truth(when, "pressurised"),

@@ -85,11 +85,17 @@ internal static class ExplainCommand
 
     private static void Write(TextWriter output, WorkingStep step)
     {
-        output.WriteLine($"{step.Part}: {step.Name} = {Number(step.Value)} {step.Unit}");
+        output.WriteLine($"{step.Part}: {step.Name} = {Number(step.Value, step.Unit)}");
         output.WriteLine($"    = {step.Formula}{(step.Source.Length > 0 ? $"   [{step.Source}]" : "")}");
         foreach (var input in step.Inputs)
-            output.WriteLine($"      {input.Name} = {Number(input.Value)} {input.Unit}{(input.Cell.Length > 0 ? $"   ({input.Cell})" : "")}".TrimEnd());
+            output.WriteLine($"      {input.Name} = {Number(input.Value, input.Unit)}{(input.Cell.Length > 0 ? $"   ({input.Cell})" : "")}".TrimEnd());
     }
 
-    private static string Number(double value) => value.ToString("#,0.###", CultureInfo.InvariantCulture);
+    /// <summary>A number with its unit: a moment as the time of day, a position to a tenth of a metre, as the books give it.</summary>
+    private static string Number(double value, string unit) => unit switch
+    {
+        "min after 00:00 UTC" => TimeSpan.FromMinutes(value).ToString(@"hh\:mm\:ss", CultureInfo.InvariantCulture) + " UTC",
+        "deg N" or "deg E" => value.ToString("0.000000", CultureInfo.InvariantCulture) + " " + unit,
+        _ => value.ToString("#,0.###", CultureInfo.InvariantCulture) + (unit.Length > 0 ? " " + unit : ""),
+    };
 }

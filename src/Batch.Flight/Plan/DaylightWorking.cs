@@ -36,8 +36,8 @@ internal static class DaylightWorking
                 Unit = "min after 00:00 UTC",
                 Inputs =
                 [
-                    new("latitude", airport.Position.LatitudeDeg, "deg", airport.Origin.ToString()),
-                    new("longitude", airport.Position.LongitudeDeg, "deg", airport.Origin.ToString()),
+                    new("latitude", airport.Position.LatitudeDeg, "deg N", airport.Origin.ToString()),
+                    new("longitude", airport.Position.LongitudeDeg, "deg E", airport.Origin.ToString()),
                 ],
                 Source = Source,
             };

@@ -1,3 +1,4 @@
+using Batch.Flight.Air;
 using Batch.Flight.Fleet;
 
 namespace Batch.Flight.Plan;
@@ -11,7 +12,7 @@ internal static class FuelWorking
     {
         var fuel = plan.Fuel;
         var rules = plan.Planning.Fuel;
-        yield return Step("taxi fuel", "as the type says", fuel.Taxi, "", new WorkingInput("taxi fuel", fuel.Taxi.Value, "lb", plan.Type.Origin.Cell(nameof(AircraftType.TaxiFuel))));
+        yield return Taxi(plan);
         yield return Step("trip fuel", "climb + cruise + descent + approach", fuel.Trip, "", [.. Phases(plan)]);
         yield return Step("contingency", "the greater of fraction × trip fuel and the holding floor", fuel.Contingency, rules.ContingencyCitation,
             new WorkingInput("fraction", rules.ContingencyFraction, ""),
@@ -21,6 +22,7 @@ internal static class FuelWorking
         yield return Step("alternate", plan.Alternates.IsEmpty ? "holding where no alternate is filed" : "the farthest filed alternate, missed approach included", fuel.Alternate,
             plan.Alternates.IsEmpty ? rules.WithoutAlternateCitation : rules.AlternateCitation,
             [.. plan.Alternates.Select(alternate => new WorkingInput(alternate.Airport, alternate.Fuel.Value, "lb"))]);
+        yield return ReserveFlow(plan);
         yield return Step("final reserve", rules.FinalReserveBasis == ReserveBasis.Cruise ? "cruise flow × time" : "holding flow × time", fuel.FinalReserve, rules.FinalReserveCitation,
             new WorkingInput("flow", fuel.FinalReserveFlow.Value, "lb/h"),
             new WorkingInput("time", fuel.FinalReserveTime.TotalMinutes, "min"));
@@ -69,6 +71,45 @@ internal static class FuelWorking
         yield return Step("fuel margin", "aboard − required", fuel.Margin, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("required", fuel.Required.Value, "lb"));
     }
 
+    private static WorkingStep Taxi(LegPlan.Planned plan)
+    {
+        var usual = plan.Type.TaxiFuel ?? Pounds.Zero;
+        var ofType = new WorkingInput("taxi fuel of the type", usual.Value, "lb", plan.Type.Origin.Cell(nameof(AircraftType.TaxiFuel)));
+        return plan.Fuel.Taxi == usual
+            ? Step("taxi fuel", "as the type says", plan.Fuel.Taxi, "", ofType)
+            : Step("taxi fuel", "taxi fuel of the type × taxi ÷ usual taxi", plan.Fuel.Taxi, "", ofType,
+                new WorkingInput("taxi", (plan.Times.Takeoff - plan.Times.OffBlocks).TotalMinutes, "min", plan.Leg.Origin.Cell(nameof(plan.Leg.Taxi))),
+                new WorkingInput("usual taxi", (plan.Times.Takeoff - plan.Times.OffBlocks).TotalMinutes * (usual / plan.Fuel.Taxi), "min"));
+    }
+
+    /// <summary>The flow of the final reserve: with what its table is read, and what it gives without the bias.</summary>
+    private static WorkingStep ReserveFlow(LegPlan.Planned plan)
+    {
+        var bias = new WorkingInput("burn bias", plan.Aircraft.BurnBias, "", plan.Aircraft.Origin.Cell(nameof(Aircraft.BurnBias)));
+        var flow = plan.Fuel.FinalReserveFlow.Value;
+        var table = new WorkingInput("flow of the table", flow / (1 + plan.Aircraft.BurnBias), "lb/h");
+        var profile = plan.Profile;
+        if (plan.Planning.Fuel.FinalReserveBasis == ReserveBasis.Holding && plan.Type.Tables.Holding is { } holding)
+        {
+            var farthest = plan.Alternates.FirstOrDefault(alternate => alternate.IsFarthest);
+            return Flow("holding flow", "Holding table at the altitude and the weight on arrival at the farthest alternate, else at the destination × (1 + burn bias)", holding.Name,
+                new WorkingInput("weight", (plan.Load.Landing.Weight - (farthest?.Fuel ?? Pounds.Zero)).Value, "lb"), table, bias);
+        }
+
+        // The flow of the last step of the cruise, at the weight at its end.
+        var last = profile.Slices.Last(slice => slice.Phase == FlightPhase.Cruise);
+        return Flow("cruise flow", "Cruise table at the last level, the weight at the end of the cruise and the deviation of its last step × (1 + burn bias)", plan.Type.Tables.Cruise.GetValueOrDefault(profile.Setting)?.Name ?? "",
+            new WorkingInput("level", last.EndFt, "ft"),
+            new WorkingInput("weight", (profile.TakeoffWeight.Value - profile.Slices.TakeWhile(slice => slice.Phase is FlightPhase.Climb or FlightPhase.Cruise).Sum(slice => slice.BurnLb)), "lb"),
+            new WorkingInput("temperature", last.Air.Temperature.Value, "°C"),
+            new WorkingInput("deviation from the standard temperature", StandardAtmosphere.DeviationK(last.Air.Temperature, new Feet(last.EndFt)), "°C"),
+            table,
+            bias);
+
+        WorkingStep Flow(string name, string formula, string source, params ImmutableArray<WorkingInput> inputs) =>
+            new() { Part = "fuel", Name = name, Formula = formula, Value = flow, Unit = "lb/h", Source = source, Inputs = inputs };
+    }
+
     /// <summary>The farthest filed alternate, each part of each.</summary>
     private static IEnumerable<WorkingStep> Alternates(LegPlan.Planned plan)
     {
@@ -97,8 +138,8 @@ internal static class FuelWorking
             yield return Step($"additional for {failure}", $"descent + level flight to {point.Airport} + descent and approach + 15 min holding − what the other items leave there", point.Shortfall, "",
                 new WorkingInput("point after departure", point.Distance.Value, "NM"),
                 new WorkingInput("time since takeoff", point.Elapsed.TotalMinutes, "min"),
-                new WorkingInput("latitude", point.Position.LatitudeDeg, "deg"),
-                new WorkingInput("longitude", point.Position.LongitudeDeg, "deg"),
+                new WorkingInput("latitude", point.Position.LatitudeDeg, "deg N"),
+                new WorkingInput("longitude", point.Position.LongitudeDeg, "deg E"),
                 new WorkingInput("altitude", point.Altitude.Value, "ft"),
                 new WorkingInput("weight", point.Weight.Value, "lb"),
                 new WorkingInput($"distance to {point.Airport}", point.AirportDistance.Value, "NM"),

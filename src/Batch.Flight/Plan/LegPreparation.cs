@@ -73,7 +73,7 @@ internal static class LegPreparation
         assumptions.AddRange(route.Assumptions);
         if (leg.Rules is null) assumptions.Add("Rules not said: planned as IFR.");
         if (leg.Purpose is null) assumptions.Add("Purpose not said: planned as charter.");
-        if (type.TaxiFuel is null) assumptions.Add($"No taxi fuel in Types for {type.Name}: taken as 0 lb.");
+        var taxi = TaxiFuel(leg, type, week.Operator, assumptions);
         if (leg.Taxi is null && week.Operator.TaxiOut is null) assumptions.Add("No taxi time said: 10 min taken.");
 
         var level = leg.Level ?? (leg.IsLevelAuto ? null : route.Segments[0].LevelFromHere);
@@ -111,13 +111,28 @@ internal static class LegPreparation
             Setting = setting,
             Ceiling = Lower(type.Ceiling, aircraft.Ceiling),
             OxygenFrom = aircraft.Oxygen > Duration.Zero ? null : planning.OxygenFrom,
-            Taxi = type.TaxiFuel ?? Pounds.Zero,
+            Taxi = taxi,
             Takeoff = leg.OffBlocks + (leg.Taxi ?? week.Operator.TaxiOut ?? UsualTaxi),
             TaxiIn = week.Operator.TaxiIn ?? UsualTaxiIn,
             Load = load,
             Assumptions = assumptions.DrainToImmutable(),
             Notes = notes.DrainToImmutable(),
         };
+    }
+
+    /// <summary>The type's taxi fuel is for the operator's usual taxi; a longer one burns more in proportion, a shorter one is not credited.</summary>
+    private static Pounds TaxiFuel(Leg leg, AircraftType type, Operator company, ImmutableArray<string>.Builder assumptions)
+    {
+        if (type.TaxiFuel is not { } usual)
+        {
+            assumptions.Add($"No taxi fuel in Types for {type.Name}: taken as 0 lb.");
+            return Pounds.Zero;
+        }
+
+        if (leg.Taxi is not { } asked || company.TaxiOut is not { } usualTime || usualTime <= Duration.Zero || asked <= usualTime) return usual;
+        var longer = usual * (asked / usualTime);
+        assumptions.Add(FormattableString.Invariant($"Taxi of {asked.TotalMinutes:0.#} min instead of the usual {usualTime.TotalMinutes:0.#} min: taxi fuel {longer.Value:#,0} lb in proportion, not the {usual.Value:#,0} lb of Types."));
+        return longer;
     }
 
     private static ImmutableArray<Airport> Alternates(OperatorWeek week, Leg leg) =>

@@ -1,3 +1,5 @@
+using Batch.Flight.Air;
+
 namespace Batch.Flight.Plan;
 
 /// <summary>Working of the flight itself: every slice of climb, cruise and descent, then the sums by phase.</summary>
@@ -7,8 +9,16 @@ internal static class ProfileWorking
     /// <param name="plan">The leg.</param>
     public static IEnumerable<WorkingStep> Of(LegPlan.Planned plan)
     {
+        var weightLb = plan.Profile.TakeoffWeight.Value;
+        var climbLb = weightLb;
+        var before = FlightPhase.Climb;
         foreach (var slice in plan.Profile.Slices)
         {
+            // A climb reads its table with the weight at its foot, a cruise with the weight in the middle of the step; a descent with none.
+            if (slice.Phase == FlightPhase.Climb && before != FlightPhase.Climb) climbLb = weightLb;
+            before = slice.Phase;
+            var readLb = slice.Phase == FlightPhase.Climb ? climbLb : weightLb - slice.BurnLb / 2;
+            weightLb -= slice.BurnLb;
             var segment = plan.Route.Segments[slice.Segment];
             var name = $"{Phase(slice.Phase)} {segment.From.Ident}-{segment.To.Ident}";
             if (slice.Phase != FlightPhase.Approach)
@@ -34,7 +44,7 @@ internal static class ProfileWorking
             {
                 Part = "profile",
                 Name = name + ", burn",
-                Formula = slice.Phase == FlightPhase.Cruise ? "fuel flow × time × (1 + burn bias)" : "table difference × (1 + burn bias)",
+                Formula = Formula(slice.Phase),
                 Value = slice.BurnLb,
                 Unit = "lb",
                 Inputs =
@@ -43,7 +53,7 @@ internal static class ProfileWorking
                     new("to altitude", slice.EndFt, "ft"),
                     new("from distance", slice.StartNm, "NM"),
                     new("to distance", slice.EndNm, "NM"),
-                    new("temperature", slice.Air.Temperature.Value, "°C"),
+                    .. Reading(slice, readLb, slice.BurnLb / (1 + plan.Aircraft.BurnBias)),
                     new("time", slice.Hours * 60, "min"),
                     new("burn bias", plan.Aircraft.BurnBias, "", plan.Aircraft.Origin.Cell(nameof(plan.Aircraft.BurnBias))),
                 ],
@@ -73,6 +83,32 @@ internal static class ProfileWorking
             yield return Sum(phase, "time", slices.Sum(slice => slice.Hours) * 60, "min");
             yield return Sum(phase, "burn", slices.Sum(slice => slice.BurnLb), "lb");
         }
+    }
+
+    private static string Formula(FlightPhase phase) => phase switch
+    {
+        FlightPhase.Climb => "what the table gives for the end less what it gives for the start, at the weight and the deviation × (1 + burn bias)",
+        FlightPhase.Cruise => "fuel flow at the weight, the deviation and the level × time × (1 + burn bias)",
+        FlightPhase.Descent => "what the table gives for the start less what it gives for the end × (1 + burn bias)",
+        FlightPhase.Approach => "approach fuel × (1 + burn bias)",
+    };
+
+    /// <summary>With what a table is read, and what it gives without the bias.</summary>
+    private static IEnumerable<WorkingInput> Reading(ProfileSlice slice, double weightLb, double tableLb)
+    {
+        if (slice.Phase is FlightPhase.Climb or FlightPhase.Cruise)
+        {
+            yield return new("weight", weightLb, "lb");
+            yield return new("temperature", slice.Air.Temperature.Value, "°C");
+            yield return new("deviation from the standard temperature", StandardAtmosphere.DeviationK(slice.Air.Temperature, new Feet((slice.StartFt + slice.EndFt) / 2)), "°C");
+        }
+
+        yield return slice.Phase switch
+        {
+            FlightPhase.Cruise => new("fuel flow", tableLb / slice.Hours, "lb/h"),
+            FlightPhase.Approach => new("approach fuel", tableLb, "lb"),
+            FlightPhase.Climb or FlightPhase.Descent => new("table difference", tableLb, "lb"),
+        };
     }
 
     private static WorkingStep Place(string name, string formula, double value, params ImmutableArray<WorkingInput> inputs) =>

@@ -21,8 +21,8 @@ internal static class RouteWorking
                 Unit = "NM",
                 Inputs =
                 [
-                    new("latitude from", segment.From.Position.LatitudeDeg, "deg"), new("longitude from", segment.From.Position.LongitudeDeg, "deg"),
-                    new("latitude to", segment.To.Position.LatitudeDeg, "deg"), new("longitude to", segment.To.Position.LongitudeDeg, "deg"),
+                    new("latitude from", segment.From.Position.LatitudeDeg, "deg N"), new("longitude from", segment.From.Position.LongitudeDeg, "deg E"),
+                    new("latitude to", segment.To.Position.LatitudeDeg, "deg N"), new("longitude to", segment.To.Position.LongitudeDeg, "deg E"),
                 ],
                 Source = "Karney 2013, Algorithms for geodesics, doi:10.1007/s00190-012-0578-z",
             };

@@ -62,6 +62,8 @@ internal static class RunwayTrial
             IsTemperatureAssumed = request.Air.TemperatureAssumed,
             IsWindAssumed = request.Air.WindAssumed,
             IsWindFromAloft = request.IsWindFromAloft && !request.Air.WindAssumed,
+            WindFrom = request.Air.WindFrom,
+            WindSpeed = request.Air.WindSpeed,
             Headwind = new Knots(headwindKt),
             Crosswind = new Knots(crosswindKt),
             IsWet = request.IsWet,

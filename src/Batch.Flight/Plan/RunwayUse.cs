@@ -32,6 +32,12 @@ public sealed record RunwayUse
     /// <summary>Whether the wind is known from aloft alone, so that a headwind is not credited.</summary>
     public bool IsWindFromAloft { get; init; }
 
+    /// <summary>Direction that the wind comes from, true; of no meaning in calm air.</summary>
+    public required TrueDegrees WindFrom { get; init; }
+
+    /// <summary>Wind speed.</summary>
+    public required Knots WindSpeed { get; init; }
+
     /// <summary>Headwind component, negative for a tailwind, as forecast.</summary>
     public required Knots Headwind { get; init; }
 

@@ -13,11 +13,18 @@ internal static class RunwayWorking
     {
         if (result is not RunwayResult.Computed { Use: var use }) yield break;
         var at = $"{airport} {use.Runway.Ident}";
-        yield return Step($"{what} headwind, {at}", "wind × cosine of its angle to the runway", use.Headwind.Value, "kt", new WorkingInput("runway bearing", use.Runway.TrueBearing.Value, "deg true", use.Runway.Origin.Cell(nameof(use.Runway.TrueBearing))));
-        yield return Step($"{what} crosswind, {at}", "wind × sine of its angle to the runway, from the right positive", use.Crosswind.Value, "kt", new WorkingInput("runway bearing", use.Runway.TrueBearing.Value, "deg true", use.Runway.Origin.Cell(nameof(use.Runway.TrueBearing))));
+        WorkingInput[] wind =
+        [
+            new("wind from", use.WindFrom.Value, "deg true"),
+            new("wind speed", use.WindSpeed.Value, "kt"),
+            new("runway bearing", use.Runway.TrueBearing.Value, "deg true", use.Runway.Origin.Cell(nameof(use.Runway.TrueBearing))),
+        ];
+        yield return Step($"{what} headwind, {at}", "wind × cosine of its angle to the runway", use.Headwind.Value, "kt", [.. wind]) with { Source = WindSource(use) };
+        yield return Step($"{what} crosswind, {at}", "wind × sine of its angle to the runway, from the right positive", use.Crosswind.Value, "kt", [.. wind]) with { Source = WindSource(use) };
         yield return Step($"pressure altitude, {at}", "elevation of the threshold with the altimeter setting, where one is known", use.PressureAltitude.Value, "ft",
             new WorkingInput("elevation", (use.Runway.ThresholdElevation ?? elevation).Value, "ft", use.Runway.ThresholdElevation is null ? "" : use.Runway.Origin.Cell(nameof(use.Runway.ThresholdElevation))));
-        yield return Step($"{what} ground roll, {at}", "table roll × corrections", use.CorrectedRoll.Value, "ft", new WorkingInput("table roll", use.TableRoll.Value, "ft"));
+        WorkingInput[] corrections = [.. use.Factors.Select(factor => new WorkingInput(factor.Name, factor.Factor, ""))];
+        yield return Step($"{what} ground roll, {at}", "table roll × corrections", use.CorrectedRoll.Value, "ft", [new("table roll", use.TableRoll.Value, "ft"), .. corrections]);
         yield return new WorkingStep
         {
             Part = "runway",
@@ -31,7 +38,7 @@ internal static class RunwayWorking
                 new("pressure altitude", use.PressureAltitude.Value, "ft"),
                 new("temperature", use.Temperature.Value, "°C"),
                 new("table distance", use.TableDistance.Value, "ft"),
-                .. use.Factors.Select(factor => new WorkingInput(factor.Name, factor.Factor, "")),
+                .. corrections,
             ],
         };
         yield return new WorkingStep
@@ -73,6 +80,9 @@ internal static class RunwayWorking
         foreach (var speed in use.Speeds)
             yield return Step($"{what} speed {speed.Name}, {at}", "Speeds table at the weight", speed.Speed.Value, "kt", new WorkingInput("weight", use.Weight.Value, "lb"));
     }
+
+    private static string WindSource(RunwayUse use) =>
+        use.IsWindAssumed ? "no surface wind known: calm" : use.IsWindFromAloft ? "no surface wind known: the wind aloft" : "report or forecast of the airport";
 
     private static WorkingStep Step(string name, string formula, double value, string unit, params ImmutableArray<WorkingInput> inputs) =>
         new() { Part = "runway", Name = name, Formula = formula, Value = value, Unit = unit, Inputs = inputs };

@@ -57,10 +57,10 @@ internal static class WeightWorking
             new WorkingInput("empty moment", load.BasicEmpty.Moment.Value, "lb·in", plan.Aircraft.Origin.Cell(nameof(Aircraft.BasicEmptyMoment))),
             .. load.Items.Select((item, i) => new WorkingInput($"{Label(item, i)} at {item.Arm.Value.ToString("0.##", CultureInfo.InvariantCulture)} in", item.Moment.Value, "lb·in", item.Cell)),
         ]);
-        yield return Centre("centre of gravity at zero fuel", load.ZeroFuel);
-        yield return Centre("centre of gravity on the ramp", load.Ramp);
-        yield return Centre("centre of gravity at takeoff", load.Takeoff);
-        yield return Centre("centre of gravity on landing", load.Landing);
+        yield return Centre("centre of gravity at zero fuel", load.ZeroFuel, load.ZeroFuel, plan);
+        yield return Centre("centre of gravity on the ramp", load.Ramp, load.ZeroFuel, plan);
+        yield return Centre("centre of gravity at takeoff", load.Takeoff, load.ZeroFuel, plan);
+        yield return Centre("centre of gravity on landing", load.Landing, load.ZeroFuel, plan);
         if (plan.Type.Chord is { } chord)
         {
             foreach (var (when, state) in new[] { ("at zero fuel", load.ZeroFuel), ("at takeoff", load.Takeoff), ("on landing", load.Landing) })
@@ -84,8 +84,8 @@ internal static class WeightWorking
         }
 
         if (load.Spread is not { } spread) yield break;
-        yield return Centre("centre of gravity at takeoff, passengers as far forward as they can sit", spread.Forward.Takeoff) with { Source = spread.Assumption };
-        yield return Centre("centre of gravity at takeoff, passengers as far aft as they can sit", spread.Aft.Takeoff) with { Source = spread.Assumption };
+        yield return Centre("centre of gravity at takeoff, passengers as far forward as they can sit", spread.Forward.Takeoff, spread.Forward.ZeroFuel, plan) with { Source = spread.Assumption };
+        yield return Centre("centre of gravity at takeoff, passengers as far aft as they can sit", spread.Aft.Takeoff, spread.Aft.ZeroFuel, plan) with { Source = spread.Assumption };
     }
 
     /// <summary>A label without a person's name.</summary>
@@ -94,8 +94,18 @@ internal static class WeightWorking
 
     private static string Label(LoadItem item, int index) => string.Create(CultureInfo.InvariantCulture, $"item {index + 1}, {item.Kind.ToString().ToLowerInvariant()} {(item.Station.Length > 0 ? "in " + item.Station : "without a place")}");
 
-    private static WorkingStep Centre(string name, WeightAndBalance state) => Step(name, "moment ÷ weight", state.CentreOfGravity.Value, "in",
-        new WorkingInput("moment", state.Moment.Value, "lb·in"), new WorkingInput("weight", state.Weight.Value, "lb"));
+    /// <summary>A centre of gravity: with fuel aboard, its moment read again from the fuel arms of the type.</summary>
+    private static WorkingStep Centre(string name, WeightAndBalance state, WeightAndBalance zeroFuel, LegPlan.Planned plan)
+    {
+        var fuel = state.Weight - zeroFuel.Weight;
+        var weight = new WorkingInput("weight", state.Weight.Value, "lb");
+        if (fuel.Value == 0) return Step(name, "moment ÷ weight", state.CentreOfGravity.Value, "in", new WorkingInput("moment", state.Moment.Value, "lb·in"), weight);
+        return Step(name, "(zero-fuel moment + fuel moment) ÷ weight; the fuel moment lies on the straight line between the moments of the two rows of FuelArms around the fuel", state.CentreOfGravity.Value, "in",
+            new WorkingInput("zero-fuel moment", zeroFuel.Moment.Value, "lb·in"),
+            new WorkingInput("fuel", fuel.Value, "lb"),
+            new WorkingInput("fuel moment", new LoadFuelCurve(plan.Type.FuelMoments).Moment(fuel).Value, "lb·in"),
+            weight);
+    }
 
     private static WorkingStep Step(string name, string formula, double value, string unit, params ImmutableArray<WorkingInput> inputs) =>
         new() { Part = "weight", Name = name, Formula = formula, Value = value, Unit = unit, Inputs = inputs };

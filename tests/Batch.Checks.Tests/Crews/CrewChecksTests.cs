@@ -194,6 +194,22 @@ public sealed class CrewChecksTests
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-08", Landed(91) with { Load = Leg.Load with { Passengers = 0 } }, rules: rules).Verdict);
     }
 
+    // 14 CFR 61.57(a)(1): "or of an aircraft certificated for more than one pilot flight crewmember"; (a)(2): not on the flight that makes the landings.
+    [Theory]
+    [InlineData("us-general", LegPurpose.Charter, Verdict.Fail, "14 CFR 61.57(a)")]
+    [InlineData("us-general", LegPurpose.Training, Verdict.Caution, "14 CFR 61.57(a)")]
+    [InlineData("us-charter", LegPurpose.Ferry, Verdict.Fail, "14 CFR 61.57(a),(e)(3)")]
+    [InlineData("us-charter", LegPurpose.Training, Verdict.Caution, "14 CFR 61.57(a),(e)(3)")]
+    public void A_type_for_two_pilots_asks_for_three_landings_without_passengers_too(string rules, LegPurpose purpose, Verdict expected, string citation)
+    {
+        LegPlan.Planned Empty(int? ago, int? pilots) =>
+            Captain(pilot => pilot with { ThirdLastLanding = ago is { } days ? SomePlans.Date.PlusDays(-days) : null, ThirdLastNightLanding = null }) with { Purpose = purpose, Load = Leg.Load with { Passengers = 0 }, Type = Leg.Type with { RequiredPilots = pilots } };
+        Ask.Boundary("CREW-08", Empty(90, 2), Empty(91, 2), Empty(null, 2), expected, rules);
+        Assert.Equal(citation, Ask.Worst("CREW-08", Empty(91, 2), rules: rules).Citation);
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-08", Empty(91, 1), rules: rules).Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.Worst("CREW-08", Empty(90, null), rules: rules).Verdict);
+    }
+
     // FCL.060(b)(1), and from memory ICAO Annex 6 Part I, 9.4: captain and second pilot, three landings in 90 days; no landings at night are asked of a leg in the night.
     [Theory]
     [InlineData("eu-commercial", Verdict.Fail)]
