@@ -19,7 +19,7 @@ public sealed class HostileTests
         Assert.Contains("no workbook", Refused(folder.File("empty")), StringComparison.Ordinal);
         Assert.Contains("not a workbook", Refused(folder.File("notes.txt")), StringComparison.Ordinal);
         Assert.Contains("folder", Refused(folder.File("Legs.csv")), StringComparison.Ordinal);
-        Assert.Contains("password", Refused(folder.File("old.xlsx")), StringComparison.Ordinal);
+        Assert.Contains("old .xls format", Refused(folder.File("old.xlsx")), StringComparison.Ordinal);
         Assert.Contains("no book has a sheet Legs", Refused(GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx"))), StringComparison.Ordinal);
         Assert.Contains("without a name", Refused(""), StringComparison.Ordinal);
         Assert.Contains("no book is given", Assert.Throws<BookException>(() => BookReader.Read([])).Message, StringComparison.Ordinal);
@@ -33,7 +33,28 @@ public sealed class HostileTests
         if (OperatingSystem.IsWindows()) return; // has no such device
         using var folder = new TempFolder();
         File.CreateSymbolicLink(folder.File("week.xlsx"), "/dev/zero");
-        Assert.Equal("week.xlsx is too large to be a week's book", Refused(folder.File("week.xlsx")));
+        Assert.Equal("week.xlsx is empty, or is no file (a pipe or a device)", Refused(folder.File("week.xlsx")));
+    }
+
+    [Fact]
+    public async Task A_pipe_or_an_empty_file_is_refused_without_waiting_for_it()
+    {
+        using var folder = new TempFolder();
+        File.WriteAllBytes(folder.File("empty.xlsx"), []);
+        Assert.Equal("empty.xlsx is empty, or is no file (a pipe or a device)", Refused(folder.File("empty.xlsx")));
+        if (OperatingSystem.IsWindows()) return; // has no pipes with the name of a file
+        using (var maker = System.Diagnostics.Process.Start("mkfifo", [folder.File("week.xlsx")])) await maker.WaitForExitAsync();
+        Assert.Equal("week.xlsx is empty, or is no file (a pipe or a device)", await Task.Run(() => Refused(folder.File("week.xlsx"))).WaitAsync(TimeSpan.FromSeconds(30)));
+    }
+
+    [Theory]
+    [InlineData("EncryptedPackage", "week.xlsx needs a password; save it without one")]
+    [InlineData("Workbook", "week.xlsx is in the old .xls format whatever its name says; open it in a spreadsheet program and save it as .xlsx")]
+    public void A_workbook_with_a_password_and_one_of_the_old_format_are_told_apart(string stream, string refusal)
+    {
+        using var folder = new TempFolder();
+        File.WriteAllBytes(folder.File("week.xlsx"), [0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1, .. new byte[500], .. Encoding.Unicode.GetBytes(stream), .. new byte[500]]);
+        Assert.Equal(refusal, Refused(folder.File("week.xlsx")));
     }
 
     [Fact]

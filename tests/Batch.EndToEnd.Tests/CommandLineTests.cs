@@ -1,3 +1,4 @@
+using System.Globalization;
 using Batch.Testing;
 
 namespace Batch.EndToEnd.Tests;
@@ -5,6 +6,33 @@ namespace Batch.EndToEnd.Tests;
 /// <summary>The command line: statuses, complaints, help.</summary>
 public sealed class CommandLineTests
 {
+    [Theory]
+    [InlineData("2026-12-03T15:00Z", 0)]
+    [InlineData("2026-12-03T15:00:00Z", 0)]
+    [InlineData("2026-12-03", 2)]
+    public void The_instant_of_a_run_may_be_given_to_the_minute(string instant, int expected)
+    {
+        using var folder = new TemporaryFolder();
+        Assert.Equal(expected, SampleRun.Run("new", folder.Path, "--made-at", instant).Status);
+    }
+
+    // A missing column keeps every leg from being planned: it is said once, below the legs.
+    [Fact]
+    public void Legs_that_one_cause_keeps_from_being_planned_stand_above_it_in_the_order_of_their_rows()
+    {
+        using var folder = new TemporaryFolder();
+        CsvCells.Copy(RepositoryRoot.PathOf("input-samples", "csv"), folder.Path);
+        var legs = Path.Combine(folder.Path, "week", "Legs.csv");
+        File.WriteAllText(legs, File.ReadAllText(legs).Replace("Trip,Leg,", "Voyage,Leg,", StringComparison.Ordinal));
+        var (_, output, _) = SampleRun.Run("check", Path.Combine(folder.Path, "operator"), Path.Combine(folder.Path, "week"), "--no-remedies");
+        var lines = output.Split('\n');
+        Assert.InRange(lines.Count(line => line.StartsWith("    Legs has no column Trip", StringComparison.Ordinal)), 1, 10);
+        string[] heads = [.. lines.Where(line => line.Contains("  UNPLANNED  ", StringComparison.Ordinal)).Select(line => line.Split('/')[0])];
+        Assert.True(heads.Length > 60);
+        Assert.Equal(heads.Order(Comparer<string>.Create((a, b) => int.Parse(a[4..], CultureInfo.InvariantCulture).CompareTo(int.Parse(b[4..], CultureInfo.InvariantCulture)))), heads);
+        Assert.DoesNotContain("week/Legs/2, week/Legs/2", output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Help_of_every_command_shows_an_example()
     {

@@ -50,6 +50,38 @@ public sealed class OutputFolderTests
     }
 
     [Fact]
+    public void What_is_the_users_own_among_the_sheets_is_taken_along()
+    {
+        using var folder = new TemporaryFolder();
+        Write(folder.Path, "first", commit: true, extra: "sheets/T1.pdf");
+        File.WriteAllText(Path.Combine(folder.Path, "sheets", "T1 signed.pdf"), "mine");
+        Directory.CreateDirectory(Path.Combine(folder.Path, "sheets", "scans"));
+        File.WriteAllText(Path.Combine(folder.Path, "sheets", "scans", "T1.pdf"), "mine too");
+        Directory.CreateDirectory(Path.Combine(folder.Path, "drafts"));
+        File.WriteAllText(Path.Combine(folder.Path, "drafts", "RIM-revision-1.eml"), "ours");
+        File.WriteAllText(Path.Combine(folder.Path, "drafts", "notes.txt"), "mine");
+        Write(folder.Path, "second", commit: true, extra: "sheets/T2.pdf");
+        Assert.Equal(["drafts/notes.txt", "run.json", "sheets/T1 signed.pdf", "sheets/T2.pdf", "sheets/scans/T1.pdf"], folder.Files());
+        Write(folder.Path, "third", commit: true);
+        Assert.Equal(["drafts/notes.txt", "run.json", "sheets/T1 signed.pdf", "sheets/scans/T1.pdf"], folder.Files());
+    }
+
+    [Fact]
+    public void A_link_of_the_users_in_the_folder_stays_also_where_it_leads_nowhere()
+    {
+        if (OperatingSystem.IsWindows()) return; // links ask for a privilege there
+        using var folder = new TemporaryFolder();
+        Write(folder.Path, "first", commit: true);
+        Directory.CreateDirectory(folder.Path + "-real");
+        File.CreateSymbolicLink(Path.Combine(folder.Path, "away"), "/not/there/now.xlsx");
+        File.CreateSymbolicLink(Path.Combine(folder.Path, "shared"), folder.Path + "-real");
+        Write(folder.Path, "second", commit: true);
+        Assert.Equal("/not/there/now.xlsx", new FileInfo(Path.Combine(folder.Path, "away")).LinkTarget);
+        Assert.Equal(folder.Path + "-real", new FileInfo(Path.Combine(folder.Path, "shared")).LinkTarget);
+        Directory.Delete(folder.Path + "-real");
+    }
+
+    [Fact]
     public void A_book_of_the_run_that_stands_in_the_folder_stays_also_where_it_has_a_name_of_ours()
     {
         using var folder = new TemporaryFolder();

@@ -56,7 +56,7 @@ public sealed class OutputSamplesTests(SampleRun sample) : IClassFixture<SampleR
         }
     }
 
-    private static bool IsKept(string file) => !(file.StartsWith("packets/", StringComparison.Ordinal) || file.StartsWith("loads/", StringComparison.Ordinal)) || KeptOfMany.Any(kept => file.StartsWith(kept, StringComparison.Ordinal));
+    private static bool IsKept(string file) => file != ".tripbatch-files" && !(file.StartsWith("packets/", StringComparison.Ordinal) || file.StartsWith("loads/", StringComparison.Ordinal)) || KeptOfMany.Any(kept => file.StartsWith(kept, StringComparison.Ordinal));
 
     private static string[] Pages(string path)
     {

@@ -168,7 +168,7 @@ public sealed class CrewIssuesTests
     {
         var failing = SomePost.Week(First with { State = "fail", Failing = "FUEL-03", BlockFuelLb = 900 });
         var held = SomePost.Issue(failing, SomePost.Issued(SomePost.Week(First)));
-        Assert.Equal(["T101/1: held back. Leg 1 fails FUEL-03. Do not fly it by the sheet that you hold."], held.Changes.AsEnumerable());
+        Assert.Equal(["T101: held back. Leg 1 fails FUEL-03. Do not fly it by the sheet that you hold."], held.Changes.AsEnumerable());
         Assert.True(Assert.Single(held.Legs).IsHeld);
         var ledger = SomePost.Issued(SomePost.Week(First), failing);
         Assert.False(SomePost.Issue(failing, ledger).IsDue);
@@ -178,11 +178,19 @@ public sealed class CrewIssuesTests
     }
 
     [Fact]
+    public void A_trip_of_several_legs_is_said_once_to_be_held_back()
+    {
+        var held = SomePost.Issue(SomePost.Week(First with { State = "fail", Failing = "FUEL-03" }, Second), SomePost.Issued(SomePost.Week(First, Second)));
+        Assert.Equal(["T101: held back. Leg 1 fails FUEL-03. Do not fly it by the sheet that you hold."], held.Changes.AsEnumerable());
+        Assert.Equal(2, held.Legs.Count(leg => leg.IsHeld));
+    }
+
+    [Fact]
     public void A_leg_that_cannot_be_planned_any_more_is_held_not_cancelled()
     {
         var issue = SomePost.Issue(SomePost.Week(SomePost.Unplanned("T101", 1, captain: "")), SomePost.Issued(SomePost.Week(First)));
         Assert.Empty(issue.Dropped);
-        Assert.Equal(["T101/1: held back. Leg 1 could not be planned: The route element NORRO is not known. Do not fly it by the sheet that you hold."], issue.Changes.AsEnumerable());
+        Assert.Equal(["T101: held back. Leg 1 could not be planned: The route element NORRO is not known. Do not fly it by the sheet that you hold."], issue.Changes.AsEnumerable());
     }
 
     [Fact]

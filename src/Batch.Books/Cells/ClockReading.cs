@@ -6,6 +6,9 @@ namespace Batch.Books.Cells;
 /// <summary>Reads dates, times of day and instants from text and from a workbook's numbers.</summary>
 internal static class ClockReading
 {
+    /// <summary>The caution about an end without a time of day.</summary>
+    public const string EndOfDay = "has no time of day; the end of that day is taken";
+
     /// <summary>A date.</summary>
     public static Reading<LocalDate> Date(RawCell cell)
     {
@@ -26,8 +29,11 @@ internal static class ClockReading
         return Reading<LocalDate>.Good(RawCell.DayZero.PlusDays((int)Math.Floor(cell.Number + (0.5 / 86400))));
     }
 
-    /// <summary>A date, a time of day or both, with the offset where one is marked or the column has one.</summary>
-    public static Reading<WrittenTime> Written(RawCell cell, CellSetting setting)
+    /// <summary>A date, a time of day or both, with the offset where one is marked or the column has one. A column that is not in UTC takes times marked local.</summary>
+    public static Reading<WrittenTime> Written(RawCell cell, CellSetting setting) =>
+        cell.Kind == CellKind.Text && setting.Unit is not { Dimension: Dimension.UniversalTime } ? Marked(cell with { Text = TimeText.WithoutLocalMark(cell.Text) }, setting) : Marked(cell, setting);
+
+    private static Reading<WrittenTime> Marked(RawCell cell, CellSetting setting)
     {
         var reading = cell.Kind switch
         {
@@ -53,14 +59,14 @@ internal static class ClockReading
     /// <summary>An instant: UTC unless another offset is marked. A date alone is its start, or, where <paramref name="isEnd"/>, its end, which is said.</summary>
     public static Reading<Instant> Instant(RawCell cell, CellSetting setting, bool isEnd)
     {
-        var written = Written(cell, setting);
+        var written = Marked(cell, setting);
         const string Expected = "a date and time in UTC such as 2026-12-07T06:00Z";
         if (!written.IsGood) return Reading<Instant>.Bad(written.Complaint, written.Complaint == TimeText.NoTime ? Expected : written.Expected);
         if (written.Value.Date is not { } date) return Reading<Instant>.Bad("has no date", Expected);
         var offset = written.Value.Offset ?? Offset.Zero;
         if (written.Value.Time is { } time) return Reading<Instant>.Good(date.At(time).WithOffset(offset).ToInstant());
         var end = date.PlusDays(isEnd ? 1 : 0).AtMidnight().WithOffset(offset).ToInstant();
-        return Reading<Instant>.Good(end, isEnd ? "has no time of day; the end of that day is taken" : "");
+        return Reading<Instant>.Good(end, isEnd ? EndOfDay : "");
     }
 
     private static Reading<WrittenTime> OfNumber(RawCell cell)

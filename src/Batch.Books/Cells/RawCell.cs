@@ -1,10 +1,11 @@
+using System.Buffers;
 using System.Globalization;
 
 namespace Batch.Books.Cells;
 
 /// <summary>One cell as it came from the file, before anything is made of it.</summary>
 /// <param name="Kind">What it holds.</param>
-/// <param name="Text">The text, trimmed; of a number its invariant form (a date as ISO 8601).</param>
+/// <param name="Text">The text, trimmed and without characters that are not seen; of a number its invariant form (a date as ISO 8601).</param>
 /// <param name="Number">The number; dates as days since 1899-12-30 whatever the date system of the workbook.</param>
 /// <param name="Look">How the number is shown.</param>
 internal readonly record struct RawCell(CellKind Kind, string Text, double Number = 0, NumberLook Look = NumberLook.Plain)
@@ -39,7 +40,18 @@ internal readonly record struct RawCell(CellKind Kind, string Text, double Numbe
     private static readonly HashSet<string> ErrorWords =
         ["#N/A", "#REF!", "#VALUE!", "#DIV/0!", "#NAME?", "#NUM!", "#NULL!", "#SPILL!", "#CALC!", "#GETTING_DATA", "#FIELD!", "#BLOCKED!", "#UNKNOWN!", "#CONNECT!"];
 
-    private static string Trimmed(string text) => text.Trim().Trim('\u00A0', '\u200B', '\uFEFF').Trim();
+    /// <summary>Characters that are not seen and change how others are shown or compared: zero-width ones, and those that turn the direction of what follows (Unicode Standard Annex 9).</summary>
+    private static readonly SearchValues<char> Unseen = SearchValues.Create("\u00AD\u200B\u2060\uFEFF\u202A\u202B\u202C\u202D\u202E\u2066\u2067\u2068\u2069");
+
+    private static string Trimmed(string text) => Seen(text).Trim().Trim('\u00A0').Trim();
+
+    private static string Seen(string text)
+    {
+        if (!text.AsSpan().ContainsAny(Unseen) && !text.Any(IsControl)) return text;
+        return string.Concat(text.Where(letter => !Unseen.Contains(letter)).Select(letter => IsControl(letter) ? ' ' : letter));
+    }
+
+    private static bool IsControl(char letter) => char.IsControl(letter) && letter is not ('\t' or '\r' or '\n');
 
     private static string Shown(double number, NumberLook look)
     {

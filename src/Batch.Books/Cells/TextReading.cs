@@ -52,9 +52,12 @@ internal static class TextReading
 
         // The words of one meaning are listed once in the message, by the first of them.
         var listed = words.DistinctBy(pair => pair.Value).Select(pair => pair.Word);
-        var near = NearWords.Nearest(cell.Text, words.Select(pair => pair.Word), 1);
-        return Reading<T>.Bad("is not one of the words known here" + (near.Length > 0 ? $"; did you mean {near[0]}?" : ""), string.Join(", ", listed));
+        var near = NearWords.Nearest(cell.Text, words.Select(pair => pair.Word).Where(word => word.Length > 1), 1);
+        return Reading<T>.Bad("is not one of the words known here" + (near.Length > 0 ? $"; did you mean {near[0]}?" : ""), Choice([.. listed]));
     }
+
+    /// <summary>Words as a choice, such as <c>charter, ferry or training</c>.</summary>
+    public static string Choice(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words) : string.Join(", ", words.Take(words.Count - 1)) + " or " + words[^1];
 
     private static readonly char[] Blanks = [' ', '\u00A0', '\t', '\r', '\n'];
     private static readonly char[] ListMarks = [',', ';', '/', '\n'];

@@ -49,6 +49,9 @@ internal static partial class TimeText
         return date.Complaint == DateText.NoDate ? Bad(text) : Reading<WrittenTime>.Bad(date.Complaint, date.Expected);
     }
 
+    /// <summary>A text without the mark of local time behind it, such as the L of <c>0730L</c>.</summary>
+    public static string WithoutLocalMark(string text) => text.Length <= GreatestLength && LocalMark().Match(text) is { Success: true } mark ? text[..mark.Index] : text;
+
     /// <summary>A time of day without date or offset; null where the text is none.</summary>
     public static LocalTime? TimeOfDay(string text)
     {
@@ -75,6 +78,9 @@ internal static partial class TimeText
 
     [GeneratedRegex(@"(?<=[0-9m.])\s*(Z|UTC|GMT)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex UtcMark();
+
+    [GeneratedRegex(@"(?<=[0-9m.])\s*(L|LT|local( time)?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    private static partial Regex LocalMark();
 
     [GeneratedRegex(@":[0-9]{2}(?:\.[0-9]+)?\s*(?<sign>[+-])(?<h>[0-9]{2}):?(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex OffsetMark();

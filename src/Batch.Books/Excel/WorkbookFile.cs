@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using System.Text;
 using System.Xml;
 using Batch.Books.Cells;
 using Batch.Books.Files;
@@ -15,6 +16,9 @@ internal static class WorkbookFile
 
     private static ReadOnlySpan<byte> CompoundFileMark => [0xD0, 0xCF, 0x11, 0xE0];
 
+    /// <summary>Name of the stream that holds a workbook with a password, as the directory of a compound file writes it (MS-OFFCRYPTO 2.3).</summary>
+    private static readonly byte[] EncryptedStream = Encoding.Unicode.GetBytes("EncryptedPackage");
+
     /// <summary>The book.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="index">Number of the book in the order given.</param>
@@ -23,9 +27,12 @@ internal static class WorkbookFile
     {
         var name = Path.GetFileName(path);
         var bytes = Bytes(path, name);
+        if (bytes.Length == 0) throw new BookException($"{name} is empty, or is no file (a pipe or a device)");
         if (bytes.AsSpan().StartsWith(CompoundFileMark))
         {
-            throw new BookException($"{name} is protected with a password or in the old .xls format; save it as .xlsx without a password");
+            throw new BookException(bytes.AsSpan().IndexOf(EncryptedStream) >= 0
+                ? $"{name} needs a password; save it without one"
+                : $"{name} is in the old .xls format whatever its name says; open it in a spreadsheet program and save it as .xlsx");
         }
 
         try

@@ -6,12 +6,15 @@ internal static class FileBytes
     /// <summary>The bytes.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="name">Its name, for refusals.</param>
-    /// <param name="greatest">Most bytes that are read [B]; a device may say that it has none and never end.</param>
+    /// <param name="greatest">Most bytes that are read [B].</param>
+    /// <returns>Nothing where the file is empty, a pipe or a device.</returns>
     /// <exception cref="BookException">It cannot be opened or is too large.</exception>
     public static byte[] Read(string path, string name, long greatest)
     {
         try
         {
+            // A pipe has no length either, and opening it would wait for whoever writes into it.
+            if ((File.ResolveLinkTarget(path, returnFinalTarget: true) ?? new FileInfo(path)) is FileInfo { Exists: true, Length: 0 }) return [];
             using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             if (file.Length > greatest) throw TooLarge(name);
             using var copy = new MemoryStream((int)file.Length);

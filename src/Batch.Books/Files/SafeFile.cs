@@ -10,7 +10,7 @@ internal static class SafeFile
     /// <exception cref="BookException">It cannot be written.</exception>
     public static string Replace(string path, byte[] content)
     {
-        var (fresh, backup) = (path + ".new", path + ".bak");
+        var (fresh, backup) = (path + ".tripbatch-new", path + ".bak");
         try
         {
             File.WriteAllBytes(fresh, content);

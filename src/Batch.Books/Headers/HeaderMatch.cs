@@ -126,6 +126,7 @@ internal sealed class HeaderMatch
         ComplainOfOthers(complaints);
         ComplainOfMissing(complaints);
         Merged = MergedAmounts.Of(this, complaints);
+        MixedUnits.Look(this, complaints);
     }
 
     private static UnitWord? Unit(Column column, HeaderText text, UnitDefaults defaults, out bool isUnknown)
@@ -133,6 +134,8 @@ internal sealed class HeaderMatch
         isUnknown = false;
         if (column.Quantity is not { } quantity) return null;
         if (text.Aside.Length > 0 && text.Unit.Length == 0 && quantity.Find(text.Aside) is { } aside) return aside;
+        // A column called FL holds flight levels.
+        if (text.Unit.Length == 0 && quantity.Find(text.Name) is { } named) return named;
         if (text.Unit.Length == 0) return defaults.Of(quantity);
         var unit = quantity.Find(text.Unit);
         isUnknown = unit is null;

@@ -22,7 +22,7 @@ internal sealed class MergedAmounts
         var sheet = header.Sheet;
         foreach (var area in sheet.Merged.Where(area => area.LastRow > area.FirstRow && area.FirstRow > header.Row))
         {
-            var column = Array.Find(columns, pair => area.Covers(area.FirstRow, pair.Value.Column)).Key;
+            var column = Array.Find(columns, pair => pair.Value.Column == area.FirstColumn).Key;
             var value = sheet.Rows.FirstOrDefault(row => row.Number == area.FirstRow)?[area.FirstColumn] ?? RawCell.Blank;
             if (column is null || value.IsBlank || sheet.Rows.SkipWhile(row => row.Number < area.FirstRow).TakeWhile(row => row.Number <= area.LastRow).Take(2).Count() < 2) continue;
             found._areas.Add((area, complaints.Add(

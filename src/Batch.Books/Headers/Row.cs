@@ -46,7 +46,7 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
         if (Take(column, out var value)) return value;
         IsLost = true;
         if (header.Missing.TryGetValue(column, out var missing)) _fails.Add(missing);
-        else if (Raw(column).IsBlank) Fail(column, $"{column.Name} is empty, but every row needs it", column.Words.Length > 0 ? string.Join(", ", column.Words) : column.Meaning);
+        else if (Raw(column).IsBlank) Fail(column, $"{column.Name} is empty, but every row needs it", column.Words.Length > 0 ? TextReading.Choice(column.Words) : Asked(column));
         return default;
     }
 
@@ -99,22 +99,28 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
 
         if (cell.Kind == CellKind.Error)
         {
-            Fail(column, cell.Text[0] == '#' ? $"{column.Name} holds the error value {cell.Text}" : $"{column.Name}: {cell.Text}; open the book in a spreadsheet program and save it", column.Meaning);
+            Fail(column, cell.Text[0] == '#' ? $"{column.Name} holds the error value {cell.Text}" : $"{column.Name}: {cell.Text}; open the book in a spreadsheet program and save it", Asked(column));
             return false;
         }
 
         if (cell.Kind == CellKind.Text && cell.Text.Trim() is "\"" or "''" or "\u3003" or "\u2033")
         {
-            Fail(column, $"{column.Name} holds a mark that means the same as above, which is not read; write the value itself", column.Meaning);
+            Fail(column, $"{column.Name} holds a mark that means the same as above, which is not read; write the value itself", Asked(column));
             return false;
         }
 
         var reading = column.Read(cell, placed.Setting);
         value = reading.Value;
-        if (reading.IsGood && reading.Complaint.StartsWith(NumberText.DecimalComma, StringComparison.Ordinal)) complaints.AddOnceAColumn(At(column), State.Caution, $"{column.Name} {reading.Complaint}", cell.Text, reading.Expected);
+        if (reading.IsGood && IsOfTheColumn(reading.Complaint)) complaints.AddOnceAColumn(At(column), State.Caution, $"{column.Name} {reading.Complaint}", cell.Text, reading.Expected);
         else if (reading.Complaint.Length > 0) Complain(reading.IsGood ? State.Caution : State.Fail, column, $"{column.Name} {reading.Complaint}", reading.Expected);
         return reading.IsGood;
     }
+
+    /// <summary>What a column holds, as the end of a sentence.</summary>
+    private static string Asked(Column column) => char.ToLowerInvariant(column.Meaning[0]) + column.Meaning[1..].TrimEnd('.');
+
+    /// <summary>Whether a caution holds for cells of a column as they are written there, so that one says it for all.</summary>
+    private static bool IsOfTheColumn(string complaint) => complaint.StartsWith(NumberText.DecimalComma, StringComparison.Ordinal) || complaint == ClockReading.EndOfDay;
 
     private Problem Keep(Problem problem)
     {

@@ -53,7 +53,7 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
         {
             State = State.Caution,
             Cell = row.Place.ToString(),
-            Text = $"A row of {row.Sheet.Name} names no trip of Legs, so what it holds may be missing from this leg: {row.Place}",
+            Text = $"What {row.Sheet.Name} holds for a trip that is not in Legs may be missing from this leg",
             Read = "",
             Expected = "",
         };

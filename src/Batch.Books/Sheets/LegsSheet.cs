@@ -14,23 +14,23 @@ internal static class LegsSheet
     /// <summary>The declared columns.</summary>
     public static readonly SheetPlan Plan = new("Legs", "week", "The week's legs, one a row.");
 
-    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Name("Trip", nameof(LegKey.Trip), "Name of the trip.", ColumnKinds.Starred));
+    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Name("Trip", nameof(LegKey.Trip), "Name of the trip.", ColumnKinds.Starred, "Trip number", "Trip no"));
     private static readonly Column<int> Number = Plan.Add(ColumnKinds.Whole("Leg", nameof(LegKey.Number), "Number of the leg in its trip, from 1.", 1, 9999, ColumnKinds.Starred, "Leg number", "Leg no"));
     private static readonly Column<LocalDate> Date = Plan.Add(ColumnKinds.Date("Date", "Date", "Date of off blocks, at the departure airport (UTC where the time is UTC).", ColumnKinds.Starred));
-    private static readonly Column<WrittenTime> OffBlocks = Plan.Add(ColumnKinds.Clock("Off blocks", nameof(Leg.OffBlocks), "Off blocks, local to the departure airport unless marked Z.", ColumnKinds.Starred, "Off block", "Off-block time", "Departure time"));
-    private static readonly Column<string> AircraftColumn = Plan.Add(ColumnKinds.Ident("Aircraft", nameof(Leg.Aircraft), "Registration as in Aircraft.", ColumnKinds.Starred, "Registration", "Tail"));
-    private static readonly Column<string> From = Plan.Add(ColumnKinds.Ident("From", nameof(Leg.From), "Ident of the departure airport.", ColumnKinds.Starred, "Departure"));
-    private static readonly Column<string> To = Plan.Add(ColumnKinds.Ident("To", nameof(Leg.To), "Ident of the destination.", ColumnKinds.Starred, "Destination"));
-    private static readonly Column<string> Alternate = Plan.Add(ColumnKinds.Ident("Alternate", nameof(Leg.Alternate), "Ident of the alternate.", false, "Alternate 1"));
-    private static readonly Column<string> SecondAlternate = Plan.Add(ColumnKinds.Ident("Second alternate", nameof(Leg.SecondAlternate), "Ident of the second alternate.", false, "Alternate 2"));
+    private static readonly Column<WrittenTime> OffBlocks = Plan.Add(ColumnKinds.Clock("Off blocks", nameof(Leg.OffBlocks), "Off blocks, local to the departure airport unless marked Z.", ColumnKinds.Starred, "Off block", "Off-block time", "Departure time", "EOBT", "ETD", "STD"));
+    private static readonly Column<string> AircraftColumn = Plan.Add(ColumnKinds.Ident("Aircraft", nameof(Leg.Aircraft), "Registration as in Aircraft.", ColumnKinds.Starred, "Registration", "Tail", "Tail number", "A/C", "Reg"));
+    private static readonly Column<string> From = Plan.Add(ColumnKinds.Ident("From", nameof(Leg.From), "Ident of the departure airport.", ColumnKinds.Starred, "Departure", "Dep", "ADEP", "Origin"));
+    private static readonly Column<string> To = Plan.Add(ColumnKinds.Ident("To", nameof(Leg.To), "Ident of the destination.", ColumnKinds.Starred, "Destination", "Dest", "ADES", "Arrival", "Arr"));
+    private static readonly Column<string> Alternate = Plan.Add(ColumnKinds.Ident("Alternate", nameof(Leg.Alternate), "Ident of the alternate.", false, "Alternate 1", "Altn", "Altn 1"));
+    private static readonly Column<string> SecondAlternate = Plan.Add(ColumnKinds.Ident("Second alternate", nameof(Leg.SecondAlternate), "Ident of the second alternate.", false, "Alternate 2", "Altn 2"));
     private static readonly Column<string> Route = Plan.Add(ColumnKinds.Text("Route", nameof(Leg.Route), "Route between the airports; empty for direct."));
     private static readonly Column<string> BackupRoute = Plan.Add(ColumnKinds.Text("Backup route", nameof(Leg.BackupRoute), "Another route to have ready."));
-    private static readonly Column<WrittenLevel> Level = Plan.Add(ColumnKinds.Bare("Level", nameof(Leg.Level), "Cruise level: feet, FL160, or auto; empty for auto.", ["Cruise level", "Altitude"], Quantity.Altitude, WrittenLevel.Read));
+    private static readonly Column<WrittenLevel> Level = Plan.Add(ColumnKinds.Bare("Level", nameof(Leg.Level), "Cruise level: feet, FL160, or auto; empty for auto.", ["Cruise level", "Altitude", "FL"], Quantity.Altitude, WrittenLevel.Read));
     private static readonly Column<string> Setting = Plan.Add(ColumnKinds.Text("Setting", nameof(Leg.Setting), "Cruise setting as in Cruise, or auto.", false, "Cruise setting", "Power setting"));
-    private static readonly Column<FlightRules> Rules = Plan.Add(ColumnKinds.Word("Rules", nameof(Leg.Rules), "IFR or VFR.", [("IFR", FlightRules.Ifr), ("VFR", FlightRules.Vfr)], false, "Flight rules"));
+    private static readonly Column<FlightRules> Rules = Plan.Add(ColumnKinds.Word("Rules", nameof(Leg.Rules), "IFR or VFR.", [("IFR", FlightRules.Ifr), ("VFR", FlightRules.Vfr), ("I", FlightRules.Ifr), ("V", FlightRules.Vfr)], false, "Flight rules", "IFR/VFR"));
     private static readonly Column<LegPurpose> Purpose = Plan.Add(ColumnKinds.Word("Purpose", nameof(Leg.Purpose), "Why it is flown.", [("charter", LegPurpose.Charter), ("ferry", LegPurpose.Ferry), ("training", LegPurpose.Training), ("positioning", LegPurpose.Ferry)]));
-    private static readonly Column<string> Captain = Plan.Add(ColumnKinds.Ident("Captain", nameof(Leg.Captain), "Code of the captain.", ColumnKinds.Starred, "PIC"));
-    private static readonly Column<string> SecondPilot = Plan.Add(ColumnKinds.Ident("Second pilot", nameof(Leg.SecondPilot), "Code of the second pilot; empty where the captain flies alone.", false, "SIC", "Copilot", "First officer"));
+    private static readonly Column<string> Captain = Plan.Add(ColumnKinds.Ident("Captain", nameof(Leg.Captain), "Code of the captain.", ColumnKinds.Starred, "PIC", "Capt"));
+    private static readonly Column<string> SecondPilot = Plan.Add(ColumnKinds.Ident("Second pilot", nameof(Leg.SecondPilot), "Code of the second pilot; empty where the captain flies alone.", false, "SIC", "Copilot", "First officer", "F/O"));
     private static readonly Column<WrittenFuelPlan> FuelPlanColumn = Plan.Add(ColumnKinds.Bare("Fuel plan", nameof(Leg.FuelPlan), "minimum, minimum+200, full, carry, or an amount; empty for minimum.", [], Quantity.Fuel, WrittenFuelPlan.Read));
     private static readonly Column<FuelAmount> FuelAboard = Plan.Add(ColumnKinds.Fuel("Fuel aboard", nameof(Leg.FuelAboard), "Fuel aboard before fuelling, on the first leg of an aircraft in the week.", false, "Fuel on board"));
     private static readonly Column<double> Taxi = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Taxi", nameof(Leg.Taxi), "Time from off blocks to takeoff.", false, "Taxi time", "Taxi out"));

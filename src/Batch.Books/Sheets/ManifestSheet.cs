@@ -15,14 +15,21 @@ internal static class ManifestSheet
     /// <summary>What a weight may be, with the words for it.</summary>
     internal static readonly ImmutableArray<(string Word, string Value)> WeightBases = [("stated", "stated"), ("with allowances", "with allowances"), ("weighed", "weighed"), ("allowances", "with allowances")];
 
-    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Name("Trip", nameof(ManifestLine.Trip), "Trip as in Legs.", ColumnKinds.Starred));
+    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Name("Trip", nameof(ManifestLine.Trip), "Trip as in Legs.", ColumnKinds.Starred, "Trip number", "Trip no"));
     private static readonly Column<LegSelection> Legs = Plan.Add(ColumnKinds.Of("Legs", nameof(ManifestLine.Legs), "Legs of the trip: all, 1, 1-3 or 1,3; empty for all.", false, ["Leg"], null, (cell, _) => LegsReading.Read(cell)));
-    private static readonly Column<string> Name = Plan.Add(ColumnKinds.Text("Name", nameof(ManifestLine.Name), "Name of the passenger.", ColumnKinds.Starred, "Passenger"));
+    private static readonly Column<string> Name = Plan.Add(ColumnKinds.Text("Name", nameof(ManifestLine.Name), "Name of the passenger.", ColumnKinds.Starred, "Passenger", "Passenger name", "Pax"));
     private static readonly Column<PersonCategory> Category = Plan.Add(ColumnKinds.Word(
         "Category",
         nameof(ManifestLine.Category),
         "Category, which gives the standard weight where none is stated.",
-        [("adult", PersonCategory.Adult), ("man", PersonCategory.Man), ("woman", PersonCategory.Woman), ("child", PersonCategory.Child), ("infant", PersonCategory.Infant), ("male", PersonCategory.Man), ("female", PersonCategory.Woman)]));
+        [
+            ("adult", PersonCategory.Adult), ("man", PersonCategory.Man), ("woman", PersonCategory.Woman), ("child", PersonCategory.Child), ("infant", PersonCategory.Infant),
+            ("male", PersonCategory.Man), ("female", PersonCategory.Woman), ("m", PersonCategory.Man), ("f", PersonCategory.Woman),
+            ("adt", PersonCategory.Adult), ("chd", PersonCategory.Child), ("inf", PersonCategory.Infant),
+        ],
+        false,
+        "Sex",
+        "Gender"));
     private static readonly Column<double> Weight = Plan.AddAmount(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(ManifestLine.Weight), "Weight with what is carried on the person."));
     private static readonly Column<string> WeightBasis = Plan.Add(ColumnKinds.Word(
         "Weight basis",

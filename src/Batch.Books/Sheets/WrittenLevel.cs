@@ -22,6 +22,8 @@ internal readonly record struct WrittenLevel(Feet? Altitude)
 
         var level = QuantityReading.Read(cell, setting, Quantity.Altitude);
         if (!level.IsGood) return Reading<WrittenLevel>.Bad(level.Complaint == "is not a number" ? "is not a level" : level.Complaint, Expected);
+        if (level.Value > 60000 && cell.Kind == CellKind.Number && setting.Unit is { Dimension: Dimension.FlightLevel })
+            return Reading<WrittenLevel>.Bad("is too high to be a flight level; is it in feet?", text + " ft");
         return level.Value is >= 1 and < 61 && cell.Kind == CellKind.Text && text.AsSpan().IndexOfAny('.', ',') is > 0 and var point && text.Length == point + 4
             ? Reading<WrittenLevel>.Bad("is too low to be feet; is the sign in it meant to part the thousands?", string.Create(CultureInfo.InvariantCulture, $"{1000 * level.Value:0}"))
             : Level(level.Value, level.Complaint);

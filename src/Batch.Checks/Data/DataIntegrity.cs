@@ -29,13 +29,15 @@ internal sealed class DataIntegrity : ICheck
             yield return ruling.Pass("Every cell that the leg depends on could be read.");
         }
 
-        foreach (var doubt in doubts)
+        // What is said of several cells in the same words is said once, such as of the passengers of a trip that was taken out.
+        foreach (var doubt in doubts.GroupBy(doubt => (doubt.State, doubt.Text)))
         {
-            yield return doubt.State switch
+            string[] cells = [.. doubt.Select(one => one.Cell).Distinct(StringComparer.Ordinal)];
+            yield return doubt.Key.State switch
             {
-                State.Fail => ruling.Trips("The figures of this leg are in doubt: " + doubt.Text, doubt.Cell),
-                State.Caution => ruling.Trips(doubt.Text, doubt.Cell) with { Verdict = Verdict.Caution },
-                State.Note => ruling.Note(doubt.Text, doubt.Cell),
+                State.Fail => ruling.Trips("The figures of this leg are in doubt: " + doubt.Key.Text, cells),
+                State.Caution => ruling.Trips(doubt.Key.Text, cells) with { Verdict = Verdict.Caution },
+                State.Note => ruling.Note(doubt.Key.Text, cells),
             };
         }
     }

@@ -7,6 +7,8 @@ namespace Batch.Cli.Commands;
 /// <summary>Arguments and options that several commands have.</summary>
 internal static class SharedArguments
 {
+    private static readonly InstantPattern ToTheMinute = InstantPattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd'T'HH':'mm'Z'");
+
     /// <summary>The books.</summary>
     public static Argument<string[]> Books() => new("BOOK")
     {
@@ -47,6 +49,7 @@ internal static class SharedArguments
     {
         if (text is null) return Instant.FromUnixTimeSeconds(SystemClock.Instance.GetCurrentInstant().ToUnixTimeSeconds());
         var parsed = InstantPattern.ExtendedIso.Parse(text);
+        if (!parsed.Success) parsed = ToTheMinute.Parse(text);
         return parsed.Success ? parsed.Value : throw new InputException($"--made-at {text}: an instant such as 2026-12-03T15:00:00Z was expected.");
     }
 

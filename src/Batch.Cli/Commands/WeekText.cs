@@ -18,7 +18,14 @@ internal sealed class WeekText(Terminal terminal)
     public void Write(WeekResult read)
     {
         Problems(read.Week.Plan.Input.Problems);
-        foreach (var leg in read.Week.Legs.Where(leg => leg.State != LegState.Pass).OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key)) Leg(leg);
+        CheckedLeg[] legs = [.. read.Week.Legs.Where(leg => leg.State != LegState.Pass).OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key)];
+        for (var at = 0; at < legs.Length; at++)
+        {
+            Head(legs[at]);
+            // Legs that one cause keeps from being planned, such as a missing column, stand in a row above it.
+            if (at + 1 == legs.Length || Cause(legs[at]) is not { } cause || cause != Cause(legs[at + 1])) Body(legs[at]);
+        }
+
         Faults(read.Faults);
         Counts(read.Week);
     }
@@ -66,9 +73,7 @@ internal sealed class WeekText(Terminal terminal)
         if (shown < lines.Length) Line(string.Create(CultureInfo.InvariantCulture, $"and {lines.Length - shown} more {what}: see the board."));
     }
 
-    /// <summary>Writes one leg with its findings.</summary>
-    /// <param name="leg">The leg.</param>
-    public void Leg(CheckedLeg leg)
+    private void Head(CheckedLeg leg)
     {
         var word = leg.State switch
         {
@@ -78,9 +83,20 @@ internal sealed class WeekText(Terminal terminal)
             LegState.Pass => "pass",
         };
         Line($"{leg.Plan.Key}  {word}  {What(leg.Plan)}");
+    }
+
+    /// <summary>Why a leg is not planned and no change to it was found; null for any other leg.</summary>
+    private static string? Cause(CheckedLeg leg) => leg.Plan is LegPlan.Unplanned unplanned && leg.Findings.All(finding => finding.Remedies.IsEmpty && finding.NoRemedy.Length == 0)
+        ? Why(unplanned)
+        : null;
+
+    private static string Why(LegPlan.Unplanned unplanned) => $"    {unplanned.Sentence}{Expected(unplanned.Why, unplanned.Expected)}{Cells(unplanned.Cells)}";
+
+    private void Body(CheckedLeg leg)
+    {
         if (leg.Plan is LegPlan.Unplanned unplanned)
         {
-            Line($"    {unplanned.Sentence}{Expected(unplanned.Why, unplanned.Expected)}{Cells(unplanned.Cells)}");
+            Line(Why(unplanned));
             foreach (var finding in leg.Findings) Remedies(finding);
             return;
         }
@@ -136,11 +152,12 @@ internal sealed class WeekText(Terminal terminal)
         expected.Length == 0 || text.Contains("did you mean", StringComparison.Ordinal) ? "" : $" (expected: {expected})";
 
     // All cells stand in run.json, on the sheets and in the checked book.
-    private static string Cells(ImmutableArray<string> cells)
+    private static string Cells(ImmutableArray<string> written)
     {
+        ImmutableArray<string> cells = [.. written.Where(cell => cell.Length > 0).Distinct(StringComparer.Ordinal)];
         if (cells.IsEmpty) return "";
         var more = cells.Length > MostCells + 1 ? string.Create(CultureInfo.InvariantCulture, $" and {cells.Length - MostCells} more cells") : "";
-        return $"  ({string.Join(", ", cells.Where(cell => cell.Length > 0).Take(more.Length > 0 ? MostCells : cells.Length))}{more})";
+        return $"  ({string.Join(", ", cells.Take(more.Length > 0 ? MostCells : cells.Length))}{more})";
     }
 
     private string Colour(string colour, string word) => terminal.HasColour ? colour + word + Plain : word;

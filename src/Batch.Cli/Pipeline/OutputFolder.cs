@@ -4,14 +4,11 @@ namespace Batch.Cli.Pipeline;
 
 /// <summary>
 /// The folder that receives a run, written beside its place and swapped in whole: until <see cref="Commit"/> the last good run stands untouched, and a run that
-/// breaks off leaves it so. What else stands in the folder, such as a book of the user's own, is taken along.
+/// breaks off leaves it so. What else stands in the folder, such as a book of the user's own or a signed sheet, is taken along.
 /// </summary>
 public sealed class OutputFolder : IDisposable
 {
     private const string RecordName = "run.json";
-
-    /// <summary>What a run or the sending of it writes; what stands under other names is the user's own.</summary>
-    private static readonly ImmutableHashSet<string> Own = ImmutableHashSet.Create(StringComparer.OrdinalIgnoreCase, "index.html", RecordName, "findings.csv", "register.xlsx", "sheets", "packets", "loads", "calendar", "drafts");
 
     private readonly string _asGiven;
     private readonly string _place;
@@ -141,11 +138,12 @@ public sealed class OutputFolder : IDisposable
     /// <exception cref="InputException">It cannot be written.</exception>
     public void Commit(params IEnumerable<string> books) => Written(() =>
     {
+        OwnFiles.Note(_work, _files.Keys);
         if (Directory.Exists(_place)) Directory.Move(_place, _old);
         Directory.Move(_work, _place);
         _isCommitted = true;
         if (!Directory.Exists(_old)) return;
-        foreach (var book in books.Select(book => Path.GetRelativePath(_place, Path.GetFullPath(book))).Where(book => Path.GetFileName(book) == book)) Take(Path.Combine(_old, book));
+        foreach (var book in books.Select(book => Path.GetRelativePath(_place, Path.GetFullPath(book))).Where(book => Path.GetFileName(book) == book)) Take(book);
         LeaveOld();
     });
 
@@ -174,21 +172,30 @@ public sealed class OutputFolder : IDisposable
     /// <summary>Takes what is the user's own along from the folder before, then removes it.</summary>
     private void LeaveOld()
     {
-        foreach (var entry in Directory.GetFileSystemEntries(_old).Where(entry => !IsOwn(Path.GetFileName(entry)))) Take(entry);
+        foreach (var entry in new OwnFiles(_old).Others().ToArray()) Take(entry);
         Directory.Delete(_old, recursive: true);
     }
 
-    private void Take(string entry)
+    private void Take(string name)
     {
-        var path = Path.Combine(_place, Path.GetFileName(entry));
-        if (Path.Exists(path)) return;
-        if (Directory.Exists(entry)) Directory.Move(entry, path);
-        else if (File.Exists(entry)) File.Move(entry, path);
+        var (from, to) = (Path.Combine(_old, name), Path.Combine(_place, name));
+        if (Path.Exists(to)) return;
+        Directory.CreateDirectory(Path.GetDirectoryName(to) ?? _place);
+        // A link may name what is not there just now.
+        if (new FileInfo(from) is { LinkTarget: { } target } link)
+        {
+            if (link.Attributes.HasFlag(FileAttributes.Directory)) Directory.CreateSymbolicLink(to, target);
+            else File.CreateSymbolicLink(to, target);
+        }
+        else if (Directory.Exists(from))
+        {
+            Directory.Move(from, to);
+        }
+        else if (File.Exists(from))
+        {
+            File.Move(from, to);
+        }
     }
-
-    private static bool IsOwn(string name) => Own.Contains(name) || (IsChecked(Path.GetFileNameWithoutExtension(name)) && (Path.GetExtension(name).ToUpperInvariant() is ".XLSX" or ".XLSM"));
-
-    private static bool IsChecked(string name) => name.Equals("checked", StringComparison.OrdinalIgnoreCase) || name.StartsWith("checked-", StringComparison.OrdinalIgnoreCase);
 
     private bool IsCurrent()
     {

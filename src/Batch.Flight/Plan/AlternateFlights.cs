@@ -59,6 +59,7 @@ internal sealed class AlternateFlights
         for (var i = 0; i < _routes.Length; i++)
         {
             var alternate = _setup.Alternates[i];
+            if (alternate.Ident == _setup.To.Ident) return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} is the destination itself.", "");
             // The burn bias holds for all fuel.
             var missedApproach = (_setup.Type.ApproachFuel ?? Pounds.Zero) * (1 + _setup.Aircraft.BurnBias);
             var request = new ProfileRequest

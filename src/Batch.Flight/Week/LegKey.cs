@@ -13,10 +13,41 @@ public readonly record struct LegKey(string Trip, int Number) : IComparable<LegK
     /// <inheritdoc/>
     public int CompareTo(LegKey other)
     {
-        var byTrip = string.CompareOrdinal(Trip, other.Trip);
+        var byTrip = Compare(Trip, other.Trip);
         if (byTrip != 0) return byTrip;
         var byNumber = Number.CompareTo(other.Number);
         return byNumber != 0 ? byNumber : Row.CompareTo(other.Row);
+    }
+
+    /// <summary>Names in the order in which people count: T9 before T10. Where only zeros before a number differ, by the letters.</summary>
+    private static int Compare(string one, string other)
+    {
+        var (i, j) = (0, 0);
+        while (i < one.Length && j < other.Length)
+        {
+            if (char.IsAsciiDigit(one[i]) && char.IsAsciiDigit(other[j]))
+            {
+                var a = Digits(one, ref i);
+                var b = Digits(other, ref j);
+                var byNumber = a.Length != b.Length ? a.Length.CompareTo(b.Length) : a.SequenceCompareTo(b);
+                if (byNumber != 0) return byNumber;
+            }
+            else if (one[i++].CompareTo(other[j++]) is var byLetter && byLetter != 0)
+            {
+                return byLetter;
+            }
+        }
+
+        var byRest = (one.Length - i).CompareTo(other.Length - j);
+        return byRest != 0 ? byRest : string.CompareOrdinal(one, other);
+    }
+
+    private static ReadOnlySpan<char> Digits(string text, ref int at)
+    {
+        while (at < text.Length && text[at] == '0') at++;
+        var start = at;
+        while (at < text.Length && char.IsAsciiDigit(text[at])) at++;
+        return text.AsSpan(start, at - start);
     }
 
     /// <summary>Less than.</summary>

@@ -9,6 +9,7 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
     private readonly ImmutableHashSet<string> _held = week.HeldTrips.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
     private readonly List<IssuedLeg> _legs = [];
     private readonly List<IssuedLeg> _dropped = [];
+    private readonly HashSet<string> _told = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<string> _changes = [];
     private readonly List<string> _doubts = [];
     private readonly LedgerPacket? _open = Open(ledger, person.Code);
@@ -126,7 +127,8 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
     private void Hold(IssuedLeg was)
     {
         _legs.Add(was with { IsHeld = true });
-        if (!was.IsHeld) _changes.Add($"{was.Facts.Key}: held back. {Why(was.Facts.Trip)} Do not fly it by the sheet that you hold.");
+        // The trip is held whole, whatever leg is the cause.
+        if (!was.IsHeld && _told.Add(was.Facts.Trip)) _changes.Add($"{was.Facts.Trip}: held back. {Why(was.Facts.Trip)} Do not fly it by the sheet that you hold.");
     }
 
     private void Keep(IssuedLeg was, string said)

@@ -101,7 +101,7 @@ public sealed class RealEditsTests
         {
             var doubt = Assert.Single(leg.Doubts);
             Assert.Equal((State.Caution, "week.xlsx/Manifest/3"), (doubt.State, doubt.Cell));
-            Assert.Equal("A row of Manifest names no trip of Legs, so what it holds may be missing from this leg: week.xlsx/Manifest/3", doubt.Text);
+            Assert.Equal(("What Manifest holds for a trip that is not in Legs may be missing from this leg", "week.xlsx/Manifest/3"), (doubt.Text, doubt.Cell));
         }
     }
 

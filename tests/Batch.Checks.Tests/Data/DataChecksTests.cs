@@ -19,6 +19,16 @@ public sealed class DataChecksTests
     }
 
     [Fact]
+    public void What_is_said_of_several_cells_is_said_once_with_all_of_them()
+    {
+        var plan = SomePlans.Planned();
+        var other = Doubt(State.Caution) with { Cell = "week.xlsx/Legs/F8" };
+        var findings = Ask.All("ADM-05", plan with { Leg = plan.Leg with { Doubts = [Doubt(State.Caution), other, Doubt(State.Fail)] } });
+        Assert.Equal(["week.xlsx/Legs/F7", "week.xlsx/Legs/F8"], Assert.Single(findings, finding => finding.Verdict == Verdict.Caution).Cells.AsEnumerable());
+        Assert.Single(findings, finding => finding.Verdict == Verdict.Fail);
+    }
+
+    [Fact]
     public void Figures_that_did_not_come_to_rest_fail()
     {
         var plan = SomePlans.Planned();

@@ -36,6 +36,13 @@ public sealed class FuelAmountTests
     }
 
     [Fact]
+    public void A_destination_filed_as_its_own_alternate_is_said()
+    {
+        var plan = Assert.IsType<LegPlan.Unplanned>(Assert.Single(Some.Planned(Some.Week([Plain with { Alternate = "XBEL" }])).Legs));
+        Assert.Equal("The alternate XBEL is the destination itself.", plan.Why);
+    }
+
+    [Fact]
     public void Of_two_alternates_the_one_that_needs_most_fuel_counts_whichever_is_named_first()
     {
         var one = Planned(Some.Week([Plain with { Alternate = "XCOR", SecondAlternate = "XDUN" }]));

@@ -1,0 +1,36 @@
+using Batch.Books.Cells;
+using Batch.Books.Units;
+
+namespace Batch.Books.Headers;
+
+/// <summary>Columns of weights or fuel in which some cells say a unit of their own and others none. The bare ones are read in the unit of the column, and whether that was meant is asked.</summary>
+internal static class MixedUnits
+{
+    /// <summary>Complains of the bare cells, once a column.</summary>
+    /// <param name="header">The headers.</param>
+    /// <param name="complaints">Where complaints go.</param>
+    public static void Look(HeaderMatch header, Complaints complaints)
+    {
+        foreach (var (column, placed) in header.Placed)
+        {
+            if (column.Quantity is not { Role: UnitRole.Weight or UnitRole.Fuel } quantity || placed.Blocked is not null) continue;
+            var unit = placed.Setting.Unit ?? quantity.Kept;
+            var cells = header.Sheet.Rows.Where(row => row.Number > header.Row).Select(row => (row.Number, Cell: row[placed.Column])).ToArray();
+            var own = cells.Select(cell => Own(cell.Cell, quantity)).FirstOrDefault(own => own is not null && own.Factor != unit.Factor);
+            if (own is null) continue;
+            foreach (var (row, cell) in cells.Where(cell => IsBare(cell.Cell)))
+                complaints.AddOnceAColumn(header.Sheet.Place.At(row, placed.Column), State.Caution, $"{column.Name} has no unit here and is read in {unit.Word}, but other cells of the column say {own.Word}", cell.Text, $"a number with its unit, such as {cell.Text} {own.Word} or {cell.Text} {unit.Word}");
+        }
+    }
+
+    private static UnitWord? Own(RawCell cell, Quantity quantity) =>
+        cell.Kind == CellKind.Text && NumberText.Split(cell.Text) is { Number.Length: > 0, Unit: { Length: > 0 } word } ? quantity.Find(word) : null;
+
+    // Nothing weighs nothing in any unit.
+    private static bool IsBare(RawCell cell) => cell.Kind switch
+    {
+        CellKind.Number => cell.Number != 0,
+        CellKind.Text => NumberText.Split(cell.Text) is { Number.Length: > 0, Unit.Length: 0 },
+        CellKind.Blank or CellKind.Boolean or CellKind.Error => false,
+    };
+}
