@@ -9,7 +9,6 @@ public sealed class FirstWeekTests
     [Theory]
     [InlineData("Legs", "Trip", "Trip No.")]
     [InlineData("Legs", "Off blocks", "ETD")]
-    [InlineData("Legs", "Off blocks", "EOBT")]
     [InlineData("Legs", "Aircraft", "A/C")]
     [InlineData("Legs", "From", "Dep")]
     [InlineData("Legs", "To", "Dest")]
