@@ -67,6 +67,25 @@ public sealed class OutputFolderTests
     }
 
     [Fact]
+    public void What_is_the_users_own_is_taken_along_also_where_the_run_writes_its_name_for_the_first_time()
+    {
+        using var folder = new TemporaryFolder();
+        Write(folder.Path, "first", commit: true, extra: "sheets/T1.html");
+        File.WriteAllText(Path.Combine(folder.Path, "sheets", "T1.pdf"), "mine");
+        Directory.CreateDirectory(Path.Combine(folder.Path, "calendar"));
+        File.WriteAllText(Path.Combine(folder.Path, "calendar", "notes.txt"), "mine too");
+        using (var output = new OutputFolder(folder.Path))
+        {
+            foreach (var name in new[] { "run.json", "sheets/T1.pdf", "calendar/RIM.ics" }) output.Write(name, "ours"u8.ToArray());
+            output.Commit();
+        }
+
+        Assert.Equal(["calendar/RIM.ics", "calendar/notes.txt", "run.json", "sheets/T1 (yours).pdf", "sheets/T1.pdf"], folder.Files());
+        Assert.Equal("mine", File.ReadAllText(Path.Combine(folder.Path, "sheets", "T1 (yours).pdf")));
+        Assert.Equal("ours", File.ReadAllText(Path.Combine(folder.Path, "sheets", "T1.pdf")));
+    }
+
+    [Fact]
     public void A_link_of_the_users_in_the_folder_stays_also_where_it_leads_nowhere()
     {
         if (OperatingSystem.IsWindows()) return; // links ask for a privilege there

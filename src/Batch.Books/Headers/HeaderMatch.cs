@@ -94,6 +94,8 @@ internal sealed class HeaderMatch
     {
         var placed = new Dictionary<Column, PlacedColumn>();
         var others = ImmutableArray.CreateBuilder<(int Column, string Header)>();
+        // Where a column stands under its own name, another that could be meant by it is one of the user's: a Sex beside a Category, a Dep beside a From.
+        var named = headers.Cells.Select(cell => HeaderText.Of(cell.Text).Name).Where(name => known.TryGetValue(name, out var column) && IsOwnName(name, column)).ToHashSet(StringComparer.Ordinal);
         for (var number = 1; number <= headers.Cells.Length; number++)
         {
             var cell = headers[number];
@@ -106,7 +108,7 @@ internal sealed class HeaderMatch
 
             var at = Sheet.Place.At(Row, number);
             var text = HeaderText.Of(cell.Text);
-            if (!known.TryGetValue(text.Name, out var column))
+            if (!known.TryGetValue(text.Name, out var column) || (!IsOwnName(text.Name, column) && named.Contains(HeaderText.Plain(column.Name))))
             {
                 others.Add((number, cell.Text));
             }
@@ -128,6 +130,8 @@ internal sealed class HeaderMatch
         Merged = MergedAmounts.Of(this, complaints);
         MixedUnits.Look(this, complaints);
     }
+
+    private static bool IsOwnName(string name, Column column) => name == HeaderText.Plain(column.Name);
 
     private static UnitWord? Unit(Column column, HeaderText text, UnitDefaults defaults, out bool isUnknown)
     {

@@ -16,7 +16,7 @@ internal static class MixedUnits
             if (column.Quantity is not { Role: UnitRole.Weight or UnitRole.Fuel } quantity || placed.Blocked is not null) continue;
             var unit = placed.Setting.Unit ?? quantity.Kept;
             var cells = header.Sheet.Rows.Where(row => row.Number > header.Row).Select(row => (row.Number, Cell: row[placed.Column])).ToArray();
-            var own = cells.Select(cell => Own(cell.Cell, quantity)).FirstOrDefault(own => own is not null && own.Factor != unit.Factor);
+            var own = cells.Select(cell => Own(cell.Cell, quantity)).FirstOrDefault(own => own is not null && (own.Dimension, own.Factor) != (unit.Dimension, unit.Factor));
             if (own is null) continue;
             foreach (var (row, cell) in cells.Where(cell => IsBare(cell.Cell)))
                 complaints.AddOnceAColumn(header.Sheet.Place.At(row, placed.Column), State.Caution, $"{column.Name} has no unit here and is read in {unit.Word}, but other cells of the column say {own.Word}", cell.Text, $"a number with its unit, such as {cell.Text} {own.Word} or {cell.Text} {unit.Word}");

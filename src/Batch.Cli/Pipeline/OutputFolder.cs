@@ -143,7 +143,7 @@ public sealed class OutputFolder : IDisposable
         Directory.Move(_work, _place);
         _isCommitted = true;
         if (!Directory.Exists(_old)) return;
-        foreach (var book in books.Select(book => Path.GetRelativePath(_place, Path.GetFullPath(book))).Where(book => Path.GetFileName(book) == book)) Take(book);
+        foreach (var book in books.Select(book => Path.GetRelativePath(_place, Path.GetFullPath(book))).Where(book => Path.GetFileName(book) == book && !Path.Exists(Path.Combine(_place, book)))) Take(book);
         LeaveOld();
     });
 
@@ -179,22 +179,27 @@ public sealed class OutputFolder : IDisposable
     private void Take(string name)
     {
         var (from, to) = (Path.Combine(_old, name), Path.Combine(_place, name));
-        if (Path.Exists(to)) return;
         Directory.CreateDirectory(Path.GetDirectoryName(to) ?? _place);
-        // A link may name what is not there just now.
-        if (new FileInfo(from) is { LinkTarget: { } target } link)
+        if (new DirectoryInfo(from) is { Exists: true, LinkTarget: null } && Directory.Exists(to))
         {
-            if (link.Attributes.HasFlag(FileAttributes.Directory)) Directory.CreateSymbolicLink(to, target);
-            else File.CreateSymbolicLink(to, target);
+            // The run wrote a folder where only the user had one.
+            foreach (var entry in Directory.EnumerateFileSystemEntries(from)) Take(Path.Combine(name, Path.GetFileName(entry)));
+            return;
         }
-        else if (Directory.Exists(from))
-        {
-            Directory.Move(from, to);
-        }
-        else if (File.Exists(from))
-        {
-            File.Move(from, to);
-        }
+
+        to = Free(to);
+        if (Directory.Exists(from)) Directory.Move(from, to);
+        else if (File.Exists(from)) File.Move(from, to);
+        // A link that names what is not there just now.
+        else if (new FileInfo(from).LinkTarget is { } target) File.CreateSymbolicLink(to, target);
+    }
+
+    /// <summary>A path that is free: where the run wrote a file under the name of the user's, the user's is called <c>T101 (yours).pdf</c>.</summary>
+    private static string Free(string path)
+    {
+        var (folder, name, ending) = (Path.GetDirectoryName(path) ?? "", Path.GetFileNameWithoutExtension(path), Path.GetExtension(path));
+        while (Path.Exists(path)) path = Path.Combine(folder, (name += " (yours)") + ending);
+        return path;
     }
 
     private bool IsCurrent()

@@ -129,7 +129,8 @@ internal static class LegPreparation
             return Pounds.Zero;
         }
 
-        if (leg.Taxi is not { } asked || company.TaxiOut is not { } usualTime || usualTime <= Duration.Zero || asked <= usualTime) return usual;
+        var usualTime = company.TaxiOut ?? UsualTaxi;
+        if (leg.Taxi is not { } asked || usualTime <= Duration.Zero || asked <= usualTime) return usual;
         var longer = usual * (asked / usualTime);
         assumptions.Add(FormattableString.Invariant($"Taxi of {asked.TotalMinutes:0.#} min instead of the usual {usualTime.TotalMinutes:0.#} min: taxi fuel {longer.Value:#,0} lb in proportion, not the {usual.Value:#,0} lb of Types."));
         return longer;

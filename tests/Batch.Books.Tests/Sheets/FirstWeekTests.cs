@@ -25,6 +25,24 @@ public sealed class FirstWeekTests
         Assert.Equal(3, week.Legs.Length);
     }
 
+    [Theory]
+    [InlineData("Manifest", "Sex", "M")]
+    [InlineData("Manifest", "Pax", 2)]
+    [InlineData("Legs", "Dep", "09:00")]
+    [InlineData("Legs", "Arr", "10:00")]
+    public void Beside_the_column_itself_a_short_name_is_a_column_of_ones_own(string sheet, string header, object cell)
+    {
+        var plain = GoodBooks.Read();
+        var week = GoodBooks.Read((_, book) =>
+        {
+            var rows = book[sheet];
+            for (var row = 0; row < rows.Count; row++) rows[row] = [row == 0 ? header : cell, .. rows[row]];
+        });
+        Assert.Empty(week.Problems.Where(problem => problem.State != State.Note));
+        Assert.Equal(plain.Manifest.Select(line => (line.Name, line.Category)), week.Manifest.Select(line => (line.Name, line.Category)));
+        Assert.Equal(plain.Legs.Select(leg => (leg.From, leg.To, leg.OffBlocks)), week.Legs.Select(leg => (leg.From, leg.To, leg.OffBlocks)));
+    }
+
     [Fact]
     public void A_column_called_FL_holds_flight_levels()
     {

@@ -95,13 +95,15 @@ public sealed class LegWorkingTests
 
     /// <summary>16 min instead of the usual 10: 60 lb × 16 ÷ 10 = 96 lb. A shorter taxi is not credited.</summary>
     [Theory]
-    [InlineData(16, 96, 1)]
-    [InlineData(10, 60, 0)]
-    [InlineData(4, 60, 0)]
-    public void A_taxi_longer_than_usual_burns_more_in_proportion_and_says_so(int minutes, double lb, int sentences)
+    [InlineData(16, 96, 1, true)]
+    [InlineData(16, 96, 1, false)]
+    [InlineData(10, 60, 0, true)]
+    [InlineData(4, 60, 0, true)]
+    public void A_taxi_longer_than_usual_burns_more_in_proportion_and_says_so(int minutes, double lb, int sentences, bool isUsualSaid)
     {
         var leg = Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XDUN") with { Taxi = Duration.FromMinutes(minutes) };
-        var plan = Assert.IsType<LegPlan.Planned>(Some.Planned(Some.Week([leg])).Legs[0]);
+        var week = Some.Week([leg]);
+        var plan = Assert.IsType<LegPlan.Planned>(Some.Planned(isUsualSaid ? week : week with { Operator = week.Operator with { TaxiOut = null } }).Legs[0]);
         Assert.Equal(lb, plan.Fuel.Taxi.Value, 9);
         Assert.Equal(lb, plan.Load.Ramp.Weight.Value - plan.Load.Takeoff.Weight.Value, 6);
         Assert.Equal(sentences, plan.Assumptions.Count(text => text == FormattableString.Invariant($"Taxi of {minutes} min instead of the usual 10 min: taxi fuel {lb} lb in proportion, not the 60 lb of Types.")));
