@@ -50,7 +50,7 @@ internal sealed class Ruling
     /// <param name="text">One sentence.</param>
     /// <param name="by">The amount it is held against; null for the check as a whole.</param>
     /// <param name="cells">Cells that the answer rests on.</param>
-    public Finding Pass(string text, RuleAmount? by = null, params string[] cells) => Answer(Verdict.Pass, text, by) with { Cells = Filled(cells) };
+    public Finding Pass(string text, RuleAmount? by = null, params string[] cells) => Answer(Verdict.Pass, text, by, cells);
 
     /// <summary>The rule does not apply to this leg.</summary>
     /// <param name="why">One sentence.</param>
@@ -59,18 +59,18 @@ internal sealed class Ruling
     /// <summary>An input is missing.</summary>
     /// <param name="missing">What is missing, as the object of a sentence: <c>the maximum landing weight of Skua 9</c>.</param>
     /// <param name="cells">Cells where it would stand.</param>
-    public Finding NotChecked(string missing, params string[] cells) => Answer(Verdict.NotChecked, $"Not checked: {missing}.", null) with { Cells = Filled(cells) };
+    public Finding NotChecked(string missing, params string[] cells) => Answer(Verdict.NotChecked, $"Not checked: {missing}.", null, cells);
 
     /// <summary>An input of one amount is missing.</summary>
     /// <param name="by">The amount.</param>
     /// <param name="missing">What is missing, as the object of a sentence.</param>
     /// <param name="cells">Cells where it would stand.</param>
-    public Finding NotChecked(RuleAmount by, string missing, params string[] cells) => Answer(Verdict.NotChecked, $"Not checked: {missing}.", by) with { Cells = Filled(cells) };
+    public Finding NotChecked(RuleAmount by, string missing, params string[] cells) => Answer(Verdict.NotChecked, $"Not checked: {missing}.", by, cells);
 
     /// <summary>Worth knowing.</summary>
     /// <param name="text">One sentence.</param>
     /// <param name="cells">Cells.</param>
-    public Finding Note(string text, params string[] cells) => Answer(Verdict.Note, text, null) with { Cells = Filled(cells) };
+    public Finding Note(string text, params string[] cells) => Answer(Verdict.Note, text, null, cells);
 
     /// <summary>The condition is not met; how serious that is follows from the rules and the operator's setting.</summary>
     /// <param name="text">One sentence.</param>
@@ -85,7 +85,7 @@ internal sealed class Ruling
     {
         var rules = by?.Rules ?? _rules.Whole;
         var state = StateOf(rules);
-        var answer = Answer(VerdictOf(_own.Applied(state)), text + _own.Milder(state), by) with { Cells = Filled(cells) };
+        var answer = Answer(VerdictOf(_own.Applied(state)), text + _own.Milder(state), by, cells);
         return _own.Loosened(state) is { Length: > 0 } reason ? answer with { Loosened = reason } : answer;
     }
 
@@ -102,9 +102,9 @@ internal sealed class Ruling
         var margin = limit - actual;
         var printed = PrintedTrio.Of(limit, actual, isLeast: false, margin >= -Noise, PrintedTrio.StepsPer(unit, Math.Max(Math.Abs(limit), Math.Abs(actual))));
         var finding = margin >= -Noise
-            ? Pass($"{what} is {Words.Amount(printed.Actual, unit)}, within the {limitName} ({Words.Amount(printed.Limit, unit)}), {Words.Amount(printed.Margin, unit)} to spare.", by)
+            ? Pass($"{what} is {Words.Amount(printed.Actual, unit)}, within the {limitName} ({Words.Amount(printed.Limit, unit)}), {Words.Amount(printed.Margin, unit)} to spare.", by, cells)
             : Trips(by, $"{what} is {Words.Amount(printed.Actual, unit)}, {Words.Amount(-printed.Margin, unit)} over the {limitName} ({Words.Amount(printed.Limit, unit)}).", cells);
-        return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit, Cells = Filled(cells) };
+        return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit };
     }
 
     /// <summary>A figure that must not be less than a limit.</summary>
@@ -120,9 +120,9 @@ internal sealed class Ruling
         var margin = actual - limit;
         var printed = PrintedTrio.Of(limit, actual, isLeast: true, margin >= -Noise, PrintedTrio.StepsPer(unit, Math.Max(Math.Abs(limit), Math.Abs(actual))));
         var finding = margin >= -Noise
-            ? Pass($"{what} is {Words.Amount(printed.Actual, unit)}, {(printed.Margin > 0 ? Words.Amount(printed.Margin, unit) + " more than" : "just")} the {Words.Amount(printed.Limit, unit)} {limitName}.", by)
+            ? Pass($"{what} is {Words.Amount(printed.Actual, unit)}, {(printed.Margin > 0 ? Words.Amount(printed.Margin, unit) + " more than" : "just")} the {Words.Amount(printed.Limit, unit)} {limitName}.", by, cells)
             : Trips(by, $"{what} is {Words.Amount(printed.Actual, unit)}, {Words.Amount(-printed.Margin, unit)} short of the {Words.Amount(printed.Limit, unit)} {limitName}.", cells);
-        return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit, Cells = Filled(cells) };
+        return finding with { Required = limit, Actual = actual, Margin = margin, Unit = unit };
     }
 
     /// <summary>A figure against a limit in a sentence of its own; what the Checks sheet makes of it is said after it.</summary>
@@ -139,7 +139,7 @@ internal sealed class Ruling
     /// <param name="rules">The rules.</param>
     public static State StateOf(IEnumerable<Rule> rules) => rules.Max(rule => rule.IsConfirmed || rule.State < State.Caution ? rule.State : State.Caution);
 
-    private Finding Answer(Verdict verdict, string text, RuleAmount? by)
+    private Finding Answer(Verdict verdict, string text, RuleAmount? by, params string[] cells)
     {
         var rules = by?.Rules ?? _rules.Whole;
         return new Finding
@@ -150,6 +150,7 @@ internal sealed class Ruling
             Text = _rules.NotLookedAt.Length == 0 || verdict is Verdict.NotApplicable or Verdict.NotChecked ? text : $"{text} Not looked at: {_rules.NotLookedAt}.",
             Citation = by?.Citation ?? _rules.Citation,
             IsBasisUnconfirmed = !rules.Any(rule => rule.IsConfirmed),
+            Cells = Filled(cells),
             Actor = _check.Actor,
             Loosened = by?.Loosened is { Length: > 0 } reason ? reason : _own.Loosened(null),
         };
@@ -162,5 +163,16 @@ internal sealed class Ruling
         State.Fail => Verdict.Fail,
     };
 
-    private static ImmutableArray<string> Filled(IEnumerable<string> cells) => [.. cells.Where(cell => cell.Length > 0).Distinct(StringComparer.Ordinal)];
+    // A finding has a few cells: no set is needed to keep each once.
+    private static ImmutableArray<string> Filled(string[] cells)
+    {
+        if (cells.Length == 0) return [];
+        var filled = ImmutableArray.CreateBuilder<string>(cells.Length);
+        foreach (var cell in cells)
+        {
+            if (cell.Length > 0 && !filled.Contains(cell)) filled.Add(cell);
+        }
+
+        return filled.DrainToImmutable();
+    }
 }
