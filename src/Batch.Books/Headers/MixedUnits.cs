@@ -3,7 +3,7 @@ using Batch.Books.Units;
 
 namespace Batch.Books.Headers;
 
-/// <summary>Columns of weights or fuel in which some cells say a unit of their own and others none. The bare ones are read in the unit of the column, and whether that was meant is asked.</summary>
+/// <summary>Columns of weights or fuel in which some cells say a unit of their own and others none. The bare ones are read in the unit of the column, and whether that was meant is asked, unless the header itself names the unit.</summary>
 internal static class MixedUnits
 {
     /// <summary>Complains of the bare cells, once a column.</summary>
@@ -14,6 +14,7 @@ internal static class MixedUnits
         foreach (var (column, placed) in header.Placed)
         {
             if (column.Quantity is not { Role: UnitRole.Weight or UnitRole.Fuel } quantity || placed.Blocked is not null) continue;
+            if (HeaderText.Of(header.Headers[placed.Column].Text) is not { Unit: "", Aside: "" }) continue;
             var unit = placed.Setting.Unit ?? quantity.Kept;
             var cells = header.Sheet.Rows.Where(row => row.Number > header.Row).Select(row => (row.Number, Cell: row[placed.Column])).ToArray();
             var own = cells.Select(cell => Own(cell.Cell, quantity)).FirstOrDefault(own => own is not null && (own.Dimension, own.Factor) != (unit.Dimension, unit.Factor));
