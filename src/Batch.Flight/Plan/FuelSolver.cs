@@ -157,6 +157,8 @@ internal sealed class FuelSolver
         var least = Pounds.Max(ladder.Required + ladder.Discretionary, forLater);
         return _setup.Leg.FuelPlan switch
         {
+            // An amount that no tank holds is a slip of its own leg: the leg before is not asked for it.
+            FuelPlan.Amount amount when _source.IsTrial && _setup.Type.UsableFuel is { } tanks && amount.Block > tanks => least,
             FuelPlan.Amount amount when _source.IsTrial => Pounds.Max(amount.Block, forLater),
             FuelPlan.Full when _setup.Type.UsableFuel is { } usable && !_source.IsTrial => usable,
             FuelPlan.Amount amount => amount.Block,

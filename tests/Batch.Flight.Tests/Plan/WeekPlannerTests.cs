@@ -108,6 +108,14 @@ public sealed class WeekPlannerTests
     }
 
     [Fact]
+    public void An_amount_that_no_tank_holds_is_not_asked_of_the_leg_before()
+    {
+        LegPlan.Planned Before(FuelPlan plan) => All(Some.Week([Some.Leg(1, "XBEL", "XDUN", Some.Noon, aboardLb: 200), Some.Leg(2, "XDUN", "XAND", Later, plan)]))[0];
+        Assert.Equal(Before(new FuelPlan.Minimum(Pounds.Zero)).Fuel.Aboard.Value, Before(new FuelPlan.Amount(new Pounds(9000))).Fuel.Aboard.Value, 1.0);
+        Assert.True(Before(new FuelPlan.Amount(new Pounds(1500))).Fuel.Landing.Value >= 1500);
+    }
+
+    [Fact]
     public void A_fixed_amount_is_taken_as_written_even_when_it_is_short()
     {
         var plan = Only(Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, new FuelPlan.Amount(new Pounds(500)), 100)]));
