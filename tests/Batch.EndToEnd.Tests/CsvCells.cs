@@ -64,10 +64,12 @@ internal static class CsvCells
         Write(file, rows);
     }
 
-    private static void Write(string file, List<List<string>> rows) =>
+    /// <summary>Writes rows, every field in quotation marks.</summary>
+    public static void Write(string file, List<List<string>> rows) =>
         File.WriteAllText(file, string.Join("\r\n", rows.Select(row => string.Join(',', row.Select(field => "\"" + field.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"")))) + "\r\n");
 
-    private static List<List<string>> Read(string text)
+    /// <summary>Reads the rows of a csv text.</summary>
+    public static List<List<string>> Read(string text)
     {
         var rows = new List<List<string>> { new() };
         var field = new StringBuilder();
