@@ -5,15 +5,15 @@ using Batch.Flight.Plan;
 namespace Batch.Checks.Crews;
 
 /// <summary>
-/// What is known of one pilot's flying and duty: the planned legs and duties of the week and the Logged sheet. A logged row on a day whose planned duty it overlaps is the
-/// same flying and is not counted twice.
+/// What is known of one pilot's flying and duty: the planned legs and duties of the week and the Logged sheet. Flying that is both planned and logged counts once, with the
+/// greater of the two flight times.
 /// </summary>
 internal sealed class DutyRecord
 {
     private readonly ImmutableArray<LegPlan.Planned> _legs;
     private readonly ImmutableArray<ChainStep> _unplanned;
     private readonly ImmutableArray<DutyDay> _duties;
-    private readonly ImmutableArray<Logged> _logged;
+    private readonly ImmutableArray<LoggedFlying> _logged;
     private readonly string _code;
     private readonly DateTimeZone _zone;
     private readonly LocalDate? _loggedUntil;
@@ -43,7 +43,8 @@ internal sealed class DutyRecord
         _zone = zone;
         _loggedUntil = week.LoggedUntil;
         _weekBegins = week.Begins;
-        _logged = [.. week.Logged(code).Where(row => !IsDayOff(row)).Select(row => Logged.Of(row, zone)).Where(row => !_duties.Any(duty => row.From < duty.Release && row.To > duty.Report))];
+        var firstDay = week.Begins?.InZone(zone).Date;
+        _logged = [.. week.Logged(code).Where(row => !IsDayOff(row)).Select(row => LoggedFlying.Of(row, zone, _legs, firstDay))];
         KnownFrom = week.Logged(code) is [var first, ..] ? first.Date : null;
     }
 
@@ -128,26 +129,26 @@ internal sealed class DutyRecord
     /// <param name="from">Start.</param>
     /// <param name="to">End.</param>
     public Duration Duty(Instant from, Instant to) => Sum(
-        _duties.Select(duty => Overlap(duty.Report, duty.Release, from, to)).Concat(_logged.Where(row => row.IsTimed).Select(row => Overlap(row.From, row.To, from, to))));
+        Apart(Timed.OrderBy(duty => duty.From)).Select(duty => Overlap(duty.From, duty.To, from, to)));
 
     /// <summary>A logged day in a time whose duty has no times; null where there is none.</summary>
     /// <param name="from">Start.</param>
     /// <param name="to">End.</param>
-    public LocalDate? Untimed(Instant from, Instant to) => _logged.Where(row => !row.IsTimed && row.To > from && row.From < to).Select(row => (LocalDate?)row.Date).Min();
+    public LocalDate? Untimed(Instant from, Instant to) => Untold.Where(row => row.To > from && row.From < to).Select(row => (LocalDate?)row.Date).Min();
 
-    /// <summary>The last duty that ended before an instant, planned or logged with its times; null where none is known.</summary>
+    /// <summary>The last duty, planned or logged with its times, that began before an instant at which a planned duty begins; null where none is known.</summary>
     /// <param name="at">The instant.</param>
     public (Instant From, Instant To)? DutyBefore(Instant at) =>
-        _duties.Select(duty => (From: duty.Report, To: duty.Release)).Concat(_logged.Where(row => row.IsTimed).Select(row => (row.From, row.To)))
-            .Where(duty => duty.To <= at).OrderBy(duty => duty.To).Select(duty => ((Instant, Instant)?)duty).LastOrDefault();
+        _duties.Select(duty => (From: duty.Report, To: duty.Release)).Concat(_logged.Where(row => row.IsTimed && (!row.IsPlannedToo || row.To <= at)).Select(row => (row.From, row.To)))
+            .Where(duty => duty.From < at).OrderBy(duty => duty.To).Select(duty => ((Instant, Instant)?)duty).LastOrDefault();
 
     /// <summary>The longest time free of duty in a time, with and without what is not known counted as duty.</summary>
     /// <param name="from">Start.</param>
     /// <param name="to">End.</param>
     public (Duration AtBest, Duration Known) LongestRest(Instant from, Instant to)
     {
-        var known = _duties.Select(duty => (duty.Report, duty.Release)).Concat(_logged.Where(row => row.IsTimed).Select(row => (row.From, row.To))).ToImmutableArray();
-        var unsure = known.Concat(_logged.Where(row => !row.IsTimed).Select(row => (row.From, row.To))).Concat(Gap(from, to) is { } gap ? [gap] : ImmutableArray<(Instant, Instant)>.Empty);
+        var known = Timed.ToImmutableArray();
+        var unsure = known.Concat(Untold.Select(row => (row.From, row.To))).Concat(Gap(from, to) is { } gap ? [gap] : ImmutableArray<(Instant, Instant)>.Empty);
         return (LongestGap(known, from, to), LongestGap(unsure, from, to));
     }
 
@@ -156,7 +157,7 @@ internal sealed class DutyRecord
     /// <param name="to">End.</param>
     public int LongRests(Instant from, Instant to)
     {
-        var busy = _duties.Select(duty => (From: duty.Report, To: duty.Release)).Concat(_logged.Select(row => (row.From, row.To)));
+        var busy = Timed.Concat(Untold.Select(row => (row.From, row.To)));
         var rests = 0;
         var free = from;
         foreach (var (start, end) in busy.Where(time => time.To > from && time.From < to).OrderBy(time => time.From))
@@ -174,8 +175,8 @@ internal sealed class DutyRecord
     /// <param name="isRecovery">Whether a time free of duty is one.</param>
     public (Instant? AtBest, Instant? Known) LastRecovery(Instant from, Instant until, Func<Instant, Instant, bool> isRecovery)
     {
-        var known = _duties.Select(duty => (From: duty.Report, To: duty.Release)).Concat(_logged.Where(row => row.IsTimed).Select(row => (row.From, row.To))).ToImmutableArray();
-        var unsure = known.Concat(_logged.Where(row => !row.IsTimed).Select(row => (row.From, row.To))).Concat(Gap(from, until) is { } gap ? [gap] : ImmutableArray<(Instant, Instant)>.Empty);
+        var known = Timed.ToImmutableArray();
+        var unsure = known.Concat(Untold.Select(row => (row.From, row.To))).Concat(Gap(from, until) is { } gap ? [gap] : ImmutableArray<(Instant, Instant)>.Empty);
         return (Last(known), Last(unsure));
 
         Instant? Last(IEnumerable<(Instant From, Instant To)> busy)
@@ -189,6 +190,23 @@ internal sealed class DutyRecord
             }
 
             return until > free && isRecovery(free, until) ? until : last;
+        }
+    }
+
+    // Every duty whose times are known.
+    private IEnumerable<(Instant From, Instant To)> Timed => _duties.Select(duty => (duty.Report, duty.Release)).Concat(_logged.Where(row => row.IsTimed).Select(row => (row.From, row.To)));
+
+    // Logged days that may have held duty at any time; where the week plans the same flying it has the times.
+    private IEnumerable<LoggedFlying> Untold => _logged.Where(row => row is { IsTimed: false, IsPlannedToo: false });
+
+    // The same times in order, each without what those before it cover.
+    private static IEnumerable<(Instant From, Instant To)> Apart(IEnumerable<(Instant From, Instant To)> inOrder)
+    {
+        var until = Instant.MinValue;
+        foreach (var (from, to) in inOrder)
+        {
+            yield return (Instant.Max(from, until), Instant.Max(to, until));
+            until = Instant.Max(to, until);
         }
     }
 
@@ -210,12 +228,4 @@ internal sealed class DutyRecord
     private static Duration Overlap(Instant from, Instant to, Instant start, Instant end) => Duration.Max(Instant.Min(to, end) - Instant.Max(from, start), Duration.Zero);
 
     private static Duration Sum(IEnumerable<Duration> times) => times.Aggregate(Duration.Zero, (sum, time) => sum + time);
-
-    private sealed record Logged(LocalDate Date, Instant From, Instant To, Duration FlightTime, bool IsTimed)
-    {
-        /// <summary>A row whose duty times are not said may lie anywhere in its day.</summary>
-        public static Logged Of(LoggedDuty row, DateTimeZone zone) => row is { DutyOn: { } on, DutyOff: { } off } && off > on
-            ? new Logged(row.Date, on, off, row.FlightTime, IsTimed: true)
-            : new Logged(row.Date, row.Date.AtStartOfDayInZone(zone).ToInstant(), row.Date.PlusDays(1).AtStartOfDayInZone(zone).ToInstant(), row.FlightTime, IsTimed: false);
-    }
 }

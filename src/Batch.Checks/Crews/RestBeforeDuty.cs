@@ -52,7 +52,7 @@ internal sealed class RestBeforeDuty : ICheck
         var isByLength = length > least.Value;
         var answer = ruling.AtLeast(
             $"The rest of {seat.Code} before this duty",
-            (duty.Report - last.To).TotalHours,
+            Math.Max(0, (duty.Report - last.To).TotalHours),
             Math.Max(length, least.Value),
             "h",
             isByLength ? $"required: as long as the duty before, which ended {Words.LocalDay(last.To, leg.Plan.From.Zone)}" : $"required before a duty that starts {(isHome ? "at the base" : "away from the base")}",

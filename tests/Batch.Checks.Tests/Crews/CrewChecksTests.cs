@@ -86,6 +86,35 @@ public sealed class CrewChecksTests
         Assert.Equal(1.25, Ask.AllIn(week, "CREW-01", Leg)[0].Actual);
     }
 
+    // What was flown counts where it is more than what was planned.
+    [Fact]
+    public void A_logged_day_that_is_also_planned_counts_as_it_was_flown()
+    {
+        var week = Logged(SomePlans.Week(Leg), Duty(SomePlans.Date, 11, 14, 2), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2));
+        Assert.Equal(2, Ask.AllIn(week, "CREW-01", Leg)[0].Actual);
+        Assert.Equal(4, Ask.AllIn(week, "CREW-03", Leg)[2].Actual);
+    }
+
+    // The night before ended ten minutes after this duty's report: it is another duty, not this one that was logged, and leaves no ten hours of rest.
+    [Fact]
+    public void A_logged_duty_that_runs_into_the_report_counts_in_full()
+    {
+        var night = Duty(SomePlans.Date.PlusDays(-1), 20, 23, 7) with { DutyOff = SomePlans.Date.At(new LocalTime(11, 0)).InUtc().ToInstant() };
+        var week = Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2), night);
+        Assert.Equal((Verdict.Fail, 8.25), (Ask.AllIn(week, "CREW-01", Leg)[0].Verdict, Ask.AllIn(week, "CREW-01", Leg)[0].Actual));
+        Assert.Equal(Verdict.Fail, Ask.AllIn(week, "CREW-02", Leg)[0].Verdict);
+        Assert.Equal((Verdict.Caution, 0), (Ask.AllIn(week, "CREW-15", Leg, "eu-commercial")[0].Verdict, Ask.AllIn(week, "CREW-15", Leg, "eu-commercial")[0].Actual));
+    }
+
+    [Fact]
+    public void A_logged_duty_that_runs_into_the_first_leg_is_not_taken_for_it()
+    {
+        var night = Duty(SomePlans.Date.PlusDays(-1), 20, 23, 7) with { DutyOff = SomePlans.Date.At(new LocalTime(12, 0)).InUtc().ToInstant() };
+        var week = Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2), night);
+        Assert.Equal(8.25, Ask.AllIn(week, "CREW-01", Leg)[0].Actual);
+        Assert.Equal(Verdict.Fail, Ask.AllIn(week, "CREW-02", Leg)[0].Verdict);
+    }
+
     // 14 CFR 135.267(d): 10 consecutive hours of rest in the 24 before the planned completion, 13:35; duty begins at 10:50.
     [Fact]
     public void Ten_hours_of_rest_before_the_planned_completion()
