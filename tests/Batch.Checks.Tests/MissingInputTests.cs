@@ -271,7 +271,7 @@ public sealed class MissingInputTests
         new("CREW-07", "Crew: line check until", Good(), it => it.Captain(pilot => pilot with { LineCheckUntil = null })),
         .. Crew("CREW-08"),
         new("CREW-08", "Crew: third last landing", Good().Captain(pilot => pilot with { ThirdLastNightLanding = null }), it => it.Captain(pilot => pilot with { ThirdLastLanding = null })),
-        new("CREW-08", "Types: required pilots, off charter without passengers", Good(plan => plan with { Purpose = LegPurpose.Ferry, Load = plan.Load with { Passengers = 0 }, Type = plan.Type with { RequiredPilots = 2 } }), it => it.Type(type => type with { RequiredPilots = null })),
+        new("CREW-08", "Types: required pilots, without passengers", Good(plan => plan with { Purpose = LegPurpose.Ferry, Load = plan.Load with { Passengers = 0 }, Type = plan.Type with { RequiredPilots = 2 } }), it => it.Type(type => type with { RequiredPilots = null })),
         new("CREW-08", "Crew: third last night landing", DeepNight, it => it.Captain(pilot => pilot with { ThirdLastNightLanding = null })),
         .. Crew("CREW-09"),
         new("CREW-09", "Crew: medical until", Good(), it => it.Captain(pilot => pilot with { MedicalUntil = null })),

@@ -14,7 +14,7 @@ internal sealed class Recency : ICheck
     public string Title => "Recent landings";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Crew", "Crew: third last landing", "Crew: third last night landing", "Types: required pilots, off charter without passengers"];
+    public ImmutableArray<string> Needs => ["Crew", "Crew: third last landing", "Crew: third last night landing", "Types: required pilots, without passengers"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;

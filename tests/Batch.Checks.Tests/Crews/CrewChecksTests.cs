@@ -228,6 +228,7 @@ public sealed class CrewChecksTests
     [InlineData("us-general", LegPurpose.Charter, Verdict.Fail, "14 CFR 61.57(a)")]
     [InlineData("us-general", LegPurpose.Training, Verdict.Caution, "14 CFR 61.57(a)")]
     [InlineData("us-charter", LegPurpose.Ferry, Verdict.Fail, "14 CFR 61.57(a),(e)(3)")]
+    [InlineData("us-charter", LegPurpose.Charter, Verdict.Fail, "14 CFR 61.57(a),(e)(3)")]
     [InlineData("us-charter", LegPurpose.Training, Verdict.Caution, "14 CFR 61.57(a),(e)(3)")]
     public void A_type_for_two_pilots_asks_for_three_landings_without_passengers_too(string rules, LegPurpose purpose, Verdict expected, string citation)
     {
