@@ -62,6 +62,7 @@ internal sealed class AlternateFlights
             if (alternate.Ident == _setup.To.Ident) return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} is the destination itself.", "");
             // The burn bias holds for all fuel.
             var missedApproach = (_setup.Type.ApproachFuel ?? Pounds.Zero) * (1 + _setup.Aircraft.BurnBias);
+            var missedApproachTime = _setup.Type.ApproachTime ?? Duration.Zero;
             var request = new ProfileRequest
             {
                 Route = _routes[i],
@@ -69,7 +70,7 @@ internal sealed class AlternateFlights
                 Level = _levels[i] ?? Feet.Zero,
                 Setting = _setup.Setting,
                 TakeoffWeight = landingWeight - missedApproach,
-                Takeoff = at,
+                Takeoff = at + missedApproachTime,
                 StartElevation = _setup.To.Elevation,
                 EndElevation = alternate.Elevation,
                 Air = _context.Air,
@@ -89,7 +90,7 @@ internal sealed class AlternateFlights
                 Airport = alternate.Ident,
                 Distance = profile.Distance,
                 Level = profile.Level,
-                Time = profile.Time,
+                Time = missedApproachTime + profile.Time,
                 Fuel = profile.TripFuel + missedApproach,
                 MagneticCourse = _routes[i].Segments[0].MagneticCourse,
                 IsFarthest = false,

@@ -12,7 +12,7 @@ public sealed record AlternatePlan
     /// <summary>Level.</summary>
     public required Feet Level { get; init; }
 
-    /// <summary>Time.</summary>
+    /// <summary>Time from the decision at the destination, the missed approach included.</summary>
     public required Duration Time { get; init; }
 
     /// <summary>Fuel, the missed approach included.</summary>

@@ -20,7 +20,7 @@ internal sealed record AlternateView
     [Value("Level")]
     public required Quantity Level { get; init; }
 
-    [Value("Time")]
+    [Value("Time, the missed approach included")]
     public required Elapsed Time { get; init; }
 
     [Value("Fuel, the missed approach included")]

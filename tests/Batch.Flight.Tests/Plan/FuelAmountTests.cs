@@ -58,6 +58,15 @@ public sealed class FuelAmountTests
         Assert.Equal(one.Fuel.Required.Value, other.Fuel.Required.Value, 1.5);
     }
 
+    // The approach allowance counts at the destination as a missed approach and at the alternate as the approach: its minutes as its fuel.
+    [Fact]
+    public void The_time_to_an_alternate_includes_the_missed_approach()
+    {
+        var week = Some.Week([Plain with { Alternate = "XDUN" }]);
+        AlternatePlan With(int minutes) => Planned(week with { Types = week.Types.SetItem("Skua 9", Some.WeekType with { ApproachTime = Duration.FromMinutes(minutes) }) }).Alternates[0];
+        Assert.Equal(14, (With(7).Time - With(0).Time).TotalMinutes, 0.01);
+    }
+
     [Theory]
     [InlineData(0.03)]
     [InlineData(-0.02)]
