@@ -113,6 +113,9 @@ public sealed class CrewChecksTests
         var week = Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2), night);
         Assert.Equal(8.25, Ask.AllIn(week, "CREW-01", Leg)[0].Actual);
         Assert.Equal(Verdict.Fail, Ask.AllIn(week, "CREW-02", Leg)[0].Verdict);
+        // From a place where the day began earlier or later nothing else comes out.
+        var west = SomePlans.Planned(2).Later(Duration.FromHours(4)) is var back ? back with { From = back.From with { Zone = DateTimeZoneProviders.Tzdb["America/St_Johns"] } } : null!;
+        Assert.Equal(9.5, Ask.AllIn(Logged(SomePlans.Week(Leg, west), [.. week.Input.Logged]), "CREW-01", west)[0].Actual);
     }
 
     // 14 CFR 135.267(d): 10 consecutive hours of rest in the 24 before the planned completion, 13:35; duty begins at 10:50.
