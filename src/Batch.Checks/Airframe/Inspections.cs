@@ -51,7 +51,8 @@ internal sealed class Inspections : ICheck
         var margin = due - hours - flown;
         var inspections = ruling.Condition("inspections");
         var warning = ruling.Amount("hours of warning");
-        var text = $"{aircraft.Registration} has {Words.Amount(hours + flown, "h")} at the end of this leg, and the next inspection is due at {Words.Amount(due, "h")}.";
+        var printed = PrintedTrio.Of(due, hours + flown, isLeast: false, margin >= -Ruling.Noise, PrintedTrio.StepsPer("h", due));
+        var text = $"{aircraft.Registration} has {Words.Amount(printed.Actual, "h")} at the end of this leg, and the next inspection is due at {Words.Amount(printed.Limit, "h")}.";
         var answer = margin < -Ruling.Noise ? ruling.Trips(inspections, text, cell)
             : steps.FirstOrDefault(step => leg.Week.Leg(step.Leg) is LegPlan.Unplanned) is { } unplanned
             ? ruling.NotChecked($"leg {unplanned.Leg} of {aircraft.Registration} could not be planned; without it {Words.Amount(margin, "h")} are left to the inspection", cell)

@@ -20,6 +20,16 @@ public sealed class AirframeChecksTests
         Assert.Equal(Verdict.Caution, Ask.Worst("ACFT-01", Of(aircraft => aircraft with { NextInspectionAt = 1201 })).Verdict);
     }
 
+    // The sentence and the columns of the register say the same hours, rounded against the aircraft.
+    [Theory]
+    [InlineData(1206, "X-ABCD has 1,201.1 h at the end of this leg, and the next inspection is due at 1,206 h.")]
+    [InlineData(1201, "X-ABCD has 1,201.1 h at the end of this leg, and the next inspection is due at 1,201 h.")]
+    public void The_hours_are_said_as_the_register_prints_them(double due, string text)
+    {
+        var finding = Ask.AllIn(SomePlans.Week(Leg), "ACFT-01", Of(aircraft => aircraft with { Hours = 1200.02, NextInspectionAt = due }))[0];
+        Assert.Equal((text, due, 1201.02), (finding.Text, finding.Required, Math.Round(finding.Actual ?? 0, 6)));
+    }
+
     [Fact]
     public void The_hours_of_the_legs_before_count()
     {
