@@ -48,6 +48,8 @@ public partial class OwnWordsTests
     [InlineData("T101/2 leaves before T101/1; is it the next day, 8 Dec?", "T101/2 geht vor T101/1 ab; ist der nächste Tag gemeint, 8. Dez.?")]
     [InlineData("A row of Winds could not be read, and the leg is planned without it: Level is not a number", "Eine Zeile von Winds war nicht lesbar, und der Flug ist ohne sie geplant: Level ist keine Zahl")]
     [InlineData("Captain is not a code of Crew; did you mean RIM or KAI?", "Captain ist kein Kürzel aus Crew; meinten Sie RIM oder KAI?")]
+    [InlineData("Second pilot is not yet decided; the leg does not pass until a code of Crew stands here", "Second pilot ist noch offen; der Flug besteht nicht, solange hier kein Kürzel aus Crew steht")]
+    [InlineData("Alternate is not yet decided; the leg does not pass until one of Airports stands here", "Alternate ist noch offen; der Flug besteht nicht, solange hier kein Eintrag aus Airports steht")]
     public void A_doubt_of_reading_is_said_in_german(string english, string german) => Assert.Equal(german, Say(english));
 
     /// <summary>What is to be typed stays as it is.</summary>
