@@ -59,6 +59,24 @@ public sealed class RemedyFinderTests
         Assert.DoesNotContain(tight.Remedies, remedy => remedy.Text.StartsWith("Add a leg", StringComparison.Ordinal));
     }
 
+    // The tank holds 60 lb less than the leg needs; XCOR lies on the way, and its country is not said as that of the ends is.
+    [Fact]
+    public void A_stop_for_fuel_names_the_leg_that_it_adds_and_only_what_the_leg_itself_does_not_ask()
+    {
+        var week = Week(fuel: 1200);
+        var minimum = week.Legs[0] with { FuelPlan = new FuelPlan.Minimum(Pounds.Zero) };
+        var needed = Assert.IsType<LegPlan.Planned>(Finder(week with { Legs = [minimum] }).Week.Legs[0].Plan).Fuel.Required;
+        week = week with
+        {
+            Legs = [minimum with { FuelPlan = new FuelPlan.Amount(needed) }],
+            Types = week.Types.SetItems(week.Types.Select(pair => KeyValuePair.Create(pair.Key, pair.Value with { UsableFuel = new Pounds(needed.Value - 60) }))),
+        };
+        const string stop = "Land at XCOR for fuel, which adds 67 min: a leg XAND-XCOR and a leg XCOR-XBEL, off blocks 13:16 there, direct and with minimum fuel";
+        Assert.Equal(stop, Assert.Single(Assert.Single(Failures(week)).Remedies).Text);
+        var abroad = week with { Airports = week.Airports.SetItems(new[] { "XAND", "XBEL" }.Select(ident => KeyValuePair.Create(ident, week.Airports[ident] with { Country = "Here" }))) };
+        Assert.Equal(stop + "; then look at ADM-03 of leg T1/1, ADM-03 of the added leg", Assert.Single(Assert.Single(Failures(abroad)).Remedies).Text);
+    }
+
     // Below the landing minima at the departure, and the takeoff alternate named is 15 degrees of latitude (900 NM) off; XCOR lies near.
     [Fact]
     public void A_takeoff_alternate_too_far_off_is_replaced_by_one_that_is_near()

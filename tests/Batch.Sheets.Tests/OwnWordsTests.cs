@@ -48,6 +48,8 @@ public partial class OwnWordsTests
     [InlineData("T101/2 leaves before T101/1; is it the next day, 8 Dec?", "T101/2 geht vor T101/1 ab; ist der nächste Tag gemeint, 8. Dez.?")]
     [InlineData("A row of Winds could not be read, and the leg is planned without it: Level is not a number", "Eine Zeile von Winds war nicht lesbar, und der Flug ist ohne sie geplant: Level ist keine Zahl")]
     [InlineData("Captain is not a code of Crew; did you mean RIM or KAI?", "Captain ist kein Kürzel aus Crew; meinten Sie RIM oder KAI?")]
+    [InlineData("Second pilot is not yet decided; the leg does not pass until a code of Crew stands here", "Second pilot ist noch offen; der Flug besteht nicht, solange hier kein Kürzel aus Crew steht")]
+    [InlineData("Alternate is not yet decided; the leg does not pass until one of Airports stands here", "Alternate ist noch offen; der Flug besteht nicht, solange hier kein Eintrag aus Airports steht")]
     public void A_doubt_of_reading_is_said_in_german(string english, string german) => Assert.Equal(german, Say(english));
 
     /// <summary>What is to be typed stays as it is.</summary>
@@ -64,6 +66,8 @@ public partial class OwnWordsTests
     [Theory]
     [InlineData("Fly direct at the best level (clear week.xlsx/Legs/J31; Week 50.xlsx/Legs/R31: 2505 lb; week.xlsx/Legs/L31: auto)", "Direkt in der besten Höhe fliegen (week.xlsx/Legs/J31 leeren; Week 50.xlsx/Legs/R31: 2505 lb; week.xlsx/Legs/L31: auto)")]
     [InlineData("Leave one passenger behind, for example this one (clear row my week.xlsx/Manifest/128)", "Einen Fluggast zurücklassen, zum Beispiel diesen (Zeile my week.xlsx/Manifest/128 leeren)")]
+    [InlineData("Stow Spare wheel at Nose instead of Tail (week.xlsx/Cargo/E2: Nose); then look at WB-07 of leg T101/1", "Spare wheel auf Nose statt Tail verstauen (week.xlsx/Cargo/E2: Nose); dann ansehen: WB-07 von Flug T101/1")]
+    [InlineData("Fly the backup route NORRA V12 GULLS (week.xlsx/Legs/J2: NORRA V12 GULLS)", "Die Ersatzstrecke NORRA V12 GULLS fliegen (week.xlsx/Legs/J2: NORRA V12 GULLS)")]
     public void Cells_to_clear_are_said_in_german(string english, string german) => Assert.Equal(german, Say(english));
 
     [Fact]
@@ -78,6 +82,14 @@ public partial class OwnWordsTests
     [Fact]
     public void No_english_word_is_left_in_a_german_sentence() =>
         None(Sentences.Select(sentence => Say(sentence.Text)).Where(german => EnglishWords().IsMatch(german)));
+
+    /// <summary>What is assumed, noted and offered, also what the sample has no case of.</summary>
+    [Fact]
+    public void Every_sentence_of_a_plan_has_german_words()
+    {
+        var sentences = File.ReadLines(RepositoryRoot.PathOf("tests", "Batch.Sheets.Tests", "plan-sentences.txt")).Where(line => line[0] != '#').ToArray();
+        None(sentences.Select(Say).Where(german => german.Contains("class=\"foreign\"", StringComparison.Ordinal) || EnglishWords().IsMatch(german)));
+    }
 
     /// <summary>A sentence without words stays English, to be seen, in its own language for a reader of the screen; and the check of the templates names it, once for all that differ in names and numbers.</summary>
     [Fact]

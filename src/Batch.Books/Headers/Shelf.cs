@@ -119,23 +119,12 @@ internal sealed class Shelf
         if (sheet.Hidden) Complaints.Add(sheet.Place, State.Note, $"the sheet {sheet.Name} is hidden; it was read");
         var hidden = sheet.Rows.Where(row => row.Hidden && row.Number > header.Row).Select(row => row.Number).ToArray();
         if (hidden.Length == 0) return;
-        var listed = string.Join(", ", Ranges(hidden).Take(12));
-        Complaints.Add(sheet.Place, State.Note, $"hidden or filtered rows were read: {listed}" + (Ranges(hidden).Skip(12).Any() ? " and more" : ""));
+        Complaints.Add(sheet.Place, State.Note, $"hidden or filtered rows were read: {RowNumbers.Listed(hidden)}");
     }
 
     private void RemarkOnMerged(RawSheet sheet, HeaderMatch header)
     {
         var spread = sheet.Spread.Where(area => header.Merged?.Contains(area) != true).Select(area => area.Name).ToArray();
         if (spread.Length > 0) Complaints.Add(sheet.Place, State.Note, $"the value of cells merged over rows was read in each row: {string.Join(", ", spread.Take(12))}" + (spread.Length > 12 ? " and more" : ""));
-    }
-
-    private static IEnumerable<string> Ranges(int[] numbers)
-    {
-        for (var i = 0; i < numbers.Length; i++)
-        {
-            var first = numbers[i];
-            while (i + 1 < numbers.Length && numbers[i + 1] == numbers[i] + 1) i++;
-            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{first}") + (numbers[i] > first ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"-{numbers[i]}") : "");
-        }
     }
 }

@@ -11,6 +11,7 @@ internal static class CrewLinks
     {
         if (code.Length == 0) return null;
         if (crew.Find(code) is { } pilot) return pilot;
+        if (Undecided.Complains(row, column, code, "a code of Crew")) return null;
         var named = crew.Names.Where(name => string.Equals(crew.Find(name)?.Name, code, StringComparison.OrdinalIgnoreCase)).ToImmutableArray();
         var near = named.Length > 0 ? named : Likely.Words(code, crew.Names);
         if (near.IsEmpty) near = Alike(crew, code);

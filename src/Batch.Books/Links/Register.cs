@@ -12,6 +12,9 @@ internal sealed class Register<T>(string sheet)
     private readonly Dictionary<string, CellRef> _places = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, List<Problem>> _doubts = new(StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>The sheet the rows stand in.</summary>
+    public string Sheet => sheet;
+
     /// <summary>Names that could be read, in book order.</summary>
     public List<string> Names { get; } = [];
 

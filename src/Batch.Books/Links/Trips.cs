@@ -1,3 +1,4 @@
+using Batch.Books.Cells;
 using Batch.Books.Headers;
 using Batch.Flight.Week;
 
@@ -8,20 +9,39 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
 {
     private static readonly string[] Totals = ["total", "totals", "subtotal", "grandtotal", "sum", "count", "average"];
 
+    private readonly List<(Row Row, Column Column, string Trip)> _strays = [];
     private readonly ILookup<string, LegDraft> _legs = drafts.Where(draft => !draft.Key.Trip.StartsWith("row ", StringComparison.Ordinal)).ToLookup(draft => draft.Key.Trip, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The trip as the Legs sheet spells it; as written where it has none.</summary>
     public string AsInLegs(string trip) => _legs[trip].FirstOrDefault()?.Key.Trip ?? trip;
 
-    /// <summary>Whether any row of the Legs sheet is of the trip; complains at the cell where none is, without repeating it: a name may stand in the wrong column.</summary>
+    /// <summary>Whether any row of the Legs sheet is of the trip; keeps the row for <see cref="ComplainOfStrays"/> where none is.</summary>
     public bool Resolve(Row row, Column column, string trip)
     {
         // Of a week without legs one complaint is enough.
         if (trip.Length == 0 || drafts.Count == 0) return false;
         if (_legs.Contains(trip)) return true;
-        var near = Likely.Words(trip, _legs.Select(group => group.Key));
-        row.Fail(column, "the trip is not one of Legs" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "a trip of Legs");
+        _strays.Add((row, column, trip));
         return false;
+    }
+
+    /// <summary>
+    /// Complains once of each trip that rows of a sheet name and Legs does not have, at the first of its cells, without repeating the trip: a name may stand in the wrong column. Several rows of one trip are more
+    /// likely those of a trip that was taken out of Legs than misspelled: then only the one trip that is near is asked about.
+    /// </summary>
+    public void ComplainOfStrays()
+    {
+        foreach (var rows in _strays.GroupBy(stray => (stray.Row.Sheet.Place, stray.Trip.ToUpperInvariant())))
+        {
+            var (row, column, trip) = rows.First();
+            var near = Likely.Words(trip, _legs.Select(group => group.Key));
+            var numbers = rows.Select(stray => stray.Row.Place.Row).ToArray();
+            if (near.Length > (numbers.Length > 1 ? 1 : 2)) near = [];
+            var text = numbers.Length == 1 ? "the trip is not one of Legs" : $"the trip of rows {RowNumbers.Listed(numbers)} is not one of Legs, so they are on no leg: give the trip its legs, or clear the rows";
+            row.Fail(column, text + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "a trip of Legs");
+        }
+
+        _strays.Clear();
     }
 
     /// <summary>Complains where a row names a leg that the trip does not have.</summary>
@@ -41,14 +61,16 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
     /// </summary>
     public void Doubt(Row row, string trip, LegSelection? selection)
     {
-        if (row.Doubts.Count == 0) return;
         if (_legs.Contains(trip))
         {
+            if (row.Doubts.Count == 0) return;
             foreach (var draft in _legs[trip].Where(draft => selection is null || selection.Contains(draft.Key.Number))) draft.Doubt(row.Doubts);
             return;
         }
 
+        // Three that are as near may be the first of more: then it may be any.
         var near = trip.Length == 0 ? [] : Likely.Words(trip, _legs.Select(group => group.Key));
+        if (near.Length > 2) near = [];
         var caution = new Problem
         {
             State = State.Caution,

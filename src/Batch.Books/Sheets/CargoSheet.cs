@@ -43,6 +43,7 @@ internal static class CargoSheet
             if (!row.IsLost && legs is not null && isKnown) lines.Add(line);
         }
 
+        trips.ComplainOfStrays();
         return lines.ToImmutable();
     }
 }

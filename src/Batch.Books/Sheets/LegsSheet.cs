@@ -87,9 +87,9 @@ internal static class LegsSheet
             Origin = row.Origin,
         };
 
-        var aircraft = reference.Fleet.Resolve(row, AircraftColumn, registration);
-        var departure = reference.Airports.Resolve(row, From, from);
-        var destination = reference.Airports.Resolve(row, To, to);
+        var aircraft = Found(reference.Fleet, row, AircraftColumn, registration);
+        var departure = Found(reference.Airports, row, From, from);
+        var destination = Found(reference.Airports, row, To, to);
         if (aircraft is null || departure is null || destination is null) row.Lose();
         var leg = Rest(row, reference, aircraft, departure, destination);
         CrewLinks.Resolve(reference.Crew, row, Captain, captain);
@@ -101,6 +101,13 @@ internal static class LegsSheet
             key,
             leg with { Key = key, OffBlocksLocal = time.Written, OffBlocks = time.At, Aircraft = registration, From = from, To = to, Captain = captain, SecondPilot = secondPilot },
             shell);
+    }
+
+    private static T? Found<T>(Register<T> register, Row row, Column column, string name)
+        where T : class
+    {
+        if (name.Length > 0 && register.Find(name) is null && Undecided.Complains(row, column, name, "one of " + register.Sheet)) return null;
+        return register.Resolve(row, column, name);
     }
 
     // What stands in a cell; an error value, or a formula whose value is not stored, names nobody and nothing.
@@ -145,9 +152,9 @@ internal static class LegsSheet
         };
         if (type is not null && leg.FuelAboard is { } aboard) Plausible.Fuel(row, FuelAboard, aboard, type.UsableFuel);
         if (type is not null && leg.FuelPlan is FuelPlan.Amount { Block: var block }) Plausible.Fuel(row, FuelPlanColumn, block, type.UsableFuel);
-        reference.Airports.Resolve(row, Alternate, leg.Alternate);
-        reference.Airports.Resolve(row, SecondAlternate, leg.SecondAlternate);
-        reference.Airports.Resolve(row, TakeoffAlternate, leg.TakeoffAlternate);
+        Found(reference.Airports, row, Alternate, leg.Alternate);
+        Found(reference.Airports, row, SecondAlternate, leg.SecondAlternate);
+        Found(reference.Airports, row, TakeoffAlternate, leg.TakeoffAlternate);
         Known(row, DepartureRunway, leg.DepartureRunway, departure?.Runways.Select(runway => runway.Ident), departure?.Ident);
         Known(row, ArrivalRunway, leg.ArrivalRunway, destination?.Runways.Select(runway => runway.Ident), destination?.Ident);
         Known(row, Setting, leg.Setting, type?.Tables.CruiseSettings, "Cruise of " + type?.Name);

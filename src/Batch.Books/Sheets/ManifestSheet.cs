@@ -75,6 +75,7 @@ internal static class ManifestSheet
             if (Again(seen, row, line) is { } problem) trips.Doubt(trip, legs, problem);
         }
 
+        trips.ComplainOfStrays();
         return lines.ToImmutable();
     }
 

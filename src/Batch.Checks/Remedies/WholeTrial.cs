@@ -29,17 +29,20 @@ internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableAr
         {
             var after = ReferenceEquals(reached, target.Plan) ? target : ground.Check(reached, week, ground.Has(reached) ? check => check.LooksAround : null);
             var was = Tally(ground.Leg(reached.Key));
+            // Of a leg that the change adds only that is new which the leg it serves does not ask itself.
+            var isAdded = edit.Added.Any(leg => leg.Key == reached.Key);
+            var known = isAdded ? Tally(ground.Leg(key)) : was;
             foreach (var (check, count) in Tally(after))
             {
-                var old = was.GetValueOrDefault(check);
-                if (count.Failed > old.Failed)
+                if (count.Failed > was.GetValueOrDefault(check).Failed)
                 {
                     return new WholeTrial(target, AddsFailure: true, []);
                 }
 
+                var old = known.GetValueOrDefault(check);
                 if (count.Open > old.Open + old.Failed)
                 {
-                    leaves.Add($"{check} of leg {reached.Key}");
+                    leaves.Add(isAdded ? $"{check} of the added leg" : $"{check} of leg {reached.Key}");
                 }
             }
         }

@@ -10,7 +10,7 @@ internal static partial class AmountsInText
     private const string Digits = @"[0-9][0-9,]*(?:\.[0-9]+)?";
 
     /// <summary>What an amount looks like in a text of the program: 1,240 lb, 12.5%, 8 h 05 min.</summary>
-    public const string Amount = "(?:less than a minute|-?" + Digits + "(?:%| (?:lb/USG|lb/h|lb|kg|ft|NM|in|kt|SM|km|min|m|°C|h(?: [0-9]+ min)?|persons|person|days|day|rests|rest)|))";
+    public const string Amount = "(?:less than a minute|-?" + Digits + "(?:%| (?:lb/USG|lb/h|lb|kg|ft|NM|in|kt|SM|km|min|m|°C|K|h(?: [0-9]+ min)?|persons|person|days|day|rests|rest)|))";
 
     /// <summary>The text with its pounds as kilograms, and its amounts and days as a language writes them; what is no amount stays as it is.</summary>
     /// <param name="text">The text, with numbers as in 1,240.5 and days as in 7 Dec 2026.</param>

@@ -30,7 +30,7 @@ internal sealed partial class OwnWords
             else
                 forms.Add((form, own?.ToString() ?? ""));
         }
-        _forms = [.. forms.OrderByDescending(form => form.Form.Letters)];
+        _forms = [.. forms.OrderByDescending(form => form.Form.HasCells).ThenByDescending(form => form.Form.Letters)];
     }
 
     /// <summary>The sentence in the template's words; null where they do not hold it.</summary>

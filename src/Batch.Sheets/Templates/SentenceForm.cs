@@ -20,7 +20,7 @@ internal sealed partial class SentenceForm
         foreach (Match gap in gaps)
         {
             literals.Add(text[end..gap.Index]);
-            pattern += Regex.Escape(text[end..gap.Index]) + $"(?<{gap.Groups["name"].Value}>{(gap.Groups["kind"].Value == "amount" ? AmountsInText.Amount : ".*?")})";
+            pattern += Regex.Escape(text[end..gap.Index]) + $"(?<{gap.Groups["name"].Value}>{Pattern(gap.Groups["kind"].Value)})";
             end = gap.Index + gap.Length;
         }
         literals.Add(text[end..]);
@@ -31,6 +31,9 @@ internal sealed partial class SentenceForm
         Kinds = gaps.ToDictionary(gap => gap.Groups["name"].Value, gap => gap.Groups["kind"].Value, StringComparer.Ordinal);
     }
 
+    /// <summary>Whether it holds cells: it is tried before a form of which a gap could take them in.</summary>
+    public bool HasCells => Kinds.ContainsValue("cells");
+
     /// <summary>How many letters are given: of two forms that fit, the one with more of them says more.</summary>
     public int Letters { get; }
 
@@ -38,7 +41,7 @@ internal sealed partial class SentenceForm
     public bool BeginsWithWord => _literals[0].Length > 0;
 
     /// <summary>The kind of each gap: nothing for a value, <c>words</c>, <c>list</c>, <c>amount</c>, <c>pounds</c> (a number whose unit stands behind a later one), <c>cells</c> or <c>own</c>.</summary>
-    public IReadOnlyDictionary<string, string> Kinds { get; }
+    public Dictionary<string, string> Kinds { get; }
 
     /// <summary>The form written so.</summary>
     /// <param name="text">The sentence with its gaps.</param>
@@ -55,6 +58,9 @@ internal sealed partial class SentenceForm
         HasLiterals(sentence) && _form.Value.Match(sentence) is { Success: true } match
             ? Kinds.Keys.ToDictionary(name => name, name => match.Groups[name].Value, StringComparer.Ordinal)
             : null;
+
+    /// <summary>What a gap takes: cells hold a place such as <c>week.xlsx/Legs/F7</c>.</summary>
+    private static string Pattern(string kind) => kind switch { "amount" => AmountsInText.Amount, "cells" => ".*?/[^/]+/[A-Z]*[0-9].*?", _ => ".*?" };
 
     /// <summary>Whether the given letters stand in the sentence one after the other: a quick answer for the many forms that do not fit.</summary>
     private bool HasLiterals(string sentence)

@@ -114,6 +114,52 @@ public sealed class RealEditsTests
     }
 
     [Fact]
+    public void Passengers_of_a_trip_without_legs_cost_one_complaint_that_names_their_rows()
+    {
+        var week = GoodBooks.Read((_, book) =>
+        {
+            for (var row = 1; row <= 2; row++) book.Set("Manifest", row, "Trip", "Z77777");
+            book.Set("Cargo", 1, "Trip", "Z77777");
+        });
+        var problem = ProblemsTests.Only(week, State.Fail, "week.xlsx/Manifest/A2");
+        Assert.Equal("the trip of rows 2-3 is not one of Legs, so they are on no leg: give the trip its legs, or clear the rows", problem.Text);
+        Assert.Equal(("Z77777", "a trip of Legs"), (problem.Read, problem.Expected));
+        Assert.Equal(["week.xlsx/Manifest/A2", "week.xlsx/Cargo/A2"], week.Problems.Where(one => one.State == State.Fail).Select(one => one.Cell));
+        Assert.Single(week.Manifest);
+        Assert.Equal(["week.xlsx/Manifest/2", "week.xlsx/Manifest/3", "week.xlsx/Cargo/2"], week.Legs[0].Doubts.Select(doubt => doubt.Cell));
+    }
+
+    [Fact]
+    public void A_trip_that_is_like_many_is_not_taken_for_any_of_them_and_may_be_missing_from_every_leg()
+    {
+        var week = GoodBooks.Read((_, book) =>
+        {
+            for (var row = 1; row <= 3; row++) book.Set("Legs", row, "Trip", "N" + row).Set("Legs", row, "Leg", 1);
+            for (var row = 1; row <= 3; row++) book.Set("Manifest", row, "Trip", row < 3 ? "N9" : "N2");
+            book.Set("Cargo", 1, "Trip", "N1");
+        });
+        Assert.Equal("the trip of rows 2-3 is not one of Legs, so they are on no leg: give the trip its legs, or clear the rows", ProblemsTests.Only(week, State.Fail, "week.xlsx/Manifest/A2").Text);
+        Assert.All(week.Legs, leg => Assert.Equal(["week.xlsx/Manifest/2", "week.xlsx/Manifest/3"], leg.Doubts.Select(doubt => doubt.Cell)));
+    }
+
+    [Theory]
+    [InlineData("Aircraft", "TBA", "E", "one of Aircraft")]
+    [InlineData("Aircraft", "??", "E", "one of Aircraft")]
+    [InlineData("To", "tbd", "G", "one of Airports")]
+    [InlineData("To", "?", "G", "one of Airports")]
+    [InlineData("Alternate", "TBC", "H", "one of Airports")]
+    [InlineData("Captain", "T.B.A.", "P", "a code of Crew")]
+    [InlineData("Captain", "?", "P", "a code of Crew")]
+    [InlineData("Second pilot", "to be advised", "Q", "a code of Crew")]
+    public void What_is_not_yet_decided_is_said_so_and_the_leg_does_not_pass(string column, string written, string letter, string expected)
+    {
+        var week = GoodBooks.Read((_, book) => book.Set("Legs", 1, column, written));
+        var problem = ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/" + letter + "2");
+        Assert.Equal(($"{column} is not yet decided; the leg does not pass until {expected} stands here", written), (problem.Text, problem.Read));
+        Assert.Contains(problem, week.BrokenLegs.SelectMany(leg => leg.Problems).Concat(week.Legs[0].Doubts));
+    }
+
+    [Fact]
     public void A_total_below_the_passengers_costs_one_caution_and_no_leg()
     {
         var week = GoodBooks.Read((_, book) => book.Add("Manifest", "Total", null, null, null, 260, 60));

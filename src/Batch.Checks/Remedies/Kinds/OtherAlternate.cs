@@ -39,10 +39,11 @@ internal sealed class OtherAlternate : IRemedyKind
             .Select(pair => pair.Airport.Ident);
         foreach (var ident in near)
         {
-            var text = leg.Alternate.Length == 0 ? $"File {ident} as alternate" : $"File {ident} as alternate instead of {leg.Alternate}";
+            var old = string.Join(" and ", new[] { leg.Alternate, leg.SecondAlternate }.Where(alternate => alternate.Length > 0));
+            var text = old.Length == 0 ? $"File {ident} as alternate" : $"File {ident} as alternate instead of {old}";
             yield return leg.SecondAlternate.Length == 0
                 ? new WeekEdit(text, Disruptions.Way).With(leg, leg with { Alternate = ident }, (nameof(Leg.Alternate), ident))
-                : new WeekEdit($"{text} and {leg.SecondAlternate}", Disruptions.Way)
+                : new WeekEdit(text, Disruptions.Way)
                     .With(leg, leg with { Alternate = ident, SecondAlternate = "" }, (nameof(Leg.Alternate), ident), (nameof(Leg.SecondAlternate), ""));
         }
     }
