@@ -10,6 +10,8 @@ internal sealed class StylesPart
     /// <summary>The first number of a format that a workbook defines itself (ECMA-376 part 1, 18.8.30).</summary>
     private const int FirstOwnFormat = 164;
 
+    private const string UsualName = "xl/styles.xml";
+
     // The order the schema demands of what may stand before the cell formats (ECMA-376 part 1, 18.8.39).
     private static readonly string[] Order = ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "cellStyles", "dxfs", "tableStyles", "colors", "extLst"];
 
@@ -31,7 +33,8 @@ internal sealed class StylesPart
         }
         else
         {
-            _name = workbook.Package.FreeName("xl/styles", ".xml");
+            // Some programs look for the styles under this name alone, whatever the relationship says.
+            _name = workbook.Package.Has(UsualName) ? workbook.Package.FreeName("xl/styles", ".xml") : UsualName;
             _document = new XDocument(new XDeclaration("1.0", "UTF-8", "yes"), new XElement(_space + "styleSheet"));
             workbook.Package.Put(_name, XmlPart.Bytes(_document));
             ContentTypes.Say(workbook.Package, _name, "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml");

@@ -118,6 +118,7 @@ public sealed class FindingsSheetTests
         var content = Checked.Content([Checked.Line(State.Fail, "week/Legs/G3")]) with { Legs = [new LegResult { Row = "week/Legs/3", State = "pass" }] };
         var file = Assert.Single(CheckedBook.Make([path], week.Inputs, content).Files);
         Assert.Equal("checked.xlsx", file.Name);
+        Assert.Contains("xl/styles.xml", new Parts([.. file.Content]).Names);
         using var book = Checked.Open([.. file.Content]);
         Assert.Equal(week.Legs[1].To, book.Worksheet("Legs").Cell("G3").GetString());
         Assert.Equal(XLColor.FromArgb(0xEF, 0x53, 0x50), book.Worksheet("Legs").Cell("G3").Style.Fill.BackgroundColor);
