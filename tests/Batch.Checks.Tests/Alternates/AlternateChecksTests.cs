@@ -57,6 +57,14 @@ public sealed class AlternateChecksTests
         Assert.Equal(Verdict.Fail, Required(null, metres - 1, 200, 2400).Verdict);
     }
 
+    // 14 CFR 135.223(b)(1): where circling is authorized the ceiling counts above the lowest circling minimum, which the book does not hold.
+    [Fact]
+    public void What_waives_the_alternate_for_hire_says_that_circling_is_not_looked_at()
+    {
+        Assert.EndsWith("Not looked at: a circling minimum higher than the minimum of the Airports sheet (14 CFR 135.223(b)).", Required(2100, 6000, 600).Text, StringComparison.Ordinal);
+        Assert.EndsWith("of visibility.", Required(2100, 6000, 600, purpose: LegPurpose.Ferry).Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_destination_without_an_approach_or_minima_waives_nothing()
     {
