@@ -89,7 +89,8 @@ internal sealed class AlternateRequired : ICheck
             };
         }
 
-        return ruling.Pass($"No alternate is required: within an hour of the landing {to.Ident} is forecast with at least {Words.Amount(ceiling, "ft")} of ceiling and {Words.Visibility(visibility)} of visibility.");
+        var circling = ruling.AmountOrNone("ceiling above the approach minimum") is { } beyond ? $" Not looked at: a circling minimum higher than the minimum of the Airports sheet ({beyond.Citation})." : "";
+        return ruling.Pass($"No alternate is required: within an hour of the landing {to.Ident} is forecast with at least {Words.Amount(ceiling, "ft")} of ceiling and {Words.Visibility(visibility)} of visibility.{circling}");
     }
 
     /// <summary>Ceiling above the airport that waives the alternate under every rule that holds [ft].</summary>

@@ -29,8 +29,11 @@ internal static class Minima
         var cell = airport.Origin.Cell(nameof(Airport.ApproachMinimum));
         var when = hours > 0 ? $"From {Words.Local(at - around, airport.Zone)} to {Words.Local(at + around, airport.Zone)}" : $"At {Words.Local(at, airport.Zone)}";
         var seen = $"{when} {airport.Ident} is forecast with {(forecast.Ceiling is { } layer ? Words.Amount(layer) + " of ceiling" : "no ceiling")} and {Words.Visibility(forecast.VisibilityMetres)}";
-        return isCeilingAsked && forecast.Ceiling is { } low && low < ceiling || forecast.VisibilityMetres < visibilityM
-            ? ruling.Trips(by, $"{seen}, below the {name} of {asked}.", cell)
+        Finding Below(double actual, double required, string unit) =>
+            ruling.Trips(by, $"{seen}, below the {name} of {asked}.", cell) with { Required = required, Actual = actual, Margin = actual - required, Unit = unit };
+
+        return isCeilingAsked && forecast.Ceiling is { } low && low < ceiling ? Below(low.Value, ceiling.Value, "ft")
+            : forecast.VisibilityMetres < visibilityM ? Below(forecast.VisibilityMetres, visibilityM, "m")
             : ruling.Pass($"{seen}, at or above the {name} of {asked}.", by, cell);
     }
 }

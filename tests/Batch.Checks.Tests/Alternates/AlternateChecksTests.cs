@@ -57,6 +57,26 @@ public sealed class AlternateChecksTests
         Assert.Equal(Verdict.Fail, Required(null, metres - 1, 200, 2400).Verdict);
     }
 
+    // The register takes the number that fails, the ceiling before the visibility: 200 ft and 800 m are the minima.
+    [Theory]
+    [InlineData(150, 10_000, 200, 150, "ft")]
+    [InlineData(150, 500, 200, 150, "ft")]
+    [InlineData(300, 500, 800, 500, "m")]
+    public void A_forecast_below_the_minima_has_its_numbers(int ceiling, double visibility, double required, double actual, string unit)
+    {
+        var leg = Alone with { To = Alone.To with { ApproachMinimum = new Feet(200), ApproachVisibilityM = 800 } };
+        var finding = Ask.Worst("ALT-01", leg, forecasts: Ask.Forecast("XBEL", ceiling, visibility));
+        Assert.Equal((Verdict.Fail, required, actual, actual - required, unit), (finding.Verdict, finding.Required, finding.Actual, finding.Margin, finding.Unit));
+    }
+
+    // 14 CFR 135.223(b)(1): where circling is authorized the ceiling counts above the lowest circling minimum, which the book does not hold.
+    [Fact]
+    public void What_waives_the_alternate_for_hire_says_that_circling_is_not_looked_at()
+    {
+        Assert.EndsWith("Not looked at: a circling minimum higher than the minimum of the Airports sheet (14 CFR 135.223(b)).", Required(2100, 6000, 600).Text, StringComparison.Ordinal);
+        Assert.EndsWith("of visibility.", Required(2100, 6000, 600, purpose: LegPurpose.Ferry).Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_destination_without_an_approach_or_minima_waives_nothing()
     {
