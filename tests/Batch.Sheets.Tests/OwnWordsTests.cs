@@ -42,6 +42,7 @@ public partial class OwnWordsTests
     [InlineData("Level is too high to be a flight level; is it in feet?", "Level ist für eine Flugfläche zu hoch; sind es Fuß?")]
     [InlineData("The alternate XBEL is the destination itself", "Der Ausweichflugplatz XBEL ist das Ziel selbst")]
     [InlineData("Bags has no unit here and is read in lb, but other cells of the column say kg", "Bags hat hier keine Einheit und wird in lb gelesen, aber andere Zellen der Spalte nennen kg")]
+    [InlineData("Fuel plan has no unit here and is read in lb, but Fuel aboard is in L", "Fuel plan hat hier keine Einheit und wird in lb gelesen, aber Fuel aboard steht in L")]
     [InlineData("Weight of 80 lb is little for an adult; was it given in kilograms in a column of pounds?", "Weight von 36 kg ist wenig für einen Erwachsenen; sind es Kilogramm in einer Spalte für Pfund?")]
     [InlineData("Fuel aboard of 2,800 lb is more than the usable fuel of 2,700 lb; was it given in another unit?", "Fuel aboard von 1.270 kg ist mehr als der ausfliegbare Kraftstoff von 1.225 kg; gilt eine andere Einheit?")]
     [InlineData("T101/3 follows no leg T101/2; is a row missing?", "T101/3 folgt auf keinen Flug T101/2; fehlt eine Zeile?")]

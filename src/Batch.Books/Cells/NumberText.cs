@@ -51,10 +51,11 @@ internal static partial class NumberText
 
                 plain = plain.Replace(other.ToString(), "", StringComparison.Ordinal);
             }
-            else if (plain.Count(c => c == other) == 1 && !plain.Contains(mark, StringComparison.Ordinal))
+            else if (plain.Count(c => c == other) == 1 && (!plain.Contains(mark, StringComparison.Ordinal) || (!decimalComma && GroupedByPoints().IsMatch(plain))))
             {
-                if (!decimalComma) caution = DecimalComma + plain.Replace(',', '.');
-                plain = plain.Replace(other, mark);
+                // Points before the comma part thousands: 1.380,5 means one number only.
+                plain = plain.Replace(mark.ToString(), "", StringComparison.Ordinal).Replace(other, mark);
+                if (!decimalComma) caution = DecimalComma + plain;
             }
             else
             {

@@ -3,12 +3,12 @@ using Batch.Flight.Week;
 
 namespace Batch.Cli.Watching;
 
-/// <summary>What changed between two runs, in words: which legs fail now, which pass.</summary>
+/// <summary>What changed between two runs, in words: which book is gone, which legs fail now, which pass.</summary>
 internal static class StateChanges
 {
     private const int MostNamed = 5;
 
-    /// <summary>The changes on one line, worst first; <c>no leg changed its state</c> without any.</summary>
+    /// <summary>The changes on one line, a book that is gone first, then legs, worst first; <c>no leg changed its state</c> without any.</summary>
     /// <param name="before">The week of the run before.</param>
     /// <param name="now">The week of this run.</param>
     public static string Of(CheckedWeek before, CheckedWeek now)
@@ -17,6 +17,7 @@ internal static class StateChanges
         var legs = ByKey(now);
         string[] changes =
         [
+            .. before.Plan.Input.Inputs.Select(book => book.Name).Except(now.Plan.Input.Inputs.Select(book => book.Name), StringComparer.OrdinalIgnoreCase).Select(book => $"the book {book} is gone"),
             .. legs.Values.OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key).Select(leg => Change(old.GetValueOrDefault(leg.Plan.Key), leg)).Where(change => change.Length > 0),
             .. old.Keys.Where(key => !legs.ContainsKey(key)).Order().Select(key => $"{key} is gone"),
         ];

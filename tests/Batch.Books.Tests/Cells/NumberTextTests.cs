@@ -28,6 +28,8 @@ public sealed class NumberTextTests
 
     [Theory]
     [InlineData("85,5", 85.5)]
+    [InlineData("1.380,5", 1380.5)]
+    [InlineData("1.234.567,25", 1234567.25)]
     [InlineData("0,125", 0.125)]
     [InlineData("12,3456", 12.3456)]
     public void A_decimal_comma_beside_decimal_points_is_read_and_said(string text, double expected)

@@ -138,6 +138,26 @@ public sealed class FirstWeekTests
     }
 
     [Theory]
+    [InlineData("Fuel plan", "Fuel aboard [L]", true)]
+    [InlineData("Fuel plan", "Fuel aboard [kg]", true)]
+    [InlineData("Fuel plan", "Fuel aboard [lb]", false)]
+    [InlineData("Fuel plan", "Fuel aboard", false)]
+    [InlineData("Fuel plan [lb]", "Fuel aboard [L]", false)]
+    public void An_extra_without_a_unit_is_asked_about_where_the_column_beside_is_in_another(string header, string beside, bool isAsked)
+    {
+        var week = GoodBooks.Read((_, book) =>
+        {
+            book["Legs"][0][17] = header;
+            book["Legs"][0][18] = beside;
+            book["Legs"][1][18] = 100;
+            book["Legs"][3][18] = 100;
+        });
+        var asked = week.Problems.Where(problem => problem.Cell == "week.xlsx/Legs/R2").Select(problem => (problem.State, problem.Text)).ToArray();
+        Assert.Equal(isAsked ? [(State.Caution, $"Fuel plan has no unit here and is read in lb, but Fuel aboard is in {beside[13..^1]}")] : [], asked);
+        Assert.Equal(new Pounds(200), Assert.IsType<FuelPlan.Minimum>(week.Legs[0].FuelPlan).Extra);
+    }
+
+    [Theory]
     [InlineData("Bags", true)]
     [InlineData("Bags [lb]", false)]
     [InlineData("Bags (lb)", false)]

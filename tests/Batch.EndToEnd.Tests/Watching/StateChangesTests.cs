@@ -1,6 +1,7 @@
 using Batch.Checks;
 using Batch.Cli.Watching;
 using Batch.Flight.Plan;
+using Batch.Flight.Week;
 using Batch.Testing;
 
 namespace Batch.EndToEnd.Tests.Watching;
@@ -23,6 +24,15 @@ public sealed class StateChangesTests
     {
         var unplanned = Leg(2) with { Plan = new LegPlan.Unplanned { Leg = SomePlans.AsRead(2), Why = "XADN is not in Airports." } };
         Assert.Equal("T101/2 now cannot be planned", StateChanges.Of(Week(Plannable(1), Plannable(2)), Week(Plannable(1), unplanned)));
+    }
+
+    [Fact]
+    public void A_book_that_is_gone_is_named_before_the_legs_that_it_takes_along()
+    {
+        static CheckedWeek From(CheckedWeek week, params string[] books) => week with { Plan = week.Plan with { Input = week.Plan.Input with { Inputs = [.. books.Select(book => new InputBook(book, ""))] } } };
+        var before = From(Week(Leg(1)), "operator.xlsx", "week.xlsx");
+        Assert.Equal("the book operator.xlsx is gone; T101/1 now fails FUEL-01", StateChanges.Of(before, From(Week(Leg(1, "FUEL-01")), "Week.xlsx")));
+        Assert.Equal("no leg changed its state", StateChanges.Of(From(Week(Leg(1)), "week.xlsx"), before));
     }
 
     private static CheckedLeg Plannable(int number) => new() { Plan = SomePlans.Planned() with { Leg = SomePlans.AsRead(number) }, Findings = [] };
