@@ -1,3 +1,4 @@
+using Batch.Books.Cells;
 using Batch.Books.Headers;
 using Batch.Flight.Week;
 
@@ -8,6 +9,7 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
 {
     private static readonly string[] Totals = ["total", "totals", "subtotal", "grandtotal", "sum", "count", "average"];
 
+    private readonly HashSet<CellRef> _strays = [];
     private readonly ILookup<string, LegDraft> _legs = drafts.Where(draft => !draft.Key.Trip.StartsWith("row ", StringComparison.Ordinal)).ToLookup(draft => draft.Key.Trip, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The trip as the Legs sheet spells it; as written where it has none.</summary>
@@ -37,7 +39,7 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
 
     /// <summary>
     /// Passes the doubts of a row on to the legs it is for; to all of the trip where that could not be read. Where the trip itself is not known, what the row holds may be missing from any leg: a caution of
-    /// every leg, or of those of the trips that were likely meant.
+    /// every leg, said once for all such rows of a sheet, because each has its own complaint; or of those of the trips that were likely meant.
     /// </summary>
     public void Doubt(Row row, string trip, LegSelection? selection)
     {
@@ -49,6 +51,7 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
         }
 
         var near = trip.Length == 0 ? [] : Likely.Words(trip, _legs.Select(group => group.Key));
+        if (near.IsEmpty && !_strays.Add(row.Sheet.Place)) return;
         var caution = new Problem
         {
             State = State.Caution,
