@@ -23,12 +23,15 @@ public sealed class Ledger
     /// <exception cref="LedgerException">The file is in use, cannot be read, or is damaged elsewhere than in its last line.</exception>
     public static Ledger Read(string path)
     {
-        if (Directory.Exists(path)) throw new LedgerException($"{path} is a folder; the ledger is a file");
-        if (!File.Exists(path)) return Empty;
         try
         {
+            RefuseOther(path);
             using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
             return Read(file, path);
+        }
+        catch (Exception none) when (none is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return Empty;
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
@@ -43,6 +46,16 @@ public sealed class Ledger
     /// <summary>The packets of a person, in the order written.</summary>
     /// <param name="person">Code.</param>
     public IEnumerable<LedgerPacket> Of(string person) => Packets.Where(packet => string.Equals(packet.Person, person, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Refuses what is no file: a folder, and a pipe, whose reader would wait for ever for a writer; opened for both it does not wait.</summary>
+    internal static void RefuseOther(string path)
+    {
+        if (Directory.Exists(path)) throw new LedgerException($"{path} is a folder; the ledger is a file");
+        var there = File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true) ?? new FileInfo(path) : null;
+        if (there is not FileInfo { Exists: true, Length: 0 }) return;
+        using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete);
+        if (!file.CanSeek) throw new LedgerException($"{path} is a pipe; the ledger is a file");
+    }
 
     internal static Ledger Read(Stream file, string path)
     {

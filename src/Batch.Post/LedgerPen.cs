@@ -22,6 +22,7 @@ public sealed class LedgerPen : IDisposable
         FileStream? file = null;
         try
         {
+            Ledger.RefuseOther(path);
             file = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
             var ledger = Ledger.Read(file, path);
             if (ledger.IsTorn) file.SetLength(WholeLines(file));

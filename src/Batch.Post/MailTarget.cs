@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Net;
-using System.Net.Sockets;
 
 namespace Batch.Post;
 
@@ -16,7 +15,7 @@ public sealed record MailTarget
     /// <summary>Port, 1 to 65535.</summary>
     public required int Port { get; init; }
 
-    /// <summary>Whether every address of the host is this machine's own loopback; only then may the connection be unencrypted or the certificate unknown.</summary>
+    /// <summary>Whether the host is <c>localhost</c> or a loopback address, so this machine whatever a name server says; only then may the connection be unencrypted or the certificate unknown.</summary>
     public required bool IsLoopback { get; init; }
 
     /// <summary>Whether the connection is encrypted from its first byte; else it becomes so by STARTTLS.</summary>
@@ -45,16 +44,5 @@ public sealed record MailTarget
     /// <summary>Host and port.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Host}:{Port}");
 
-    private static bool IsOwn(string host)
-    {
-        try
-        {
-            var addresses = Dns.GetHostAddresses(host);
-            return addresses.Length > 0 && addresses.All(IPAddress.IsLoopback);
-        }
-        catch (SocketException)
-        {
-            return false;
-        }
-    }
+    private static bool IsOwn(string host) => host.Equals("localhost", StringComparison.OrdinalIgnoreCase) || (IPAddress.TryParse(host, out var address) && IPAddress.IsLoopback(address));
 }

@@ -2,9 +2,15 @@ using NodaTime.Text;
 
 namespace Batch.Sheets;
 
-/// <summary>Where the sheets of a run stand in its folder: paths with forward slashes, without the ending.</summary>
+/// <summary>Where the sheets of a run stand in its folder: paths with forward slashes; those of sheets without the ending, because a sheet is a page and a print.</summary>
 public static class SheetPaths
 {
+    /// <summary>The week board.</summary>
+    public const string Board = "index.html";
+
+    /// <summary>Everything computed; a folder that holds it is that of a run.</summary>
+    public const string Record = "run.json";
+
     /// <summary>The trip sheet, such as <c>sheets/T101</c>.</summary>
     /// <param name="trip">Name of the trip.</param>
     public static string Trip(string trip) => "sheets/" + SheetName.Of(trip);

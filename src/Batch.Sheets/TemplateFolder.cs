@@ -35,21 +35,26 @@ public sealed class TemplateFolder
     /// <summary>The shipped templates with those of a folder in their place; the folder may add templates and partials.</summary>
     /// <param name="folder">The folder; its files ending in html, css, js, svg or txt are read, sub-folders are not.</param>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
-    /// <exception cref="IOException">A file cannot be read, or is larger than one megabyte.</exception>
+    /// <exception cref="IOException">A file cannot be read, is larger than one megabyte, or is empty in the place of a shipped sheet.</exception>
     public static TemplateFolder Over(string folder)
     {
         var texts = ShippedTexts();
         var own = new List<string>();
-        foreach (var path in Directory.EnumerateFiles(folder).Where(path => Kinds.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase)).Order(StringComparer.Ordinal))
+        foreach (var path in Directory.EnumerateFiles(folder).Where(IsTemplate).Order(StringComparer.Ordinal))
         {
-            if (new FileInfo(path).Length > LargestFile)
-                throw new IOException($"{path} is larger than one megabyte; a template that long is surely not meant.");
             var name = Path.GetFileName(path);
-            texts[name] = File.ReadAllText(path, Encoding.UTF8).ReplaceLineEndings("\n");
+            var text = Read(path);
+            if (string.IsNullOrWhiteSpace(text) && name[0] != '_' && texts.ContainsKey(name)) throw new IOException($"{path} is empty, or is no file (a pipe or a device); take it away to use the one that is shipped.");
+            texts[name] = text.ReplaceLineEndings("\n");
             own.Add(name);
         }
+
         return new TemplateFolder(texts, own);
     }
+
+    /// <summary>Whether a file in a folder is a template, by its name; hidden files, as editors leave them, are not.</summary>
+    /// <param name="path">The file.</param>
+    public static bool IsTemplate(string path) => Path.GetFileName(path) is not ['.', ..] && Kinds.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The shipped templates with others in their place, as texts; for tests and previews.</summary>
     /// <param name="texts">Texts by name.</param>
@@ -68,6 +73,14 @@ public sealed class TemplateFolder
     /// <summary>Whether a template is the user's own.</summary>
     /// <param name="name">Its name.</param>
     public bool IsOwn(string name) => _own.Contains(name);
+
+    // A pipe has no length, and opening it would wait for whoever writes into it.
+    private static string Read(string path)
+    {
+        var length = File.ResolveLinkTarget(path, returnFinalTarget: true) is FileInfo target ? target.Length : new FileInfo(path).Length;
+        if (length > LargestFile) throw new IOException($"{path} is larger than one megabyte; a template that long is surely not meant.");
+        return length == 0 ? "" : File.ReadAllText(path, Encoding.UTF8);
+    }
 
     private static Dictionary<string, string> ShippedTexts() =>
         EmbeddedText.Names(Embedded).Where(name => !name.Contains('/', StringComparison.Ordinal) && Kinds.Contains(Path.GetExtension(name), StringComparer.Ordinal)).ToDictionary(name => name, name => EmbeddedText.Read(Embedded + name), StringComparer.Ordinal);

@@ -86,6 +86,20 @@ public sealed class CommandLineTests
         Assert.Equal(["holiday.txt"], folder.Files());
     }
 
+    [Theory]
+    [InlineData("t101")]
+    [InlineData("T101")]
+    public void A_trip_is_chosen_however_its_name_is_written(string only)
+    {
+        using var folder = new TemporaryFolder();
+        using var csv = new TemporaryFolder();
+        Directory.CreateDirectory(csv.Path);
+        foreach (var file in Directory.GetFiles(RepositoryRoot.PathOf("input-samples/csv/week"))) File.WriteAllText(Path.Combine(csv.Path, Path.GetFileName(file)), File.ReadAllText(file).Replace("T101", "t101", StringComparison.Ordinal));
+        var (status, _, errors) = SampleRun.Run("run", csv.Path, RepositoryRoot.PathOf("input-samples/csv/operator"), "--out", folder.Path, "--no-pdf", "--only", only);
+        Assert.True(status == 0, errors);
+        Assert.Contains("sheets/t101.html", folder.Files());
+    }
+
     [Fact]
     public void A_run_that_lacks_a_sheet_says_so_at_its_end_and_ends_with_status_3()
     {

@@ -99,4 +99,28 @@ public class TemplateTests
         Parallel.For(0, pages.Length, k => pages[k] = renderer.Render(SheetModels.TripSheet, Model).Html);
         Assert.All(pages, page => Assert.Equal(pages[0], page));
     }
+
+    [Fact]
+    public async Task A_pipe_or_an_empty_file_in_the_place_of_a_sheet_is_refused_without_waiting_and_an_empty_partial_is_not()
+    {
+        var folder = Directory.CreateTempSubdirectory("templates");
+        try
+        {
+            var (sheet, partial) = (Path.Combine(folder.FullName, "trip-sheet.html"), Path.Combine(folder.FullName, "_fuel.html"));
+            File.WriteAllText(partial, "");
+            File.WriteAllText(Path.Combine(folder.FullName, ".#trip-sheet.html"), "an editor's own");
+            Assert.Equal<IEnumerable<string>>(TemplateFolder.Shipped.Names, TemplateFolder.Over(folder.FullName).Names);
+            File.WriteAllText(sheet, "\n");
+            Assert.Contains("trip-sheet.html is empty", Assert.Throws<IOException>(() => TemplateFolder.Over(folder.FullName)).Message, StringComparison.Ordinal);
+            if (OperatingSystem.IsWindows()) return; // has no pipes with the name of a file
+            File.Delete(sheet);
+            using (var maker = System.Diagnostics.Process.Start("mkfifo", [sheet])) await maker.WaitForExitAsync();
+            var refused = await Task.Run(() => Assert.Throws<IOException>(() => TemplateFolder.Over(folder.FullName))).WaitAsync(TimeSpan.FromSeconds(30));
+            Assert.Equal($"{sheet} is empty, or is no file (a pipe or a device); take it away to use the one that is shipped.", refused.Message);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
 }

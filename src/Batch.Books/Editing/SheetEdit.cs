@@ -91,10 +91,11 @@ internal sealed class SheetEdit(SheetText sheet)
     {
         var opened = sheet.Data.IsEmpty && _put.Count > 0;
         if (opened) _splices.Replace(sheet.Data.Start, sheet.Data.End, Opened(sheet.Text[sheet.Data.Start..sheet.Data.End]));
+        var there = sheet.Rows.Keys.ToArray();
         foreach (var (row, cells) in _put)
         {
             if (sheet.Rows.TryGetValue(row, out var place)) IntoRow(place, cells);
-            else NewRow(row, cells);
+            else NewRow(row, cells, there);
         }
 
         if (opened) _splices.Insert(sheet.Data.End, $"</{sheet.Prefix}sheetData>");
@@ -124,16 +125,10 @@ internal sealed class SheetEdit(SheetText sheet)
         }
     }
 
-    private void NewRow(int row, SortedDictionary<int, string> cells)
+    private void NewRow(int row, SortedDictionary<int, string> cells, int[] there)
     {
-        var at = sheet.Data.IsEmpty ? sheet.Data.End : sheet.DataClose.Start;
-        foreach (var (number, place) in sheet.Rows)
-        {
-            if (number <= row) continue;
-            at = place.Tag.Start;
-            break;
-        }
-
+        var next = ~Array.BinarySearch(there, row);
+        var at = next < there.Length ? sheet.Rows[there[next]].Tag.Start : sheet.Data.IsEmpty ? sheet.Data.End : sheet.DataClose.Start;
         _splices.Insert(at, $"<{sheet.Prefix}row r=\"{row.ToString(CultureInfo.InvariantCulture)}\">{string.Concat(cells.Values)}</{sheet.Prefix}row>");
     }
 

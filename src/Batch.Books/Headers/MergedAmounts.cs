@@ -22,9 +22,9 @@ internal sealed class MergedAmounts
         var sheet = header.Sheet;
         foreach (var area in sheet.Merged.Where(area => area.LastRow > area.FirstRow && area.FirstRow > header.Row))
         {
-            var column = Array.Find(columns, pair => pair.Value.Column == area.FirstColumn).Key;
+            if (Array.Find(columns, pair => pair.Value.Column == area.FirstColumn).Key is not { } column) continue;
             var value = sheet.Rows.FirstOrDefault(row => row.Number == area.FirstRow)?[area.FirstColumn] ?? RawCell.Blank;
-            if (column is null || value.IsBlank || sheet.Rows.SkipWhile(row => row.Number < area.FirstRow).TakeWhile(row => row.Number <= area.LastRow).Take(2).Count() < 2) continue;
+            if (value.IsBlank || sheet.Rows.SkipWhile(row => row.Number < area.FirstRow).TakeWhile(row => row.Number <= area.LastRow).Take(2).Count() < 2) continue;
             found._areas.Add((area, complaints.Add(
                 sheet.Place.At(area.FirstRow, area.FirstColumn),
                 State.Fail,

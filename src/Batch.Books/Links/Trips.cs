@@ -10,6 +10,7 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
     private static readonly string[] Totals = ["total", "totals", "subtotal", "grandtotal", "sum", "count", "average"];
 
     private readonly List<(Row Row, Column Column, string Trip)> _strays = [];
+    private readonly HashSet<CellRef> _sheetsWithStrays = [];
     private readonly ILookup<string, LegDraft> _legs = drafts.Where(draft => !draft.Key.Trip.StartsWith("row ", StringComparison.Ordinal)).ToLookup(draft => draft.Key.Trip, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The trip as the Legs sheet spells it; as written where it has none.</summary>
@@ -57,7 +58,7 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
 
     /// <summary>
     /// Passes the doubts of a row on to the legs it is for; to all of the trip where that could not be read. Where the trip itself is not known, what the row holds may be missing from any leg: a caution of
-    /// every leg, or of those of the trips that were likely meant.
+    /// every leg, said once for all such rows of a sheet, because each has its own complaint; or of those of the trips that were likely meant.
     /// </summary>
     public void Doubt(Row row, string trip, LegSelection? selection)
     {
@@ -71,6 +72,7 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
         // Three that are as near may be the first of more: then it may be any.
         var near = trip.Length == 0 ? [] : Likely.Words(trip, _legs.Select(group => group.Key));
         if (near.Length > 2) near = [];
+        if (near.IsEmpty && !_sheetsWithStrays.Add(row.Sheet.Place)) return;
         var caution = new Problem
         {
             State = State.Caution,

@@ -16,6 +16,7 @@ internal sealed class BookMarker
     private readonly StylesPart _styles;
     private readonly MarkStyles _marks;
     private readonly Dictionary<string, RawSheet> _sheets;
+    private readonly Dictionary<string, Dictionary<int, RawRow>> _rows;
     private readonly Dictionary<(string Sheet, int Row, int Column), List<CheckedLine>> _found = [];
     private readonly List<string> _notes = [];
 
@@ -26,6 +27,7 @@ internal sealed class BookMarker
         _styles = new StylesPart(_workbook);
         _marks = new MarkStyles(_styles);
         _sheets = book.Sheets.DistinctBy(sheet => sheet.Name, StringComparer.Ordinal).ToDictionary(sheet => sheet.Name, StringComparer.Ordinal);
+        _rows = _sheets.ToDictionary(pair => pair.Key, pair => pair.Value.Rows.DistinctBy(row => row.Number).ToDictionary(row => row.Number), StringComparer.Ordinal);
     }
 
     /// <summary>Marks a workbook.</summary>
@@ -72,7 +74,7 @@ internal sealed class BookMarker
         if (at.Book != _book.Name || !_sheets.TryGetValue(at.Sheet, out var sheet)) return (at, false);
         if (at is { Row: > 0, Column: 0 })
         {
-            var row = sheet.Rows.FirstOrDefault(row => row.Number == at.Row);
+            var row = _rows[at.Sheet].GetValueOrDefault(at.Row);
             at = at with { Column = row is null ? 1 : Math.Max(1, Array.FindIndex(row.Cells, filled => !filled.IsBlank) + 1) };
         }
 

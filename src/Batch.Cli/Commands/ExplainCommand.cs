@@ -42,8 +42,7 @@ internal static class ExplainCommand
         var found = legs.FirstOrDefault(leg => string.Equals(leg.Plan.Key.ToString(), name, StringComparison.OrdinalIgnoreCase));
         if (found is null)
         {
-            var near = Flight.NearWords.Nearest(name, legs.Select(leg => leg.Plan.Key.ToString()));
-            throw new InputException($"There is no leg {name}.{(near.IsEmpty ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
+            throw new InputException($"There is no leg {name}.{Meant.Question(name, legs.Select(leg => leg.Plan.Key.ToString()))}");
         }
 
         if (found.Plan is LegPlan.Unplanned unplanned)
@@ -63,8 +62,7 @@ internal static class ExplainCommand
         var steps = LegWorking.Of(planned).Where(step => step.Name.Contains(filter, StringComparison.OrdinalIgnoreCase) || step.Part.Equals(filter, StringComparison.OrdinalIgnoreCase)).ToImmutableArray();
         if (steps.IsEmpty)
         {
-            var near = Flight.NearWords.Nearest(filter, LegWorking.Of(planned).Select(step => step.Name).Distinct(StringComparer.Ordinal));
-            throw new InputException($"{name} has no value named {filter}.{(near.IsEmpty ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
+            throw new InputException($"{name} has no value named {filter}.{Meant.Question(filter, LegWorking.Of(planned).Select(step => step.Name).Distinct(StringComparer.Ordinal))}");
         }
 
         if (asJson)

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Batch.Flight.Plan;
 
@@ -8,12 +6,10 @@ namespace Batch.Cli.Commands;
 /// <summary>The working of a leg as JSON: <c>leg</c>, <c>steps</c> (part, name, value, unit, formula, source, inputs with name, value, unit and cell), <c>assumptions</c>, <c>notes</c>.</summary>
 internal static class ExplainJson
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>A planned leg.</summary>
     /// <param name="plan">The leg.</param>
     /// <param name="steps">The steps to write.</param>
-    public static string Of(LegPlan.Planned plan, IEnumerable<WorkingStep> steps) => Text(json =>
+    public static string Of(LegPlan.Planned plan, IEnumerable<WorkingStep> steps) => JsonText.Of(json =>
     {
         json.WriteString("leg", plan.Key.ToString());
         json.WriteStartArray("steps");
@@ -25,7 +21,7 @@ internal static class ExplainJson
 
     /// <summary>A leg that is not planned.</summary>
     /// <param name="plan">The leg.</param>
-    public static string Of(LegPlan.Unplanned plan) => Text(json =>
+    public static string Of(LegPlan.Unplanned plan) => JsonText.Of(json =>
     {
         json.WriteString("leg", plan.Key.ToString());
         json.WriteString("why", plan.Why);
@@ -63,18 +59,5 @@ internal static class ExplainJson
         json.WriteStartArray(name);
         foreach (var text in texts) json.WriteStringValue(text);
         json.WriteEndArray();
-    }
-
-    private static string Text(Action<Utf8JsonWriter> write)
-    {
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
-        {
-            json.WriteStartObject();
-            write(json);
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.ToArray());
     }
 }

@@ -100,12 +100,12 @@ internal static class ImportCommand
         return request with { Within = new NauticalMiles(number), Around = ident.ToUpperInvariant() };
     }
 
-    private static ImmutableArray<string> Words(string? text) => [.. (text ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(word => word.ToUpperInvariant())];
+    private static ImmutableArray<string> Words(string? text) => [.. SharedArguments.Names(text).Select(word => word.ToUpperInvariant())];
 
     private static ImmutableDictionary<string, string> Pairs(string? text)
     {
         var pairs = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.OrdinalIgnoreCase);
-        foreach (var pair in (text ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        foreach (var pair in SharedArguments.Names(text))
         {
             if (pair.Split('=', 2, StringSplitOptions.TrimEntries) is not [{ Length: > 0 } ours, { Length: > 0 } theirs]) throw new InputException($"--columns {pair}: a pair such as Ident=ID was expected.");
             pairs[ours] = theirs;

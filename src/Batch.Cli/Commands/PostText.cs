@@ -8,13 +8,15 @@ namespace Batch.Cli.Commands;
 internal sealed class PostText(Terminal terminal)
 {
     private const int MostLines = 12;
+    private const int MostTrips = 40;
 
     /// <summary>Writes what changed since the last issue in a few lines; nothing where nothing was issued.</summary>
     /// <param name="post">The comparison.</param>
     public void Changes(WeekPost post)
     {
         var held = post.Record.HeldTrips.Order(StringComparer.Ordinal).ToArray();
-        if (held.Length > 0) terminal.WriteSentence($"Held back from the crews, because a leg fails or could not be planned: {string.Join(", ", held)}. A reason in the column Override of the Legs sheet releases a trip.");
+        var more = held.Length > MostTrips ? string.Create(CultureInfo.InvariantCulture, $" and {held.Length - MostTrips} more") : "";
+        if (held.Length > 0) terminal.WriteSentence($"Held back from the crews, because a leg fails or could not be planned: {string.Join(", ", held.Take(MostTrips))}{more}. A reason in the column Override of the Legs sheet releases a trip.");
         if (post.Ledger.Packets.IsEmpty) return;
         var due = post.Issues.Where(issue => issue.IsDue).ToArray();
         var changed = due.Count(issue => issue.Since is not null);

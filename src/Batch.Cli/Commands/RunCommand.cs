@@ -56,7 +56,7 @@ internal static class RunCommand
                 Books = [.. parsed.GetRequiredValue(books)],
                 Out = parsed.GetRequiredValue(into),
                 Templates = parsed.GetValue(templates),
-                Only = [.. (parsed.GetValue(only) ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(trip => trip.ToUpperInvariant())],
+                Only = [.. SharedArguments.Names(parsed.GetValue(only))],
                 From = SharedArguments.Day("--from", parsed.GetValue(from)),
                 To = SharedArguments.Day("--to", parsed.GetValue(to)),
                 Overrides = Reasons(parsed.GetValue(overrides) ?? []),
@@ -104,7 +104,7 @@ internal static class RunCommand
         text.Faults(report.Week.Faults);
         text.Counts(report.Week.Week);
         new PostText(terminal).Changes(report.Post);
-        var board = report.Files.ContainsKey("index.html") ? Path.Combine(options.Out, "index.html") : "no board, for what is wrong in its template";
+        var board = report.Files.ContainsKey(SheetPaths.Board) ? Path.Combine(options.Out, SheetPaths.Board) : "no board, for what is wrong in its template";
         terminal.WriteSentence($"Written: {board}, {Counted(report, "sheets", "trip sheet")}, {Counted(report, "packets", "crew packet")}, {Counted(report, "loads", "load sheet")}.");
         if (!report.NotWritten.IsEmpty) terminal.WriteSentence($"Not written: {string.Join(", ", report.NotWritten.Take(MostListed))}{(report.NotWritten.Length > MostListed ? string.Create(CultureInfo.InvariantCulture, $" and {report.NotWritten.Length - MostListed} more") : "")}. Why stands above.");
         return ExitStatus.Of(report);

@@ -9,6 +9,7 @@ namespace Batch.Cli.Commands;
 internal static class SendCommand
 {
     private const string PasswordVariable = "TRIPBATCH_SMTP_PASSWORD";
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">Where it writes.</param>
@@ -54,11 +55,11 @@ internal static class SendCommand
                 Run = parsed.GetRequiredValue(run),
                 Ledger = parsed.GetValue(ledger),
                 Drafts = parsed.GetValue(draft),
-                Target = server is null ? null : Target(server, parsed.GetValue(user), parsed.GetValue(passwordFile)),
+                Target = server is null ? null : Target(server, parsed.GetValue(user), parsed.GetValue(passwordFile), interrupt),
                 IsByHand = parsed.GetValue(byHand),
-                Only = Names(parsed.GetValue(only)),
-                Again = Names(parsed.GetValue(again)),
-                Cancelled = Names(parsed.GetValue(cancel)),
+                Only = [.. SharedArguments.Names(parsed.GetValue(only))],
+                Again = [.. SharedArguments.Names(parsed.GetValue(again))],
+                Cancelled = [.. SharedArguments.Names(parsed.GetValue(cancel))],
                 Templates = parsed.GetValue(templates),
                 Waits = (why, left, pause) => terminal.Errors.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{why}; the {(left == 1 ? "letter that is left is" : $"{left} letters that are left are")} tried again in {pause.TotalSeconds:0} s.")),
             };
@@ -69,21 +70,24 @@ internal static class SendCommand
         return command;
     }
 
-    private static ImmutableHashSet<string> Names(string? list) => [.. (list ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(name => name.ToUpperInvariant())];
-
-    private static MailTarget Target(string server, string? user, string? passwordFile)
+    private static MailTarget Target(string server, string? user, string? passwordFile, CancellationToken interrupt)
     {
         if (MailTarget.Parse(server) is not { } target) throw new InputException($"--smtp {server}: a server such as mail.your-operator.example:587 was expected.");
         if (user is null) return target;
-        var password = passwordFile is not null ? FirstLine(passwordFile) : Environment.GetEnvironmentVariable(PasswordVariable);
+        var password = passwordFile is not null ? FirstLine(passwordFile, interrupt) : Environment.GetEnvironmentVariable(PasswordVariable);
         return string.IsNullOrEmpty(password) ? throw new InputException($"--user needs a password: in the environment variable {PasswordVariable}, or --password-file.") : target with { User = user, Password = password };
     }
 
-    private static string FirstLine(string path)
+    // It may be a pipe from a keeper of passwords, which asks a person first; one that nobody writes into must not hold the program for ever.
+    private static string FirstLine(string path, CancellationToken interrupt)
     {
         try
         {
-            return File.ReadLines(path).FirstOrDefault() ?? "";
+            return Task.Run(() => File.ReadLines(path).FirstOrDefault() ?? "", interrupt).WaitAsync(Patience, interrupt).GetAwaiter().GetResult();
+        }
+        catch (TimeoutException error)
+        {
+            throw new InputException($"--password-file {path} cannot be read: nothing came out of it within {Patience.TotalSeconds.ToString("0", CultureInfo.InvariantCulture)} s.", error);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {

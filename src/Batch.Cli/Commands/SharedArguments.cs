@@ -31,6 +31,10 @@ internal static class SharedArguments
         DefaultValueFactory = _ => Environment.ProcessorCount,
     };
 
+    /// <summary>The names of a list; none where the option was not given.</summary>
+    /// <param name="list">Names separated by commas; null where the option was not given.</param>
+    public static string[] Names(string? list) => (list ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
     /// <summary>A day in ISO form.</summary>
     /// <param name="option">Option name for the complaint.</param>
     /// <param name="text">Text; null where the option was not given.</param>

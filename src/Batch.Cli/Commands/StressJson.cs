@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Batch.Checks;
 using Batch.Flight.Plan;
@@ -15,28 +13,18 @@ internal static class StressJson
     /// <summary>Name and version of the format.</summary>
     public const string SchemaName = "tripbatch-stress/1";
 
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>The text.</summary>
     /// <param name="before">The week as planned.</param>
     /// <param name="answers">What every scenario does to it.</param>
-    public static string Of(CheckedWeek before, ImmutableArray<StressAnswer> answers)
+    public static string Of(CheckedWeek before, ImmutableArray<StressAnswer> answers) => JsonText.Of(json =>
     {
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
-        {
-            json.WriteStartObject();
-            json.WriteString("schema", SchemaName);
-            json.WriteString("ruleSet", before.RuleSet);
-            States(json, "asPlanned", before);
-            json.WriteStartArray("scenarios");
-            foreach (var answer in answers) Write(json, answer);
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.ToArray());
-    }
+        json.WriteString("schema", SchemaName);
+        json.WriteString("ruleSet", before.RuleSet);
+        States(json, "asPlanned", before);
+        json.WriteStartArray("scenarios");
+        foreach (var answer in answers) Write(json, answer);
+        json.WriteEndArray();
+    });
 
     private static void Write(Utf8JsonWriter json, StressAnswer answer)
     {

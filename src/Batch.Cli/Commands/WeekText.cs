@@ -129,9 +129,8 @@ internal sealed class WeekText(Terminal terminal)
     /// <param name="week">The week.</param>
     public static string CountsOf(CheckedWeek week)
     {
-        int Count(LegState state) => week.Legs.Count(leg => leg.State == state);
         var trips = week.Legs.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.OrdinalIgnoreCase).Count();
-        return string.Create(CultureInfo.InvariantCulture, $"{trips} {(trips == 1 ? "trip" : "trips")}, {week.Legs.Length} {(week.Legs.Length == 1 ? "leg" : "legs")}: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned.  Rules: {week.RuleSet}.");
+        return string.Create(CultureInfo.InvariantCulture, $"{trips} {(trips == 1 ? "trip" : "trips")}, {LegCounts.Of(week)}.  Rules: {week.RuleSet}.");
     }
 
     /// <summary>When, by which aircraft, from where to where.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Batch.Books;
 using Batch.Checks;
 using Batch.Flight.Plan;
@@ -27,7 +26,8 @@ public static class CheckedCopy
         var cells = week.Legs.OrderBy(leg => leg.Plan is LegPlan.Unplanned).DistinctBy(leg => leg.Plan.Key).ToDictionary(leg => leg.Plan.Key, leg => OriginOf(leg.Plan).Cell(nameof(Flight.Week.LegKey.Number)));
         var rows = week.Legs.Where(leg => leg.Plan is LegPlan.Unplanned).ToLookup(leg => OriginOf(leg.Plan).Cell(""), StringComparer.Ordinal);
         var complaints = problems.Select(problem => Complaint(problem, rows[RowOf(problem.Cell)].FirstOrDefault()));
-        var unplanned = rows.SelectMany(row => row).Where(leg => !planned.Contains(leg.Plan.Key)).DistinctBy(leg => leg.Plan.Key).ToDictionary(leg => leg.Plan.Key, leg => IsSaid(leg.Plan, problems));
+        var fails = problems.Where(problem => problem.State == State.Fail).ToLookup(problem => RowOf(problem.Cell), StringComparer.Ordinal);
+        var unplanned = rows.SelectMany(row => row).Where(leg => !planned.Contains(leg.Plan.Key)).DistinctBy(leg => leg.Plan.Key).ToDictionary(leg => leg.Plan.Key, leg => IsSaid(leg.Plan, fails));
         var findings = FindingsTable.Rows(week).Where(row => row.Finding.Verdict is Verdict.Fail or Verdict.Caution or Verdict.NotChecked && !Repeats(row, unplanned)).Select(row => Finding(row, cells));
         var legs = week.Legs.Select(Result).Where(leg => leg.Row.Length > 0).ToImmutableArray();
         return new CheckedBookContent
@@ -39,20 +39,15 @@ public static class CheckedCopy
         };
     }
 
-    private static string Summary(CheckedWeek week, Instant madeAt)
-    {
-        int Count(LegState state) => week.Legs.Count(leg => leg.State == state);
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{week.Legs.Length} legs: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned.  Rules: {week.RuleSet}.  Made {Minute.Format(madeAt)}.  A planning aid: the approved flight manual, local rules and the pilot in command decide.");
-    }
+    private static string Summary(CheckedWeek week, Instant madeAt) =>
+        $"{LegCounts.Of(week)}.  Rules: {week.RuleSet}.  Made {Minute.Format(madeAt)}.  A planning aid: the approved flight manual, local rules and the pilot in command decide.";
 
     // Why a leg was not planned is said once: by the complaint about the cell where there is one, else by the leg's own line; never again as doubtful data.
     private static bool Repeats(RegisterRow row, Dictionary<Flight.Week.LegKey, bool> unplanned) =>
         unplanned.TryGetValue(row.Key, out var isSaid) && (isSaid || row.Finding.Check == DataCheck);
 
-    private static bool IsSaid(LegPlan plan, ImmutableArray<Problem> problems) => plan is LegPlan.Unplanned { Why: var why } &&
-        problems.Any(problem => problem.State == State.Fail && RowOf(problem.Cell) == OriginOf(plan).Cell("") && (why.Contains(problem.Text, StringComparison.Ordinal) || problem.Text.Contains(why.TrimEnd('.'), StringComparison.Ordinal)));
+    private static bool IsSaid(LegPlan plan, ILookup<string, Problem> fails) => plan is LegPlan.Unplanned { Why: var why } &&
+        fails[OriginOf(plan).Cell("")].Any(problem => why.Contains(problem.Text, StringComparison.Ordinal) || problem.Text.Contains(why.TrimEnd('.'), StringComparison.Ordinal));
 
     /// <summary>The row of a cell: <c>week.xlsx/Legs/7</c> of <c>week.xlsx/Legs/F7</c>.</summary>
     private static string RowOf(string cell)

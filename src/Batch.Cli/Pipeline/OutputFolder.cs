@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Batch.Sheets;
 
 namespace Batch.Cli.Pipeline;
 
@@ -8,8 +9,6 @@ namespace Batch.Cli.Pipeline;
 /// </summary>
 public sealed class OutputFolder : IDisposable
 {
-    private const string RecordName = "run.json";
-
     private readonly string _asGiven;
     private readonly string _place;
     private readonly string _old;
@@ -48,7 +47,7 @@ public sealed class OutputFolder : IDisposable
     {
         Written(Restore);
         if (File.Exists(_place)) throw new InputException($"{_asGiven} is a file; --out names a folder.");
-        if (Directory.Exists(_place) && Directory.EnumerateFileSystemEntries(_place).Any() && !File.Exists(Path.Combine(_place, RecordName)))
+        if (Directory.Exists(_place) && Directory.EnumerateFileSystemEntries(_place).Any() && !File.Exists(Path.Combine(_place, SheetPaths.Record)))
             throw new InputException($"{_asGiven} holds files that are not an earlier run; name another folder with --out, or empty it.");
         Written(() =>
         {

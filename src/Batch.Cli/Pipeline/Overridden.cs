@@ -13,12 +13,7 @@ internal static class Overridden
     {
         if (reasons.Count == 0) return week;
         var keys = week.Legs.Select(leg => leg.Key.ToString()).ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
-        foreach (var unknown in reasons.Keys.Where(key => !keys.Contains(key)).Order(StringComparer.Ordinal))
-        {
-            var near = NearWords.Nearest(unknown, keys);
-            throw new InputException($"--override {unknown}: there is no such leg.{(near.IsEmpty ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
-        }
-
+        if (reasons.Keys.Where(key => !keys.Contains(key)).Order(StringComparer.Ordinal).FirstOrDefault() is { } unknown) throw new InputException($"--override {unknown}: there is no such leg.{Meant.Question(unknown, keys)}");
         var byKey = reasons.ToImmutableDictionary(StringComparer.OrdinalIgnoreCase);
         return week with { Legs = [.. week.Legs.Select(leg => byKey.TryGetValue(leg.Key.ToString(), out var reason) ? leg with { Override = reason } : leg)] };
     }

@@ -17,8 +17,8 @@ public sealed record RunOptions
     /// <summary>Folder with the user's templates; null for the shipped ones.</summary>
     public string? Templates { get; init; }
 
-    /// <summary>Trips to write; empty for all.</summary>
-    public ImmutableHashSet<string> Only { get; init; } = [];
+    /// <summary>Trips to write, case ignored; empty for all.</summary>
+    public ImmutableHashSet<string> Only { get; init => field = value.WithComparer(StringComparer.OrdinalIgnoreCase); } = [];
 
     /// <summary>First local day of departure to write; null for all.</summary>
     public LocalDate? From { get; init; }

@@ -20,14 +20,14 @@ public sealed record SendOptions
     /// <summary>Whether the drafts are noted in the ledger as sent by hand.</summary>
     public bool IsByHand { get; init; }
 
-    /// <summary>Persons to send to, by code in upper case; empty for all.</summary>
-    public ImmutableHashSet<string> Only { get; init; } = [];
+    /// <summary>Persons to send to, by code, case ignored; empty for all.</summary>
+    public ImmutableHashSet<string> Only { get; init => field = value.WithComparer(StringComparer.OrdinalIgnoreCase); } = [];
 
-    /// <summary>Persons who get their packet once more although nothing changed, by code in upper case.</summary>
-    public ImmutableHashSet<string> Again { get; init; } = [];
+    /// <summary>Persons who get their packet once more although nothing changed, by code, case ignored.</summary>
+    public ImmutableHashSet<string> Again { get; init => field = value.WithComparer(StringComparer.OrdinalIgnoreCase); } = [];
 
-    /// <summary>Trips to be taken back although the run does not speak of their days, in upper case.</summary>
-    public ImmutableHashSet<string> Cancelled { get; init; } = [];
+    /// <summary>Trips to be taken back although the run does not speak of their days, case ignored.</summary>
+    public ImmutableHashSet<string> Cancelled { get; init => field = value.WithComparer(StringComparer.OrdinalIgnoreCase); } = [];
 
     /// <summary>Folder with the user's templates; null for the shipped ones.</summary>
     public string? Templates { get; init; }

@@ -7,7 +7,6 @@ namespace Batch.Cli.Pipeline;
 /// <summary>Sends the packets of a finished run, or writes them as drafts.</summary>
 public static class SendRun
 {
-    private const string RecordName = "run.json";
     private const string ByHand = "drafted; noted as sent by hand";
 
     /// <summary>Compares the run with the ledger and sends what is due.</summary>
@@ -19,35 +18,38 @@ public static class SendRun
     public static SendReport Run(SendOptions options, IProgress<Delivery> progress, IClock clock, CancellationToken stop)
     {
         var renderer = new SheetRenderer(TemplateReading.Of(options.Templates, "--templates "));
-        var record = Record(options.Run);
         try
         {
+            using var run = Record(options.Run);
             var path = options.Ledger ?? WeekPost.LedgerBeside(options.Run);
-            if (options.Target is null && !options.IsByHand) return Sent(options, record, Ledger.Read(path), null, renderer, progress, clock, stop);
+            if (options.Target is null && !options.IsByHand) return Sent(options, run.RootElement, Ledger.Read(path), null, renderer, progress, clock, stop);
             using var pen = LedgerPen.Open(path, clock);
-            return Sent(options, record, pen.Ledger, pen, renderer, progress, clock, stop);
+            return Sent(options, run.RootElement, pen.Ledger, pen, renderer, progress, clock, stop);
         }
         catch (LedgerException error)
         {
             throw new InputException(error.Message, error);
         }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new InputException($"{options.Run} cannot be read: {error.Message}", error);
+        }
     }
 
-    private static SendReport Sent(SendOptions options, byte[] record, Ledger ledger, LedgerPen? pen, SheetRenderer renderer, IProgress<Delivery> progress, IClock clock, CancellationToken stop)
+    private static SendReport Sent(SendOptions options, JsonElement run, Ledger ledger, LedgerPen? pen, SheetRenderer renderer, IProgress<Delivery> progress, IClock clock, CancellationToken stop)
     {
-        var post = WeekPost.Of(record, ledger, options.Cancelled);
+        var post = WeekPost.Of(run, ledger, options.Cancelled);
         Known("--only", options.Only, post.Issues.Select(issue => issue.Person.Code));
         Known("--again", options.Again, post.Issues.Where(issue => issue.Since is not null).Select(issue => issue.Person.Code));
         Known("--cancel", options.Cancelled, ledger.Packets.SelectMany(packet => packet.Legs).Select(leg => leg.Facts.Trip));
-        ImmutableArray<CrewIssue> issues = [.. post.Issues.Where(issue => options.Only.IsEmpty || options.Only.Contains(issue.Person.Code.ToUpperInvariant()))];
+        ImmutableArray<CrewIssue> issues = [.. post.Issues.Where(issue => options.Only.IsEmpty || options.Only.Contains(issue.Person.Code))];
         var report = new SendReport(issues, [], ImmutableSortedDictionary<string, string>.Empty, ImmutableSortedDictionary<string, string>.Empty, [], clock.GetCurrentInstant() - post.Record.MadeAt);
-        var due = issues.Where(issue => issue.IsDue || options.Again.Contains(issue.Person.Code.ToUpperInvariant())).ToArray();
+        var due = issues.Where(issue => issue.IsDue || options.Again.Contains(issue.Person.Code)).ToArray();
         if (due.Length == 0) return report;
         if (MailAddress.Complaint(post.Record.OperatorMail) is { Length: > 0 } complaint) throw new InputException($"The sender address {complaint}: give it as 'Mail from' in the Operator sheet and run again.");
 
-        using var run = JsonDocument.Parse(record);
-        var writer = new LetterWriter(options.Run, post, run.RootElement, renderer, clock.GetCurrentInstant());
-        var letters = due.Select(issue => writer.Write(issue, options.Again.Contains(issue.Person.Code.ToUpperInvariant()))).ToArray();
+        var writer = new LetterWriter(options.Run, post, run, renderer, clock.GetCurrentInstant());
+        var letters = due.Select(issue => writer.Write(issue, options.Again.Contains(issue.Person.Code))).ToArray();
         report = report with
         {
             Unfit = letters.Where(letter => letter.Unfit.Length > 0).ToImmutableSortedDictionary(letter => letter.Issue.Person.Code, letter => letter.Unfit, StringComparer.OrdinalIgnoreCase),
@@ -83,19 +85,20 @@ public static class SendRun
         return written.ToImmutable();
     }
 
-    private static byte[] Record(string folder)
+    private static JsonDocument Record(string folder)
     {
-        var path = Path.Combine(folder, RecordName);
-        if (!File.Exists(path)) throw new InputException($"{folder} holds no run ({RecordName} is not there); make one with 'tripbatch run BOOK... --out {folder}'.");
-        var bytes = File.ReadAllBytes(path);
+        var path = Path.Combine(folder, SheetPaths.Record);
+        if (!File.Exists(path)) throw new InputException($"{folder} holds no run ({SheetPaths.Record} is not there); make one with 'tripbatch run BOOK... --out {folder}'.");
+        JsonDocument? json = null;
         try
         {
-            using var json = JsonDocument.Parse(bytes);
+            json = JsonDocument.Parse(File.ReadAllBytes(path));
             WeekRecord.Of(json.RootElement);
-            return bytes;
+            return json;
         }
-        catch (Exception error) when (error is JsonException or KeyNotFoundException or InvalidOperationException)
+        catch (Exception error) when (error is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
         {
+            json?.Dispose();
             throw new InputException($"{path} is not the record of a run by this version; run again.", error);
         }
     }
@@ -103,10 +106,7 @@ public static class SendRun
     private static void Known(string option, IEnumerable<string> asked, IEnumerable<string> known)
     {
         var all = known.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
-        foreach (var name in asked.Where(name => !all.Contains(name)).Order(StringComparer.Ordinal))
-        {
-            var near = NearWords.Nearest(name, all);
-            throw new InputException($"{option} {name}: {(option == "--only" ? "nobody of that code flies in this run" : "nothing of that name was issued")}.{(near.IsEmpty ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
-        }
+        if (asked.Where(name => !all.Contains(name)).Order(StringComparer.Ordinal).FirstOrDefault() is { } name)
+            throw new InputException($"{option} {name}: {(option == "--only" ? "nobody of that code flies in this run" : "nothing of that name was issued")}.{Meant.Question(name, all)}");
     }
 }

@@ -25,7 +25,8 @@ public sealed record WeekPost(WeekRecord Record, Ledger Ledger, ImmutableArray<C
     {
         try
         {
-            return Of(run, Ledger.Read(ledger), ImmutableHashSet<string>.Empty);
+            using var json = JsonDocument.Parse(run);
+            return Of(json.RootElement, Ledger.Read(ledger), ImmutableHashSet<string>.Empty);
         }
         catch (LedgerException error)
         {
@@ -34,13 +35,12 @@ public sealed record WeekPost(WeekRecord Record, Ledger Ledger, ImmutableArray<C
     }
 
     /// <summary>Compares with a ledger that was read.</summary>
-    /// <param name="run">The file <c>run.json</c>.</param>
+    /// <param name="run">Root of <c>run.json</c>.</param>
     /// <param name="ledger">The ledger.</param>
-    /// <param name="cancelled">Trips to be taken back although the run does not speak of their days.</param>
-    public static WeekPost Of(byte[] run, Ledger ledger, IReadOnlySet<string> cancelled)
+    /// <param name="cancelled">Trips to be taken back although the run does not speak of their days, case ignored.</param>
+    public static WeekPost Of(JsonElement run, Ledger ledger, IReadOnlySet<string> cancelled)
     {
-        using var json = JsonDocument.Parse(run);
-        var record = WeekRecord.Of(json.RootElement);
+        var record = WeekRecord.Of(run);
         return new WeekPost(record, ledger, CrewIssues.Of(record, ledger, cancelled), TripRevisions.Of(record, ledger));
     }
 

@@ -30,11 +30,11 @@ public static class WeekRun
         foreach (var sheet in sheets) sheet.Write(folder);
 
         var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, facts, options.Paper, options.MakesPdf));
-        if (board.IsRendered) folder.Write("index.html", batch.Shown(board.Html));
-        else if (options.Memo is not null && folder.Before("index.html") is { } last) folder.Write("index.html", LastBoard.Of(last));
+        if (board.IsRendered) folder.Write(SheetPaths.Board, batch.Shown(board.Html));
+        else if (options.Memo is not null && folder.Before(SheetPaths.Board) is { } last) folder.Write(SheetPaths.Board, LastBoard.Of(last));
         folder.Write("findings.csv", FindingsTable.Csv(week));
         folder.Write("register.xlsx", stream => ComplianceRegister.Write(week, stream));
-        folder.Write("run.json", record);
+        folder.Write(SheetPaths.Record, record);
         post.WriteCalendars(folder);
         var books = guard.Run<CheckedBookResult?>(
             "the checked workbook",
@@ -52,7 +52,7 @@ public static class WeekRun
             post)
         {
             Files = folder.Files,
-            NotWritten = [.. board.IsRendered ? [] : new[] { "index.html" }, .. sheets.Where(sheet => sheet.Html is null).Select(sheet => sheet.Path), .. books is null ? new[] { "the checked workbook" } : []],
+            NotWritten = [.. board.IsRendered ? [] : new[] { SheetPaths.Board }, .. sheets.Where(sheet => sheet.Html is null).Select(sheet => sheet.Path), .. books is null ? new[] { "the checked workbook" } : []],
         };
     }
 
@@ -60,12 +60,7 @@ public static class WeekRun
     {
         if (options.Only.IsEmpty && options.From is null && options.To is null) return week;
         var known = week.Legs.Select(leg => leg.Plan.Key.Trip).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        foreach (var trip in options.Only.Where(trip => !known.Contains(trip)).Order(StringComparer.Ordinal))
-        {
-            var near = Flight.NearWords.Nearest(trip, known);
-            throw new InputException($"--only {trip}: there is no such trip.{(near.IsEmpty ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
-        }
-
+        if (options.Only.Except(known).Order(StringComparer.Ordinal).FirstOrDefault() is { } unknown) throw new InputException($"--only {unknown}: there is no such trip.{Meant.Question(unknown, known)}");
         ImmutableArray<CheckedLeg> legs = [.. week.Legs.Where(leg => (options.Only.IsEmpty || options.Only.Contains(leg.Plan.Key.Trip)) && IsInDays(leg.Plan, options))];
         return !legs.IsEmpty || week.Legs.IsEmpty ? week with { Legs = legs } : throw new InputException("No leg is left by --only, --from and --to, so there is nothing to write.");
     }

@@ -2,6 +2,7 @@ using System.Net;
 using System.Security.Cryptography;
 using System.Text;
 using System.Threading.Channels;
+using Batch.Sheets;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -102,7 +103,7 @@ internal sealed class BoardServer : IAsyncDisposable
         {
             LivePage.EventsName => Notices(context),
             LivePage.ScriptName => Send(context, Encoding.UTF8.GetBytes(LivePage.Script), "text/javascript; charset=utf-8"),
-            "" => File(context, "index.html"),
+            "" => File(context, SheetPaths.Board),
             var name => File(context, name),
         };
     }
@@ -113,7 +114,7 @@ internal sealed class BoardServer : IAsyncDisposable
         var isPage = name.EndsWith(".html", StringComparison.OrdinalIgnoreCase);
         if (!run.Files.TryGetValue(name, out var content))
         {
-            if (name != "index.html") return Refuse(context.Response, StatusCodes.Status404NotFound);
+            if (name != SheetPaths.Board) return Refuse(context.Response, StatusCodes.Status404NotFound);
             content = LivePage.NoBoard;
         }
 

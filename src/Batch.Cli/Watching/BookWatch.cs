@@ -3,6 +3,7 @@ using System.Diagnostics;
 using System.Globalization;
 using Batch.Checks;
 using Batch.Cli.Pipeline;
+using Batch.Sheets;
 
 namespace Batch.Cli.Watching;
 
@@ -84,15 +85,15 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
     {
         var week = report.Week.Week;
         var files = report.Files;
-        var isBoardMade = !report.NotWritten.Contains("index.html");
+        var isBoardMade = !report.NotWritten.Contains(SheetPaths.Board);
         var trouble = report.TemplateProblems.IsEmpty ? "" : "A template cannot be used: " + Listed(report.TemplateProblems, "; ") + (isBoardMade ? "" : "\nThis is the last good board.");
-        if (!isBoardMade && _served.Files.TryGetValue("index.html", out var last)) files = files.SetItem("index.html", last);
+        if (!isBoardMade && _served.Files.TryGetValue(SheetPaths.Board, out var last)) files = files.SetItem(SheetPaths.Board, last);
         Serve(files.ToFrozenDictionary(StringComparer.Ordinal), trouble);
         var changed = _week is { } before ? "  " + StateChanges.Of(before, week) + "." : "";
         var wrong = trouble.Length == 0 ? "" : "  " + trouble.Split('\n')[0];
         var faults = report.Week.Faults.IsEmpty ? "" : "  A fault of the program at " + report.Week.Faults[0].Subject + ", please report it: " + report.Week.Faults[0].Error.Message;
         var missing = report.NotWritten.IsEmpty ? "" : "  Not written: " + Listed(report.NotWritten, ", ") + ".";
-        say(string.Create(CultureInfo.InvariantCulture, $"{Counts(week)} ({took.TotalSeconds:0.0} s).{changed}{wrong}{faults}{missing}"));
+        say(string.Create(CultureInfo.InvariantCulture, $"{LegCounts.Of(week)} ({took.TotalSeconds:0.0} s).{changed}{wrong}{faults}{missing}"));
         _week = week;
     }
 
@@ -110,12 +111,6 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
     {
         _served = new ServedRun(_served.Number + 1, files, trouble);
         show(_served);
-    }
-
-    private static string Counts(CheckedWeek week)
-    {
-        int Count(LegState state) => week.Legs.Count(leg => leg.State == state);
-        return string.Create(CultureInfo.InvariantCulture, $"{week.Legs.Length} legs: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned");
     }
 
     private static void Wait(TimeSpan time, CancellationToken cancel)

@@ -106,6 +106,17 @@ public sealed class RealEditsTests
     }
 
     [Fact]
+    public void Passengers_of_another_week_cost_every_leg_one_caution()
+    {
+        var week = GoodBooks.Read((_, book) =>
+        {
+            for (var i = 0; i < 300; i++) book.Add("Manifest", "OLDWEEK" + i.ToString(System.Globalization.CultureInfo.InvariantCulture), "all", "Somebody Else", "man", 180, 20);
+        });
+        Assert.Equal(300, week.Problems.Count(problem => problem.State == State.Fail));
+        Assert.All(week.Legs, leg => Assert.Single(leg.Doubts));
+    }
+
+    [Fact]
     public void A_passenger_of_a_trip_that_is_nearly_one_of_the_week_may_be_missing_from_that()
     {
         var week = GoodBooks.Read((_, book) => book.Set("Cargo", 1, "Trip", "T1O2"));

@@ -11,7 +11,38 @@ public sealed class LedgerTests
         using var folder = new TemporaryFolder();
         Directory.CreateDirectory(folder.File("issued"));
         Assert.EndsWith("is a folder; the ledger is a file", Assert.Throws<LedgerException>(() => Ledger.Read(folder.File("issued"))).Message, StringComparison.Ordinal);
+        Assert.EndsWith("is a folder; the ledger is a file", Assert.Throws<LedgerException>(() => LedgerPen.Open(folder.File("issued"), SystemClock.Instance)).Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task A_pipe_in_its_place_is_refused_without_waiting_for_it()
+    {
+        if (OperatingSystem.IsWindows()) return; // has no pipes with the name of a file
+        using var folder = new TemporaryFolder();
+        using (var maker = System.Diagnostics.Process.Start("mkfifo", [folder.File("issued.jsonl")])) await maker.WaitForExitAsync();
+        File.CreateSymbolicLink(folder.File("link.jsonl"), folder.File("issued.jsonl"));
+        foreach (var path in new[] { folder.File("issued.jsonl"), folder.File("link.jsonl") })
+        {
+            Assert.Equal($"{path} is a pipe; the ledger is a file", (await Refused(() => Ledger.Read(path))).Message);
+            Assert.Equal($"{path} is a pipe; the ledger is a file", (await Refused(() => LedgerPen.Open(path, SystemClock.Instance).Dispose())).Message);
+        }
+    }
+
+    [Fact]
+    public void An_empty_file_and_a_link_to_none_begin_a_ledger()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.File("empty.jsonl"), "");
+        File.CreateSymbolicLink(folder.File("link.jsonl"), folder.File("later.jsonl"));
+        foreach (var path in new[] { folder.File("empty.jsonl"), folder.File("link.jsonl") })
+        {
+            Assert.Empty(Ledger.Read(path).Packets);
+            using (var pen = LedgerPen.Open(path, SystemClock.Instance)) pen.Begin(Packet());
+            Assert.Single(Ledger.Read(path).Packets);
+        }
+    }
+
+    private static Task<LedgerException> Refused(Action read) => Task.Run(() => Assert.Throws<LedgerException>(read)).WaitAsync(TimeSpan.FromSeconds(30));
 
     [Fact]
     public void What_was_written_is_read_back()

@@ -97,6 +97,13 @@ public sealed class MailMessageTests
         Assert.Equal((host, port, isLoopback, isEncrypted), (target.Host, target.Port, target.IsLoopback, target.IsEncryptedFromStart));
     }
 
+    // Names that the hosts file of many machines gives to the loopback address: another file, or a name server, may say otherwise a moment later.
+    [Theory]
+    [InlineData("ip6-localhost")]
+    [InlineData("localhost.localdomain")]
+    [InlineData("runsc")]
+    public void A_name_that_somebody_resolves_is_not_trusted_to_be_this_machine(string name) => Assert.False(MailTarget.Parse(name + ":25")?.IsLoopback);
+
     [Theory]
     [InlineData("localhost")]
     [InlineData("localhost:0")]
