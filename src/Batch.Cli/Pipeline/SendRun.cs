@@ -17,7 +17,7 @@ public static class SendRun
     /// <exception cref="InputException">The run, the ledger, the templates or what was asked for cannot be used.</exception>
     public static SendReport Run(SendOptions options, IProgress<Delivery> progress, IClock clock, CancellationToken stop)
     {
-        var renderer = new SheetRenderer(TemplateReading.Of(options.Templates, "--templates "));
+        var renderer = new SheetRenderer(TemplateReading.Of(options.Templates, "--templates"));
         try
         {
             using var run = Record(options.Run);
