@@ -1,6 +1,8 @@
 namespace Batch.Books;
 
-/// <summary>An input that cannot be used at all: a path that does not exist, a file that is not a workbook, no Legs sheet anywhere. A bad cell never throws.</summary>
+/// <summary>
+/// An input that cannot be used at all: a path that does not exist, a file that is not a workbook, no Legs sheet anywhere. A bad cell never throws.
+/// </summary>
 public sealed class BookException : Exception
 {
     /// <summary>Makes the exception.</summary>

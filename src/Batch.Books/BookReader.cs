@@ -5,16 +5,19 @@ using Batch.Flight.Week;
 
 namespace Batch.Books;
 
-/// <summary>Reads week books and operator books into one typed week. Every complaint about the input is in <see cref="OperatorWeek.Problems"/>, at its cell.</summary>
+/// <summary>
+/// Reads week books and operator books into one typed week. Every complaint about the input is in <see cref="OperatorWeek.Problems"/>, at its cell.
+/// </summary>
 public static class BookReader
 {
     /// <summary>Reads books together. A sheet may stand in any of them; the same sheet in two is joined.</summary>
     /// <param name="paths">
-    /// Workbooks (<c>.xlsx</c>) and folders. A folder means the workbooks standing directly in it, by name, or, where there are none, its <c>.csv</c> files as one
-    /// book named after the folder. Lock files (<c>~$</c>) and hidden files are passed over.
+    /// Workbooks (<c>.xlsx</c>) and folders. A folder means the workbooks standing directly in it, by name, or, where there are none, its <c>.csv</c> files as
+    /// one book named after the folder. Lock files (<c>~$</c>) and hidden files are passed over.
     /// </param>
     /// <returns>Everything the books hold.</returns>
-    /// <exception cref="BookException">A path does not exist or is the folder of a run, a file is not a workbook, two books or csv files of one have the same name, or no book has a Legs sheet.</exception>
+    /// <exception cref="BookException">A path does not exist or is the folder of a run, a file is not a
+    /// workbook, two books or csv files of one have the same name, or no book has a Legs sheet.</exception>
     public static OperatorWeek Read(IReadOnlyList<string> paths)
     {
         if (paths.Count == 0) throw new BookException("no book is given; name a workbook or a folder");

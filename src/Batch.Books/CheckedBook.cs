@@ -8,14 +8,16 @@ using Batch.Flight.Week;
 namespace Batch.Books;
 
 /// <summary>
-/// Gives the user's own workbooks back with what was found in them: offending cells filled and commented, a sheet of findings, computed columns where asked. All else in the
-/// workbook stays as it was, byte for byte where a part needs no change.
+/// Gives the user's own workbooks back with what was found in them: offending cells filled and commented, a sheet of findings, computed columns where asked.
+/// All else in the workbook stays as it was, byte for byte where a part needs no change.
 /// </summary>
 public static class CheckedBook
 {
     private const string Name = "checked";
 
-    /// <summary>Makes the checked workbooks: of every book that holds legs, and of every other workbook in which a cell could not be read or is in doubt.</summary>
+    /// <summary>
+    /// Makes the checked workbooks: of every book that holds legs, and of every other workbook in which a cell could not be read or is in doubt.
+    /// </summary>
     /// <param name="paths">The books as given to <see cref="BookReader.Read"/>.</param>
     /// <param name="inputs">The books as they were read; one that has changed since is not marked.</param>
     /// <param name="content">What was found.</param>
@@ -24,7 +26,8 @@ public static class CheckedBook
         var files = ImmutableArray.CreateBuilder<CheckedBookFile>();
         var notes = ImmutableArray.CreateBuilder<string>();
         var weeks = content.Legs.Select(leg => CellAddress.Of(leg.Row)?.Book).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        var doubted = content.Lines.Where(line => line.Leg.Length == 0 && line.State != State.Note).SelectMany(line => line.Cells).Select(cell => CellAddress.Of(cell)?.Book).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var doubted = content.Lines.Where(line => line.Leg.Length == 0 && line.State != State.Note).SelectMany(line => line.Cells)
+            .Select(cell => CellAddress.Of(cell)?.Book).OfType<string>().ToHashSet(StringComparer.Ordinal);
         try
         {
             var books = BookFiles.Of(paths);
@@ -32,7 +35,8 @@ public static class CheckedBook
             {
                 var label = Label(file);
                 if (!weeks.Contains(label) && !(doubted.Contains(label) && file.IsWorkbook)) continue;
-                if (Marked(file, i, inputs, content, notes) is { } made) files.Add(new CheckedBookFile(FileName(label, isFirst: files.Count == 0 && weeks.Contains(label)), [.. made]));
+                if (Marked(file, i, inputs, content, notes) is { } made)
+                    files.Add(new CheckedBookFile(FileName(label, isFirst: files.Count == 0 && weeks.Contains(label)), [.. made]));
             }
         }
         catch (BookException thrown)
@@ -75,8 +79,12 @@ public static class CheckedBook
     private static string FileName(string label, bool isFirst)
     {
         var ending = label.EndsWith(".xlsm", StringComparison.OrdinalIgnoreCase) ? ".xlsm" : ".xlsx";
-        return (isFirst ? Name : $"{Name}-{(Path.GetExtension(label).Equals(ending, StringComparison.OrdinalIgnoreCase) ? Path.GetFileNameWithoutExtension(label) : label)}") + ending;
+        return (isFirst
+            ? Name
+            : $"{Name}-{(Path.GetExtension(label).Equals(ending, StringComparison.OrdinalIgnoreCase) ? Path.GetFileNameWithoutExtension(label) : label)}")
+            + ending;
     }
 
-    private static string Label(BookFile file) => Path.GetFileName(Path.TrimEndingDirectorySeparator(file.IsWorkbook ? file.Path : Path.GetFullPath(file.Path)));
+    private static string Label(BookFile file) =>
+        Path.GetFileName(Path.TrimEndingDirectorySeparator(file.IsWorkbook ? file.Path : Path.GetFullPath(file.Path)));
 }

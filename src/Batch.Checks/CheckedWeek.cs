@@ -18,7 +18,8 @@ public sealed record CheckedWeek
     public required ImmutableArray<CheckedLeg> Legs { get; init; }
 
     /// <summary>Trips that are kept from the crew, by name: one leg held holds the whole trip.</summary>
-    public IEnumerable<string> HeldTrips => Legs.Where(leg => leg.IsHeld).Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal);
+    public IEnumerable<string> HeldTrips => Legs.Where(leg => leg.IsHeld).Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.OrdinalIgnoreCase)
+        .Order(StringComparer.Ordinal);
 
     /// <summary>Duty, flight time and rest by person, in the order of the plan.</summary>
     public ImmutableArray<DutyTable> DutyTables { get; init; } = [];

@@ -25,7 +25,8 @@ public sealed record Finding
     public double? Margin { get; init; }
 
     /// <summary>
-    /// Whether <see cref="Required"/> is a least value (the margin is what is there less the limit) or a greatest one; null where the three are no limit, figure and difference, such as a date with the days left.
+    /// Whether <see cref="Required"/> is a least value (the margin is what is there less the limit) or a greatest one; null where the three are no limit,
+    /// figure and difference, such as a date with the days left.
     /// </summary>
     public bool? IsLeast => Required is { } limit && Actual is { } actual && Margin is { } margin
         ? Same(margin, actual - limit) ? true : Same(margin, limit - actual) ? false : null
@@ -37,17 +38,26 @@ public sealed record Finding
         ? PrintedTrio.Of(Required ?? 0, Actual ?? 0, isLeast, Margin >= -Rules.Ruling.Noise, perUnit)
         : null;
 
-    /// <summary>The numbers as tables print them: as in <see cref="Text"/>, and hours that the text writes as on a clock in hundredths; null where not known.</summary>
-    public (double? Required, double? Actual, double? Margin) Numbers => Printed(PrintedTrio.StepsPer(Unit, Math.Max(Math.Abs(Required ?? 0), Math.Abs(Actual ?? 0))) is var steps && Unit == "h" && steps > 10 ? 100 : steps) is { } printed
+    /// <summary>
+    /// The numbers as tables print them: as in <see cref="Text"/>, and hours that the text writes as on a clock in hundredths; null where not known.
+    /// </summary>
+    public (double? Required, double? Actual, double? Margin) Numbers => Printed(PrintedTrio.StepsPer(Unit,
+        Math.Max(Math.Abs(Required ?? 0), Math.Abs(Actual ?? 0))) is var steps && Unit == "h" && steps > 10 ? 100 : steps) is { } printed
         ? (printed.Limit, printed.Actual, printed.Margin)
         : (Required, Actual, Margin);
 
     private static bool Same(double one, double other) => Math.Abs(one - other) <= 1e-9 * Math.Max(1, Math.Abs(one));
 
-    /// <summary>What the margin is a share of, where that is not the limit itself: for a centre of gravity the width between its limits [<see cref="Unit"/>]; null for the limit.</summary>
+    /// <summary>
+    /// What the margin is a share of, where that is not the limit itself: for a centre of gravity the width between its limits [<see cref="Unit"/>]; null for
+    /// the limit.
+    /// </summary>
     public double? Span { get; init; }
 
-    /// <summary>The margin as a share of the limit or the span, comparable between units; negative beyond the limit; null where there is no margin or the limit is nought, as with days left.</summary>
+    /// <summary>
+    /// The margin as a share of the limit or the span, comparable between units; negative beyond the limit; null where there is no margin or the limit is
+    /// nought, as with days left.
+    /// </summary>
     public double? Share => Margin is { } margin && (Span ?? Required) is { } whole && whole != 0 ? margin / Math.Abs(whole) : null;
 
     /// <summary>Unit of the numbers: lb, ft, in, min, persons; empty where there are none.</summary>
@@ -75,5 +85,9 @@ public sealed record Finding
     public int? Replans { get; init; }
 
     /// <summary>What is said where remedies were looked for and none was found; empty where there are some or none were looked for.</summary>
-    public string NoRemedy => Remedies.IsEmpty && Replans is { } replans ? replans == 0 ? "No change of the plan is known that makes it pass." : $"No change that makes it pass was found within {replans.ToString(System.Globalization.CultureInfo.InvariantCulture)} plans tried." : "";
+    public string NoRemedy => Remedies.IsEmpty && Replans is { } replans
+        ? replans == 0
+            ? "No change of the plan is known that makes it pass."
+            : $"No change that makes it pass was found within {replans.ToString(System.Globalization.CultureInfo.InvariantCulture)} plans tried."
+        : "";
 }

@@ -10,9 +10,9 @@ public static class ForecastReading
     private const double TenKilometres = 10_000;
 
     /// <summary>
-    /// The forecasts by airport: of several that cover a moment the one issued last, nothing where that one cancels it. Every stretch of time gives the prevailing conditions,
-    /// and besides them those that each temporary or probable group would bring; a stretch without a visibility gives none, and a ceiling without a height (VV///) counts as 0 ft,
-    /// so that nothing is taken for good that was not said.
+    /// The forecasts by airport: of several that cover a moment the one issued last, nothing where that one cancels it. Every stretch of time gives the
+    /// prevailing conditions, and besides them those that each temporary or probable group would bring; a stretch without a visibility gives none, and a
+    /// ceiling without a height (VV///) counts as 0 ft, so that nothing is taken for good that was not said.
     /// </summary>
     /// <param name="reports">Decoded forecasts.</param>
     /// <param name="bulletinOf">Gives the bulletin that a forecast was read from; null where that is not known.</param>
@@ -23,7 +23,8 @@ public static class ForecastReading
         return new Forecasts
         {
             ByAirport = byStation.ToImmutableSortedDictionary(pair => pair.Key, pair => Periods(pair.Value), StringComparer.OrdinalIgnoreCase),
-            Issues = byStation.Where(pair => pair.Value.Any(report => !report.IsCancelled)).ToImmutableSortedDictionary(pair => pair.Key, pair => LastIssue(pair.Value), StringComparer.OrdinalIgnoreCase),
+            Issues = byStation.Where(pair => pair.Value.Any(report => !report.IsCancelled))
+                .ToImmutableSortedDictionary(pair => pair.Key, pair => LastIssue(pair.Value), StringComparer.OrdinalIgnoreCase),
         };
 
         ForecastIssue LastIssue(ImmutableArray<TafReport> forecasts)
@@ -43,7 +44,8 @@ public static class ForecastReading
     {
         Instant[] times =
         [
-            .. reports.SelectMany(report => report.Groups.SelectMany(group => new[] { group.From, group.To }).Append(report.ValidFrom).Append(report.ValidTo)).OfType<Instant>().Distinct().Order(),
+            .. reports.SelectMany(report => report.Groups.SelectMany(group => new[] { group.From, group.To }).Append(report.ValidFrom).Append(report.ValidTo))
+                .OfType<Instant>().Distinct().Order(),
         ];
         var periods = ImmutableArray.CreateBuilder<ForecastPeriod>();
         for (var i = 0; i + 1 < times.Length; i++)

@@ -10,7 +10,10 @@ public sealed record Forecasts
     public ImmutableSortedDictionary<string, ImmutableArray<ForecastPeriod>> ByAirport { get; init; } =
         ImmutableSortedDictionary<string, ImmutableArray<ForecastPeriod>>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>When and by whom the forecast of an airport was issued, by airport ident, case ignored; an airport without an entry has no forecast, or one of which nothing is known.</summary>
+    /// <summary>
+    /// When and by whom the forecast of an airport was issued, by airport ident, case ignored; an airport without an entry has no forecast, or one of which
+    /// nothing is known.
+    /// </summary>
     public ImmutableSortedDictionary<string, ForecastIssue> Issues { get; init; } =
         ImmutableSortedDictionary<string, ForecastIssue>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
 
@@ -18,7 +21,8 @@ public sealed record Forecasts
     /// <param name="airport">Ident.</param>
     /// <param name="from">Start, inclusive.</param>
     /// <param name="to">End, inclusive.</param>
-    /// <returns>Lowest ceiling and visibility of all periods that touch the window; null where the periods leave a part of the window open, or there are none.</returns>
+    /// <returns>Lowest ceiling and visibility of all periods that touch the window; null
+    /// where the periods leave a part of the window open, or there are none.</returns>
     public ForecastPeriod? WorstBetween(string airport, Instant from, Instant to)
     {
         if (!ByAirport.TryGetValue(airport, out var all))

@@ -13,20 +13,22 @@ internal interface ICheck
     string Title { get; }
 
     /// <summary>
-    /// Which inputs it needs, one an entry, as sheet and column, or <c>the plan</c> for what the planner must have computed. For each a test takes the input away and wants that the check no longer passes,
-    /// or names the documented value that stands in.
+    /// Which inputs it needs, one an entry, as sheet and column, or <c>the plan</c> for what the planner must have computed. For each a test takes the input
+    /// away and wants that the check no longer passes, or names the documented value that stands in.
     /// </summary>
     ImmutableArray<string> Needs { get; }
 
     /// <summary>Who can act on it: dispatcher, captain, chief pilot, maintenance, ramp.</summary>
     string Actor => "dispatcher";
 
-    /// <summary>Whether the answer depends on other legs of the aircraft or the pilots too; where not, it stays as it is while the leg's own plan does.</summary>
+    /// <summary>
+    /// Whether the answer depends on other legs of the aircraft or the pilots too; where not, it stays as it is while the leg's own plan does.
+    /// </summary>
     bool LooksAround => false;
 
     /// <summary>
-    /// Whether its margin, as a share of the limit, tells how near a leg is to failing. Not where it was chosen (fuel planned to the least that is allowed, full tanks, a level flown at its minimum),
-    /// nor where the limit is no measure of it (hours to an inspection on a running total).
+    /// Whether its margin, as a share of the limit, tells how near a leg is to failing. Not where it was chosen (fuel planned to the least that is allowed,
+    /// full tanks, a level flown at its minimum), nor where the limit is no measure of it (hours to an inspection on a running total).
     /// </summary>
     /// <param name="plan">The leg.</param>
     bool HasTellingMargin(LegPlan.Planned plan) => true;

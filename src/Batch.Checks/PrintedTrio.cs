@@ -1,8 +1,9 @@
 namespace Batch.Checks;
 
 /// <summary>
-/// A figure and its limit as they are printed. Rounded against the leg (a least value up and what is there down, a greatest value down and what is there up), and the margin is the difference of the printed numbers, so that
-/// the three always agree. Where that would show a limit that is kept as broken, the figure is printed as the limit: at the limit is met. Common practice, no source.
+/// A figure and its limit as they are printed. Rounded against the leg (a least value up and what is there down, a greatest value down and what is there up),
+/// and the margin is the difference of the printed numbers, so that the three always agree. Where that would show a limit that is kept as broken, the figure is
+/// printed as the limit: at the limit is met. Common practice, no source.
 /// </summary>
 /// <param name="Limit">The limit as printed.</param>
 /// <param name="Actual">The figure as printed.</param>

@@ -6,8 +6,9 @@ using Batch.Flight.Week;
 namespace Batch.Checks;
 
 /// <summary>
-/// Finds for every failed check of every planned leg, and for every leg whose flight cannot be made, the smallest changes that make it pass. Each was planned with the whole chain of its aircraft and every leg that it
-/// reaches was checked again: the check passes, and nothing fails that did not fail before. Bounded by a number of plans, not by time, so that the same books give the same remedies.
+/// Finds for every failed check of every planned leg, and for every leg whose flight cannot be made, the smallest changes that make it pass. Each was planned
+/// with the whole chain of its aircraft and every leg that it reaches was checked again: the check passes, and nothing fails that did not fail before. Bounded
+/// by a number of plans, not by time, so that the same books give the same remedies.
 /// </summary>
 public sealed class RemedyFinder
 {
@@ -26,7 +27,8 @@ public sealed class RemedyFinder
     /// <param name="forecasts">Forecasts it was checked with.</param>
     /// <param name="guard">Runs the planning of one leg; gives the plan, or an unplanned leg where planning broke down.</param>
     /// <param name="before">Remedies found before in a week of which much is the same; null for none.</param>
-    public RemedyFinder(WeekPlanner planner, CheckedWeek week, RuleSet rules, Forecasts forecasts, Func<Leg, Func<LegPlan>, LegPlan> guard, RemedyMemo? before = null)
+    public RemedyFinder(WeekPlanner planner, CheckedWeek week, RuleSet rules, Forecasts forecasts, Func<Leg, Func<LegPlan>, LegPlan> guard,
+        RemedyMemo? before = null)
     {
         _ground = new RemedyGround(planner, week, rules, forecasts, guard);
         _forecasts = forecasts;
@@ -37,7 +39,8 @@ public sealed class RemedyFinder
     public RemedyMemo Memo => new(_ground.Week.Plan, _forecasts, _found.ToImmutableDictionary());
 
     /// <summary>The legs for which remedies are looked for.</summary>
-    public ImmutableArray<CheckedLeg> Failing => [.. _ground.Week.Legs.Where(leg => leg is { State: LegState.Fail, Plan: LegPlan.Planned } or { Plan: LegPlan.Unplanned { IsNotFlyable: true, Leg: not null } })];
+    public ImmutableArray<CheckedLeg> Failing => [.. _ground.Week.Legs.Where(leg => leg is { State: LegState.Fail, Plan: LegPlan.Planned }
+        or { Plan: LegPlan.Unplanned { IsNotFlyable: true, Leg: not null } })];
 
     /// <summary>A leg with remedies at its failures. Safe to call for several legs at once.</summary>
     /// <param name="leg">One of <see cref="Failing"/>.</param>
@@ -58,7 +61,8 @@ public sealed class RemedyFinder
         seen.Leg(leg.Plan);
         var ground = _ground.Noting(seen);
         var trials = new Trials(ground, leg);
-        return new RemedyMemo.Kept(leg.Findings, [.. leg.Findings.Select(finding => finding.Verdict == Verdict.Fail ? Find(leg.Plan, finding, ground, trials) : finding)], seen);
+        return new RemedyMemo.Kept(leg.Findings,
+            [.. leg.Findings.Select(finding => finding.Verdict == Verdict.Fail ? Find(leg.Plan, finding, ground, trials) : finding)], seen);
     }
 
     private static Finding Find(LegPlan plan, Finding finding, RemedyGround ground, Trials trials)

@@ -4,7 +4,10 @@ using Batch.Flight.Week;
 
 namespace Batch.Checks;
 
-/// <summary>The remedies of a week, kept for the next time the same week is looked at with some rows changed. A leg's remedies hold while nothing has changed that its search looked at.</summary>
+/// <summary>
+/// The remedies of a week, kept for the next time the same week is looked at with some rows changed. A leg's remedies hold while nothing has changed that its
+/// search looked at.
+/// </summary>
 public sealed class RemedyMemo
 {
     private readonly PlannedWeek _week;
@@ -34,20 +37,27 @@ public sealed class RemedyMemo
     }
 
     private static IEnumerable<Instant> Days(PlannedWeek week) =>
-        week.Legs.OfType<LegPlan.Planned>().Select(plan => plan.Times.OffBlocks.InZone(plan.From.Zone).Date.AtStartOfDayInZone(plan.From.Zone).ToInstant()).Order();
+        week.Legs.OfType<LegPlan.Planned>().Select(plan => plan.Times.OffBlocks.InZone(plan.From.Zone).Date.AtStartOfDayInZone(plan.From.Zone).ToInstant())
+            .Order();
 
     // A row that could not be read is made an unplanned leg anew each time.
     private static bool IsSame(LegPlan plan, LegPlan other) =>
-        ReferenceEquals(plan, other) || (plan is LegPlan.Unplanned { Broken: { } broken } && other is LegPlan.Unplanned { Broken: { } same } && ReferenceEquals(broken, same));
+        ReferenceEquals(plan, other)
+            || (plan is LegPlan.Unplanned { Broken: { } broken } && other is LegPlan.Unplanned { Broken: { } same } && ReferenceEquals(broken, same));
 
     /// <summary>The answers of one leg before and after the search, and what the search looked at.</summary>
     internal sealed record Kept(ImmutableArray<Finding> Before, ImmutableArray<Finding> After, Footprint Seen)
     {
         /// <summary>Whether a leg has the same answers as the one that remedies were looked for.</summary>
         /// <param name="findings">Its answers.</param>
-        public bool IsFor(ImmutableArray<Finding> findings) => findings.Length == Before.Length && findings.Zip(Before).All(pair => IsSame(pair.First, pair.Second));
+        public bool IsFor(ImmutableArray<Finding> findings) =>
+            findings.Length == Before.Length && findings.Zip(Before).All(pair => IsSame(pair.First, pair.Second));
 
         private static bool IsSame(Finding one, Finding other) =>
-            one.Cells.SequenceEqual(other.Cells, StringComparer.Ordinal) && one.Remedies.IsEmpty && other.Remedies.IsEmpty && one with { Cells = other.Cells, Remedies = other.Remedies } == other;
+            one.Cells.SequenceEqual(other.Cells, StringComparer.Ordinal) && one.Remedies.IsEmpty && other.Remedies.IsEmpty && one with
+            {
+                Cells = other.Cells,
+                Remedies = other.Remedies
+            } == other;
     }
 }

@@ -38,13 +38,17 @@ public sealed class RuleSet
     /// <summary>Name and date as printed on every sheet, such as <c>us-charter 2026-09</c>.</summary>
     public string Title => Name + " " + Date;
 
-    /// <summary>Height from which a filed level is a flight level [ft]: 14 CFR 91.121(a), from memory; null where each airport has its own transition.</summary>
+    /// <summary>
+    /// Height from which a filed level is a flight level [ft]: 14 CFR 91.121(a), from memory; null where each airport has its own transition.
+    /// </summary>
     public Feet? FlightLevelsFrom { get; }
 
     /// <summary>Paragraph that gives it; empty where there is none.</summary>
     internal string FlightLevelsCite { get; }
 
-    /// <summary>Whether it asks for additional fuel for a failure at the critical point: ICAO Annex 6 Part I, 4.3.6.3 f) and CAT.OP.MPA.181(c), from memory.</summary>
+    /// <summary>
+    /// Whether it asks for additional fuel for a failure at the critical point: ICAO Annex 6 Part I, 4.3.6.3 f) and CAT.OP.MPA.181(c), from memory.
+    /// </summary>
     public bool AsksForAdditional => Name is "icao-annex-6" or "eu-commercial";
 
     /// <summary>Every rule, in file order.</summary>
@@ -82,7 +86,8 @@ public sealed class RuleSet
     public static RuleSet Load(string name)
     {
         var known = Names.FirstOrDefault(candidate => string.Equals(candidate, name.Trim(), StringComparison.OrdinalIgnoreCase))
-            ?? throw new UnknownRuleSetException(name, [.. Names.OrderBy(candidate => NearWords.Distance(candidate, name.Trim().ToLowerInvariant())).ThenBy(candidate => candidate, StringComparer.Ordinal)]);
+            ?? throw new UnknownRuleSetException(name, [.. Names.OrderBy(candidate => NearWords.Distance(candidate, name.Trim().ToLowerInvariant()))
+                .ThenBy(candidate => candidate, StringComparer.Ordinal)]);
         using var json = typeof(RuleSet).Assembly.GetManifestResourceStream(known + ".json")
             ?? throw new InvalidOperationException($"The program was built without its rule file {known}.json");
         return new RuleSet(RuleFileReader.Read(json));
@@ -92,7 +97,8 @@ public sealed class RuleSet
     /// <param name="leg">The leg; an empty rules cell counts as IFR and an empty purpose cell as charter.</param>
     /// <param name="type">Its type; where a fact that a rule depends on is not given, the rule is taken to hold.</param>
     /// <param name="op">The operator.</param>
-    public PlanningRules For(Leg leg, AircraftType type, Operator op) => _planning.GetOrAdd((LegFacts.Of(leg, type), op), static (asked, rules) => rules.PlanningOf(asked.Facts, asked.Operator), this);
+    public PlanningRules For(Leg leg, AircraftType type, Operator op) =>
+        _planning.GetOrAdd((LegFacts.Of(leg, type), op), static (asked, rules) => rules.PlanningOf(asked.Facts, asked.Operator), this);
 
     private PlanningRules PlanningOf(LegFacts facts, Operator op)
     {
@@ -189,7 +195,8 @@ public sealed class RuleSet
                 return own;
             }
 
-            var amount = RuleAmount.Strictest(weights, category) ?? throw new InvalidOperationException($"The rule file has no standard weight for '{category}'");
+            var amount = RuleAmount.Strictest(weights, category)
+                ?? throw new InvalidOperationException($"The rule file has no standard weight for '{category}'");
             sources.Add(amount.Citation + (amount.IsConfirmed ? "" : " (basis to be confirmed)"));
             return amount.Unit == "kg" ? Pounds.FromKilograms(amount.Value) : new Pounds(amount.Value);
         }

@@ -12,7 +12,10 @@ public sealed record StressAnswer
     /// <summary>The week under the scenario.</summary>
     public required CheckedWeek Week { get; init; }
 
-    /// <summary>Legs that fail or cannot be planned by a check that they meet as planned: first what cannot be planned, then what has no margin to compare, then the farthest beyond its limit.</summary>
+    /// <summary>
+    /// Legs that fail or cannot be planned by a check that they meet as planned: first what cannot be planned, then what has no margin to compare, then the
+    /// farthest beyond its limit.
+    /// </summary>
     public required ImmutableArray<StressedLeg> Breaks { get; init; }
 
     /// <summary>Legs that break nothing more and get a caution more, in the same order.</summary>
@@ -42,11 +45,13 @@ public sealed record StressAnswer
 
     private static ImmutableArray<StressedLeg> Worse(CheckedWeek before, CheckedWeek after, Verdict least)
     {
-        var known = before.Legs.SelectMany(leg => leg.Findings.Where(finding => finding.Verdict >= least).Select(finding => (leg.Plan.Key, finding.Check))).ToHashSet();
+        var known = before.Legs.SelectMany(leg => leg.Findings.Where(finding => finding.Verdict >= least).Select(finding => (leg.Plan.Key, finding.Check)))
+            .ToHashSet();
         return
         [
             .. after.Legs
-                .Select(leg => new StressedLeg(leg.Plan, [.. leg.Findings.Where(finding => finding.Verdict == least && !known.Contains((leg.Plan.Key, finding.Check))).OrderBy(Share)]))
+                .Select(leg => new StressedLeg(leg.Plan,
+                    [.. leg.Findings.Where(finding => finding.Verdict == least && !known.Contains((leg.Plan.Key, finding.Check))).OrderBy(Share)]))
                 .Where(leg => !leg.Findings.IsEmpty)
                 .OrderBy(leg => leg.Plan is LegPlan.Unplanned ? 0 : 1)
                 .ThenBy(leg => Share(leg.Findings[0]))

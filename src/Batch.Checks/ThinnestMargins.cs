@@ -10,8 +10,8 @@ public static class ThinnestMargins
 
     /// <summary>The thinnest margins of the legs that pass or have cautions only, thinnest first, one a leg.</summary>
     /// <remarks>
-    /// Margins in different units are compared by their share of the limit. Left out are margins that were chosen (fuel planned to the least that is allowed, full tanks, levels), counts of persons (a full
-    /// cabin is not a thin margin), and what is counted down to a date or to a number of hours.
+    /// Margins in different units are compared by their share of the limit. Left out are margins that were chosen (fuel planned to the least that is allowed,
+    /// full tanks, levels), counts of persons (a full cabin is not a thin margin), and what is counted down to a date or to a number of hours.
     /// </remarks>
     /// <param name="week">The week.</param>
     /// <param name="count">How many at most, 0 or more.</param>

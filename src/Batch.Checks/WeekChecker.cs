@@ -18,7 +18,8 @@ public static class WeekChecker
     {
         var ready = new WeekUnderCheck(week);
         var legs = new CheckedLeg[week.Legs.Length];
-        Parallel.For(0, legs.Length, new ParallelOptions { MaxDegreeOfParallelism = jobs }, index => legs[index] = Check(week.Legs[index], ready, rules, forecasts ?? Forecasts.None));
+        Parallel.For(0, legs.Length, new ParallelOptions { MaxDegreeOfParallelism = jobs },
+            index => legs[index] = Check(week.Legs[index], ready, rules, forecasts ?? Forecasts.None));
         return new CheckedWeek
         {
             Plan = week,
@@ -86,7 +87,9 @@ public static class WeekChecker
 
         var doubts = asked.Missing.IsEmpty
             ? []
-            : new[] { new Ruling(check, new RuleGroup(asked.Unsure), own).NotChecked($"whether {RuleAmount.Cited(asked.Unsure)} applies depends on the {Words.List(asked.Missing)}, which the book does not give", leg.TypeCell("")) };
+            : new[] { new Ruling(check, new RuleGroup(asked.Unsure), own)
+                .NotChecked($"whether {RuleAmount.Cited(asked.Unsure)} applies depends on the {Words.List(asked.Missing)}, which the book does not give",
+                    leg.TypeCell("")) };
         return (asked.Held.IsEmpty ? [] : check.Look(leg, ruling)).Concat(doubts).Concat(notes);
     }
 }

@@ -30,13 +30,15 @@ internal sealed class WeekUnderCheck
     {
     }
 
-    private WeekUnderCheck(PlannedWeek plan, Dictionary<string, CheckSetting> settings, NoticeBoard board, FrozenDictionary<string, ImmutableArray<LoggedDuty>> logged)
+    private WeekUnderCheck(PlannedWeek plan, Dictionary<string, CheckSetting> settings, NoticeBoard board,
+        FrozenDictionary<string, ImmutableArray<LoggedDuty>> logged)
     {
         Plan = plan;
         Board = board;
         _settings = settings;
         _logged = logged;
-        _begins = new Lazy<Instant?>(() => plan.Legs.OfType<LegPlan.Planned>().Select(leg => (Instant?)leg.Times.OffBlocks.InZone(leg.From.Zone).Date.AtStartOfDayInZone(leg.From.Zone).ToInstant()).Min());
+        _begins = new Lazy<Instant?>(() => plan.Legs.OfType<LegPlan.Planned>()
+            .Select(leg => (Instant?)leg.Times.OffBlocks.InZone(leg.From.Zone).Date.AtStartOfDayInZone(leg.From.Zone).ToInstant()).Min());
         _loggedUntil = new Lazy<LocalDate?>(() => LastLogged(plan.Input.Logged, Begins));
         foreach (var leg in plan.Legs)
         {
@@ -109,7 +111,9 @@ internal sealed class WeekUnderCheck
         }
     }
 
-    /// <summary>Start of the first day of the planned week, at its departure; from here on the week itself says what everybody does; null without a planned leg.</summary>
+    /// <summary>
+    /// Start of the first day of the planned week, at its departure; from here on the week itself says what everybody does; null without a planned leg.
+    /// </summary>
     public Instant? Begins
     {
         get
@@ -125,14 +129,17 @@ internal sealed class WeekUnderCheck
     /// <summary>Notices about exactly a subject that hold at an instant.</summary>
     /// <param name="subject">Airport, fix, airway or registration; runways of an airport are left out.</param>
     /// <param name="at">The instant.</param>
-    public IEnumerable<Notice> Notices(string subject, Instant at) => Board.About(subject, at, at).Where(notice => notice.HoldsAt(at) && IsAbout(notice, subject));
+    public IEnumerable<Notice> Notices(string subject, Instant at) => Board.About(subject, at, at)
+        .Where(notice => notice.HoldsAt(at) && IsAbout(notice, subject));
 
     /// <summary>Notices about a runway that hold at an instant: <c>XAND 09</c>, or both directions as <c>XAND 09/27</c>.</summary>
     /// <param name="airport">Airport.</param>
     /// <param name="runway">Designator.</param>
     /// <param name="at">The instant.</param>
     public IEnumerable<Notice> Notices(string airport, string runway, Instant at) => Board.About(airport, at, at)
-        .Where(notice => notice.HoldsAt(at) && !IsAbout(notice, airport) && notice.Subject.Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries).Skip(1).Contains(runway, StringComparer.OrdinalIgnoreCase));
+        .Where(notice => notice.HoldsAt(at)
+            && !IsAbout(notice, airport)
+            && notice.Subject.Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries).Skip(1).Contains(runway, StringComparer.OrdinalIgnoreCase));
 
     /// <summary>Another plan of the same books made ready.</summary>
     /// <param name="plan">The plan; only legs and loads differ.</param>

@@ -55,7 +55,13 @@ public static class Program
                 return ExitStatus.BadInput;
             }
 
-            return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
+            return parsed.Invoke(new InvocationConfiguration
+            {
+                Output = output,
+                Error = errors,
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = null
+            });
         }
         catch (InputException error)
         {
@@ -82,5 +88,6 @@ public static class Program
     }
 
     /// <summary>An empty argument, or an option with nothing after its <c>=</c>: it would mean "all" or "here" where the user named something.</summary>
-    private static bool IsEmpty(string argument) => string.IsNullOrWhiteSpace(argument) || (argument.StartsWith("--", StringComparison.Ordinal) && argument.IndexOf('=', StringComparison.Ordinal) == argument.Length - 1);
+    private static bool IsEmpty(string argument) => string.IsNullOrWhiteSpace(argument)
+        || (argument.StartsWith("--", StringComparison.Ordinal) && argument.IndexOf('=', StringComparison.Ordinal) == argument.Length - 1);
 }

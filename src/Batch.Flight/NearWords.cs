@@ -7,9 +7,10 @@ public static class NearWords
     public const int GreatestDistance = 3;
 
     /// <summary>
-    /// The known words nearest to a word, best first: by edits, then by name (ordinal), so that the order never depends on the order of <paramref name="known"/>.
-    /// Case is ignored in comparing; the spelling of <paramref name="known"/> is given back. At most <see cref="GreatestDistance"/> edits, and for short words
-    /// no more than half their letters (rounded up), else every two-letter word would be near every other. An empty word is near nothing.
+    /// The known words nearest to a word, best first: by edits, then by name (ordinal), so that the order never depends on the order of
+    /// <paramref name="known"/>. Case is ignored in comparing; the spelling of <paramref name="known"/> is given back. At most <see cref="GreatestDistance"/>
+    /// edits, and for short words no more than half their letters (rounded up), else every two-letter word would be near every other. An empty word is near
+    /// nothing.
     /// </summary>
     /// <param name="word">The word as written.</param>
     /// <param name="known">The words it may have meant; repeats are given once.</param>

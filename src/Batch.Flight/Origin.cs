@@ -27,7 +27,8 @@ public sealed class Origin
 
     /// <summary>The cell of a field, such as <c>week.xlsx/Legs/F7</c>; the row where the field has no column; empty for <see cref="None"/>.</summary>
     /// <param name="field">Property name of the field.</param>
-    public string Cell(string field) => Row == 0 ? "" : $"{Sheet}/{_columns.GetValueOrDefault(field, "")}{Row.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
+    public string Cell(string field) =>
+        Row == 0 ? "" : $"{Sheet}/{_columns.GetValueOrDefault(field, "")}{Row.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
 
     /// <summary>Whether the sheet has a column for a field, so that its cell can be named and written.</summary>
     /// <param name="field">Property name of the field.</param>

@@ -22,7 +22,9 @@ public static class CalendarEvents
     /// <param name="week">The run.</param>
     /// <param name="issue">What the person is told.</param>
     public static byte[]? Cancellation(WeekRecord week, CrewIssue issue) =>
-        issue.Dropped.IsEmpty ? null : CalendarFile.Write(Name(issue), week.Operator, week.OperatorMail, CalendarMethod.Cancel, week.MadeAt, [.. Dropped(issue)]);
+        issue.Dropped.IsEmpty
+            ? null
+            : CalendarFile.Write(Name(issue), week.Operator, week.OperatorMail, CalendarMethod.Cancel, week.MadeAt, [.. Dropped(issue)]);
 
     /// <summary>The event of a leg.</summary>
     /// <param name="leg">The leg.</param>
@@ -35,7 +37,9 @@ public static class CalendarEvents
         [
             $"{facts.Key}, {facts.Aircraft}, {facts.From} to {facts.To}",
             leg.Report is { } report ? $"Report {LocalTimes.DayAndClock(LocalTimes.At(report, facts.FromZone))} local time of {facts.From}." : "",
-            isCaptain ? facts.SecondPilot.Length > 0 ? $"You are captain, second pilot {facts.SecondPilot}." : "You are captain." : $"You are second pilot, captain {facts.Captain}.",
+            isCaptain
+                ? facts.SecondPilot.Length > 0 ? $"You are captain, second pilot {facts.SecondPilot}." : "You are captain."
+                : $"You are second pilot, captain {facts.Captain}.",
             string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Passengers: {facts.Passengers}."),
             Aid,
         ];
@@ -51,7 +55,10 @@ public static class CalendarEvents
         };
     }
 
-    /// <summary>The name of a leg's event for one person: it begins with trip, leg and the day of the first issue, and stays when the day changes, because the ledger keeps it.</summary>
+    /// <summary>
+    /// The name of a leg's event for one person: it begins with trip, leg and the day of the first issue, and stays when the day changes, because the ledger
+    /// keeps it.
+    /// </summary>
     internal static string Uid(string person, LegFacts leg, string operatorMail)
     {
         var domain = operatorMail.IndexOf('@', StringComparison.Ordinal) is >= 0 and var at ? operatorMail[(at + 1)..] : "tripbatch";

@@ -3,7 +3,10 @@ using Batch.Post.Calendars;
 namespace Batch.Post;
 
 /// <summary>Writes calendar files: iCalendar, RFC 5545, with the time zones they use.</summary>
-/// <remarks>Written by hand because the library at hand breaks characters outside the basic plane where it folds a line, and gives zones without summer time a yearly change; it reads the files in the tests.</remarks>
+/// <remarks>
+/// Written by hand because the library at hand breaks characters outside the basic plane where it folds a line, and gives zones without summer time a yearly
+/// change; it reads the files in the tests.
+/// </remarks>
 public static class CalendarFile
 {
     /// <summary>Program that made the file, as RFC 5545, 3.7.3 asks.</summary>
@@ -17,7 +20,8 @@ public static class CalendarFile
     /// <param name="method">What the reader is to do.</param>
     /// <param name="stamp">When the file is made.</param>
     /// <param name="events">The events.</param>
-    public static byte[] Write(string name, string organizer, string organizerMail, CalendarMethod method, Instant stamp, IReadOnlyCollection<CalendarEvent> events)
+    public static byte[] Write(string name, string organizer, string organizerMail, CalendarMethod method, Instant stamp,
+        IReadOnlyCollection<CalendarEvent> events)
     {
         var lines = new ContentLines();
         lines.Word("BEGIN", "VCALENDAR");

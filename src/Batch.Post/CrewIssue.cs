@@ -39,5 +39,6 @@ public sealed record CrewIssue
 
     /// <summary>Fingerprint of what the packet says: the same facts for the same person in the same revision give the same.</summary>
     public string Fingerprint => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
-        string.Join('\n', Person.Code.ToUpperInvariant(), Revision.ToString(System.Globalization.CultureInfo.InvariantCulture), Since?.MessageId ?? "", LedgerLines.Text(Legs), LedgerLines.Text(Dropped)))))[..32];
+        string.Join('\n', Person.Code.ToUpperInvariant(), Revision.ToString(System.Globalization.CultureInfo.InvariantCulture), Since?.MessageId ?? "",
+            LedgerLines.Text(Legs), LedgerLines.Text(Dropped)))))[..32];
 }

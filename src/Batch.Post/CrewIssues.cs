@@ -13,7 +13,8 @@ public static class CrewIssues
     {
         var trips = TripRevisions.Of(week, ledger).ToImmutableDictionary(trip => trip.Trip, StringComparer.OrdinalIgnoreCase);
         var known = week.Persons.Select(person => person.Code).ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
-        var gone = ledger.Packets.Where(packet => packet.Outcome == LedgerOutcome.Issued && !known.Contains(packet.Person)).GroupBy(packet => packet.Person, StringComparer.OrdinalIgnoreCase)
+        var gone = ledger.Packets.Where(packet => packet.Outcome == LedgerOutcome.Issued && !known.Contains(packet.Person))
+            .GroupBy(packet => packet.Person, StringComparer.OrdinalIgnoreCase)
             .Select(packets => new PersonRecord { Code = packets.Key, Mail = packets.Last().To });
         return
         [

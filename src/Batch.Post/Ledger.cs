@@ -3,7 +3,8 @@ using Batch.Post.Ledgers;
 namespace Batch.Post;
 
 /// <summary>
-/// What was issued to whom: a text file with one line of JSON for every step, only ever added to. What was meant to be sent is written before it is sent, the outcome after it.
+/// What was issued to whom: a text file with one line of JSON for every step, only ever added to. What was meant to be sent is written before it is sent, the
+/// outcome after it.
 /// </summary>
 public sealed class Ledger
 {

@@ -2,7 +2,9 @@ using Batch.Post.Ledgers;
 
 namespace Batch.Post;
 
-/// <summary>Writes a ledger. It is held alone from opening to closing, so that two runs cannot send at once; every line is on the disk before the method returns.</summary>
+/// <summary>
+/// Writes a ledger. It is held alone from opening to closing, so that two runs cannot send at once; every line is on the disk before the method returns.
+/// </summary>
 public sealed class LedgerPen : IDisposable
 {
     private readonly FileStream _file;
@@ -13,7 +15,9 @@ public sealed class LedgerPen : IDisposable
     /// <summary>The ledger as it stood on opening.</summary>
     public Ledger Ledger { get; }
 
-    /// <summary>Opens a ledger, making the file where there is none. A last line that broke off is taken away: the packet then stands as the whole line before says.</summary>
+    /// <summary>
+    /// Opens a ledger, making the file where there is none. A last line that broke off is taken away: the packet then stands as the whole line before says.
+    /// </summary>
     /// <param name="path">The file.</param>
     /// <param name="clock">Gives the times of the lines.</param>
     /// <exception cref="LedgerException">The file is in use, cannot be written, or is damaged elsewhere than in its last line.</exception>
@@ -68,7 +72,8 @@ public sealed class LedgerPen : IDisposable
     /// <summary>Notes that the server refused a packet.</summary>
     /// <param name="messageId">Message-ID.</param>
     /// <param name="answer">What it said.</param>
-    public void Refuse(string messageId, string answer) => Write(new LedgerLine { What = LedgerLines.Refused, At = Now, MessageId = messageId, Answer = answer });
+    public void Refuse(string messageId, string answer) =>
+        Write(new LedgerLine { What = LedgerLines.Refused, At = Now, MessageId = messageId, Answer = answer });
 
     /// <summary>Closes the file.</summary>
     public void Dispose() => _file.Dispose();

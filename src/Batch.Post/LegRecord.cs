@@ -46,7 +46,8 @@ public sealed record LegRecord
 
     /// <summary>Whether a person flies it.</summary>
     /// <param name="person">Code.</param>
-    public bool IsFlownBy(string person) => string.Equals(Captain, person, StringComparison.OrdinalIgnoreCase) || string.Equals(SecondPilot, person, StringComparison.OrdinalIgnoreCase);
+    public bool IsFlownBy(string person) =>
+        string.Equals(Captain, person, StringComparison.OrdinalIgnoreCase) || string.Equals(SecondPilot, person, StringComparison.OrdinalIgnoreCase);
 
     private static string Text(int number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

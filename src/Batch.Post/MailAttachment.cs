@@ -15,5 +15,6 @@ public sealed record MailAttachment(string Name, string Type, byte[] Content)
     /// <param name="name">Name as the person sees it.</param>
     /// <param name="method">What it asks the reader to do.</param>
     /// <param name="content">Content.</param>
-    public static MailAttachment Calendar(string name, CalendarMethod method, byte[] content) => new(name, $"text/calendar; charset=utf-8; method={(method == CalendarMethod.Cancel ? "CANCEL" : "PUBLISH")}", content);
+    public static MailAttachment Calendar(string name, CalendarMethod method, byte[] content) =>
+        new(name, $"text/calendar; charset=utf-8; method={(method == CalendarMethod.Cancel ? "CANCEL" : "PUBLISH")}", content);
 }

@@ -15,7 +15,10 @@ public sealed record MailTarget
     /// <summary>Port, 1 to 65535.</summary>
     public required int Port { get; init; }
 
-    /// <summary>Whether the host is <c>localhost</c> or a loopback address, so this machine whatever a name server says; only then may the connection be unencrypted or the certificate unknown.</summary>
+    /// <summary>
+    /// Whether the host is <c>localhost</c> or a loopback address, so this machine whatever a name server says; only then may the connection be unencrypted or
+    /// the certificate unknown.
+    /// </summary>
     public required bool IsLoopback { get; init; }
 
     /// <summary>Whether the connection is encrypted from its first byte; else it becomes so by STARTTLS.</summary>
@@ -35,7 +38,8 @@ public sealed record MailTarget
         var isSecure = text.StartsWith("smtps://", StringComparison.OrdinalIgnoreCase);
         var bare = isSecure ? text[8..] : text.StartsWith("smtp://", StringComparison.OrdinalIgnoreCase) ? text[7..] : text;
         var colon = bare.LastIndexOf(':');
-        if (colon <= 0 || !int.TryParse(bare[(colon + 1)..].TrimEnd('/'), NumberStyles.None, CultureInfo.InvariantCulture, out var port) || port is < 1 or > 65535) return null;
+        if (colon <= 0 || !int.TryParse(bare[(colon + 1)..].TrimEnd('/'), NumberStyles.None, CultureInfo.InvariantCulture, out var port) || port is < 1
+            or > 65535) return null;
         var host = bare[..colon].Trim('[', ']');
         if (host.Contains('@', StringComparison.Ordinal) || Uri.CheckHostName(host) == UriHostNameType.Unknown) return null;
         return new MailTarget { Host = host, Port = port, IsLoopback = IsOwn(host), IsEncryptedFromStart = isSecure || port == EncryptedPort };
@@ -44,5 +48,6 @@ public sealed record MailTarget
     /// <summary>Host and port.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Host}:{Port}");
 
-    private static bool IsOwn(string host) => host.Equals("localhost", StringComparison.OrdinalIgnoreCase) || (IPAddress.TryParse(host, out var address) && IPAddress.IsLoopback(address));
+    private static bool IsOwn(string host) =>
+        host.Equals("localhost", StringComparison.OrdinalIgnoreCase) || (IPAddress.TryParse(host, out var address) && IPAddress.IsLoopback(address));
 }

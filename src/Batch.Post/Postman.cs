@@ -3,9 +3,9 @@ using Batch.Post.Mail;
 namespace Batch.Post;
 
 /// <summary>
-/// Sends letters and keeps the ledger. Before a letter is sent it is written down; just before the server is given its end that is written down; after the server's answer
-/// the outcome is. So a run that is stopped anywhere is carried on by the next: only a letter whose end was given and whose answer was never heard may come twice, and
-/// then with the same Message-ID.
+/// Sends letters and keeps the ledger. Before a letter is sent it is written down; just before the server is given its end that is written down; after the
+/// server's answer the outcome is. So a run that is stopped anywhere is carried on by the next: only a letter whose end was given and whose answer was never
+/// heard may come twice, and then with the same Message-ID.
 /// </summary>
 /// <param name="target">The server.</param>
 /// <param name="pen">The ledger.</param>
@@ -13,7 +13,8 @@ namespace Batch.Post;
 public sealed class Postman(MailTarget target, LedgerPen pen, ImmutableArray<TimeSpan> pauses)
 {
     /// <summary>Pauses that outlast a busy server and its grey list's first answer, some two minutes in all.</summary>
-    public static ImmutableArray<TimeSpan> UsualPauses { get; } = [TimeSpan.FromSeconds(2), TimeSpan.FromSeconds(8), TimeSpan.FromSeconds(30), TimeSpan.FromSeconds(90)];
+    public static ImmutableArray<TimeSpan> UsualPauses { get; } =
+        [TimeSpan.FromSeconds(2), TimeSpan.FromSeconds(8), TimeSpan.FromSeconds(30), TimeSpan.FromSeconds(90)];
 
     /// <summary>Told before each pause: why the first letter that is left was not taken, how many are left, and how long the pause is.</summary>
     public Action<string, int, TimeSpan> Waits { get; init; } = (_, _, _) => { };
@@ -29,7 +30,8 @@ public sealed class Postman(MailTarget target, LedgerPen pen, ImmutableArray<Tim
         for (var round = 0; ; round++)
         {
             using (var line = new MailLine(target, pen)) Round(line, rounds, stop);
-            if (rounds.Open.IsEmpty || rounds.IsHopeless || round == pauses.Length || stop.IsCancellationRequested) return rounds.Finish(stop.IsCancellationRequested);
+            if (rounds.Open.IsEmpty || rounds.IsHopeless || round == pauses.Length || stop.IsCancellationRequested)
+                return rounds.Finish(stop.IsCancellationRequested);
             Waits(rounds.Why(rounds.Open[0]), rounds.Open.Length, pauses[round]);
             if (stop.WaitHandle.WaitOne(pauses[round])) return rounds.Finish(isStopped: true);
         }

@@ -14,11 +14,15 @@ public static class TripRevisions
         return
         [
             .. week.Legs.GroupBy(leg => leg.Trip, StringComparer.OrdinalIgnoreCase).OrderBy(trip => trip.Key, StringComparer.Ordinal)
-                .Select(trip => Numbered(issued.Contains(trip.Key) ? Compared(trip.Key, [.. trip], [.. issued[trip.Key]], week) : new TripRevision { Trip = trip.Key, Number = 1 }, [.. trip], [.. unsure[trip.Key]])),
+                .Select(trip => Numbered(
+                    issued.Contains(trip.Key)
+                        ? Compared(trip.Key, [.. trip], [.. issued[trip.Key]], week)
+                        : new TripRevision { Trip = trip.Key, Number = 1 }, [.. trip], [.. unsure[trip.Key]])),
         ];
     }
 
-    private static ILookup<string, (Instant At, IssuedLeg Leg)> Told(WeekRecord week, Ledger ledger, LedgerOutcome outcome) => ledger.Packets.Where(packet => packet.Outcome == outcome)
+    private static ILookup<string, (Instant At, IssuedLeg Leg)> Told(WeekRecord week, Ledger ledger, LedgerOutcome outcome) =>
+        ledger.Packets.Where(packet => packet.Outcome == outcome)
         .SelectMany(packet => packet.Legs.Where(leg => !leg.IsHeld && leg.Facts.OnBlocks > week.MadeAt).Select(leg => (packet.At, Leg: leg)))
         .ToLookup(entry => entry.Leg.Facts.Trip, StringComparer.OrdinalIgnoreCase);
 
@@ -29,7 +33,8 @@ public static class TripRevisions
         var highest = unsure.Select(entry => entry.Leg.TripRevision).DefaultIfEmpty(0).Max();
         if (highest < trip.Number) return trip;
         var now = legs.Select(leg => leg.Facts).OfType<LegFacts>().GroupBy(facts => facts.Leg).ToDictionary(leg => leg.Key, leg => leg.Last());
-        var isSame = unsure.Where(entry => entry.Leg.TripRevision == highest).All(entry => now.TryGetValue(entry.Leg.Facts.Leg, out var facts) && facts == entry.Leg.Facts);
+        var isSame = unsure.Where(entry => entry.Leg.TripRevision == highest)
+            .All(entry => now.TryGetValue(entry.Leg.Facts.Leg, out var facts) && facts == entry.Leg.Facts);
         return trip with { Number = isSame ? highest : highest + 1 };
     }
 
@@ -47,7 +52,16 @@ public static class TripRevisions
         }
 
         var kept = legs.Select(leg => leg.Number).ToHashSet();
-        if (week.IsWhole && !week.Legs.Any(leg => leg.IsNameless)) changes.AddRange(before.Values.Where(was => !kept.Contains(was.Leg)).OrderBy(was => was.Leg).Select(was => $"{was.Key}: {LegWords.Cancelled(was)}."));
-        return new TripRevision { Trip = trip, Number = changes.Count > 0 ? number + 1 : number, Issued = number, IssuedAt = latest.Min(entry => entry.At), Changes = [.. changes] };
+        if (week.IsWhole && !week.Legs.Any(leg => leg.IsNameless))
+            changes.AddRange(before.Values.Where(was => !kept.Contains(was.Leg)).OrderBy(was => was.Leg)
+                .Select(was => $"{was.Key}: {LegWords.Cancelled(was)}."));
+        return new TripRevision
+        {
+            Trip = trip,
+            Number = changes.Count > 0 ? number + 1 : number,
+            Issued = number,
+            IssuedAt = latest.Min(entry => entry.At),
+            Changes = [.. changes]
+        };
     }
 }

@@ -2,7 +2,10 @@ using Batch.Checks;
 
 namespace Batch.Sheets;
 
-/// <summary>What the mail to one person says beside its attachments. Private: it names the person. Made by <see cref="CrewLetters"/>; the sender adds revision, changes, overrides and attachments.</summary>
+/// <summary>
+/// What the mail to one person says beside its attachments. Private: it names the person. Made by <see cref="CrewLetters"/>; the sender adds revision, changes,
+/// overrides and attachments.
+/// </summary>
 public sealed record CrewLetter
 {
     /// <summary>Name of the operator.</summary>
@@ -47,7 +50,9 @@ public sealed record CrewLetter
     /// <summary>What changed since the issue before, one sentence each, such as <c>T101/1: passengers 3 to 4.</c>; empty for the first issue.</summary>
     public ImmutableArray<string> Changes { get; init; } = [];
 
-    /// <summary>The person's trips that are held back, one sentence each, such as <c>T108: Leg 2 fails FUEL-03.</c>; their legs are not among <see cref="Legs"/>.</summary>
+    /// <summary>
+    /// The person's trips that are held back, one sentence each, such as <c>T108: Leg 2 fails FUEL-03.</c>; their legs are not among <see cref="Legs"/>.
+    /// </summary>
     public ImmutableArray<string> Held { get; init; } = [];
 
     /// <summary>Names of the files attached, as the person sees them.</summary>

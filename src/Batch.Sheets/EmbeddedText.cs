@@ -18,5 +18,6 @@ internal static class EmbeddedText
     /// <summary>Names of the embedded files under a folder, in order, without the folder.</summary>
     /// <param name="folder">Folder with a <c>/</c> at its end.</param>
     public static ImmutableArray<string> Names(string folder) =>
-        [.. typeof(EmbeddedText).Assembly.GetManifestResourceNames().Select(name => name.Replace('\\', '/')).Where(name => name.StartsWith(folder, StringComparison.Ordinal)).Select(name => name[folder.Length..]).Order(StringComparer.Ordinal)];
+        [.. typeof(EmbeddedText).Assembly.GetManifestResourceNames().Select(name => name.Replace('\\', '/'))
+            .Where(name => name.StartsWith(folder, StringComparison.Ordinal)).Select(name => name[folder.Length..]).Order(StringComparer.Ordinal)];
 }

@@ -5,7 +5,9 @@ public static class MailBody
 {
     private const string SubjectMark = "Subject:";
 
-    /// <summary>Renders subject and both bodies. Values are escaped in the HTML; in the text each stands on one line, so that no cell can add a line or a header.</summary>
+    /// <summary>
+    /// Renders subject and both bodies. Values are escaped in the HTML; in the text each stands on one line, so that no cell can add a line or a header.
+    /// </summary>
     /// <param name="renderer">The templates.</param>
     /// <param name="letter">What the mail says.</param>
     /// <returns>The mail, or what is wrong in its templates.</returns>
@@ -21,7 +23,8 @@ public static class MailBody
         var first = (end < 0 ? text.Html : text.Html[..end]).Trim();
         var subject = first.StartsWith(SubjectMark, StringComparison.OrdinalIgnoreCase) ? first[SubjectMark.Length..].Trim() : "";
         if (subject.Length == 0)
-            return Failed([new TemplateProblem(SheetModels.MailText, 1, 1, $"The first line must give the subject, such as `{SubjectMark} Your flights`.", "")]);
+            return Failed(
+                [new TemplateProblem(SheetModels.MailText, 1, 1, $"The first line must give the subject, such as `{SubjectMark} Your flights`.", "")]);
         return new RenderedMail { Subject = subject, Html = html.Html, Text = end < 0 ? "" : text.Html[(end + 1)..].TrimStart('\n') };
     }
 

@@ -10,5 +10,6 @@ public sealed record RunFacts
     public required string ToolVersion { get; init; }
 
     /// <summary>How the trips stand to what was issued to the crews, by trip; a trip that is missing was never issued.</summary>
-    public ImmutableSortedDictionary<string, SheetRevision> Revisions { get; init; } = ImmutableSortedDictionary<string, SheetRevision>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
+    public ImmutableSortedDictionary<string, SheetRevision> Revisions { get; init; } =
+        ImmutableSortedDictionary<string, SheetRevision>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
 }

@@ -42,7 +42,9 @@ public static class SheetModels
     /// <param name="hasPdf">Whether the sheets are printed too, so that the board may link to them.</param>
     public static SheetModel Board(CheckedWeek week, RunFacts facts, PaperSize paper, bool hasPdf = true) => BoardModel.Of(week, facts, paper, hasPdf);
 
-    /// <summary>The values of one person's packet, for <see cref="CrewPacket"/>, without page numbers: those follow from the print, see <see cref="WithPages"/>.</summary>
+    /// <summary>
+    /// The values of one person's packet, for <see cref="CrewPacket"/>, without page numbers: those follow from the print, see <see cref="WithPages"/>.
+    /// </summary>
     /// <param name="week">The checked week.</param>
     /// <param name="facts">When and by which version.</param>
     /// <param name="code">Code of the person, as in <see cref="People"/>.</param>
@@ -55,12 +57,15 @@ public static class SheetModels
     /// <exception cref="ArgumentException">These are not the values of a packet.</exception>
     public static SheetModel Cover(SheetModel packet) => KnownPacket(packet) with { Trips = [] };
 
-    /// <summary>Pages on which the places of a packet should begin, from the trip sheets printed on their own: a good guess where each trip begins a page of the packet.</summary>
+    /// <summary>
+    /// Pages on which the places of a packet should begin, from the trip sheets printed on their own: a good guess where each trip begins a page of the packet.
+    /// </summary>
     /// <param name="packet">Made by <see cref="Packet"/>.</param>
     /// <param name="coverPages">Pages before the first trip.</param>
     /// <param name="printed">For a trip the pages of its own sheet, and the page of each place in it; null where it was not printed.</param>
     /// <exception cref="ArgumentException">These are not the values of a packet.</exception>
-    public static ImmutableDictionary<string, int> ExpectedPages(SheetModel packet, int coverPages, Func<string, (int Pages, IReadOnlyDictionary<string, int> Places)?> printed) =>
+    public static ImmutableDictionary<string, int> ExpectedPages(SheetModel packet, int coverPages,
+        Func<string, (int Pages, IReadOnlyDictionary<string, int> Places)?> printed) =>
         KnownPacket(packet).ExpectedPages(coverPages, printed);
 
     /// <summary>The values of a packet with other page numbers.</summary>
@@ -81,7 +86,8 @@ public static class SheetModels
     /// <param name="place">Airport and local day, as in <see cref="Departures"/>.</param>
     /// <param name="paper">Paper size.</param>
     /// <exception cref="ArgumentException">Nothing departs there on that day.</exception>
-    public static SheetModel Load(CheckedWeek week, RunFacts facts, (string Airport, LocalDate Day) place, PaperSize paper) => LoadModel.Of(week, facts, place.Airport, place.Day, paper);
+    public static SheetModel Load(CheckedWeek week, RunFacts facts, (string Airport, LocalDate Day) place, PaperSize paper) =>
+        LoadModel.Of(week, facts, place.Airport, place.Day, paper);
 
     /// <summary>The values of a mail, for <see cref="MailHtml"/> and <see cref="MailText"/>.</summary>
     /// <param name="letter">What the mail says.</param>
@@ -126,14 +132,17 @@ public static class SheetModels
     private static PacketModel Numbered(SheetModel packet)
     {
         var known = KnownPacket(packet);
-        return known.WithPages(known.Contents.Where(trip => !trip.IsHeld).SelectMany(trip => trip.Legs.Select(leg => leg.Anchor).Prepend(trip.Anchor)).Distinct(StringComparer.Ordinal).ToDictionary(place => place, _ => 2));
+        return known.WithPages(known.Contents.Where(trip => !trip.IsHeld).SelectMany(trip => trip.Legs.Select(leg => leg.Anchor).Prepend(trip.Anchor))
+            .Distinct(StringComparer.Ordinal).ToDictionary(place => place, _ => 2));
     }
 
     /// <summary>A later issue with as much in it as can be, so that every value of a mail has an example.</summary>
     private static CrewLetter ExampleLetter(CheckedWeek week, RunFacts facts)
     {
         var letters = CrewLetters.Of(week, facts);
-        var letter = letters.FirstOrDefault(letter => letter.Legs.Any(leg => !leg.Failures.IsEmpty)) ?? letters.FirstOrDefault() ?? new CrewLetter { Operator = week.Plan.Input.Operator.Name, Code = "ABC", Facts = facts };
+        var letter = letters.FirstOrDefault(letter => letter.Legs.Any(leg => !leg.Failures.IsEmpty))
+            ?? letters.FirstOrDefault()
+            ?? new CrewLetter { Operator = week.Plan.Input.Operator.Name, Code = "ABC", Facts = facts };
         return letter with
         {
             Revision = 2,
@@ -145,17 +154,24 @@ public static class SheetModels
 
     /// <summary>Names of the trips of a week, in order.</summary>
     /// <param name="week">The checked week.</param>
-    public static ImmutableArray<string> Trips(CheckedWeek week) => [.. week.Legs.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+    public static ImmutableArray<string> Trips(CheckedWeek week) =>
+        [.. week.Legs.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
-    /// <summary>Codes of the persons who fly in a week, in order; a person whose legs could not be planned is among them, a word that is no code of the Crew sheet is not, unless that sheet is empty.</summary>
+    /// <summary>
+    /// Codes of the persons who fly in a week, in order; a person whose legs could not be planned is among them, a word that is no code of the Crew sheet is
+    /// not, unless that sheet is empty.
+    /// </summary>
     /// <param name="week">The checked week.</param>
     public static ImmutableArray<string> People(CheckedWeek week) =>
-        [.. week.Legs.SelectMany(leg => LegPeople.Crew(leg.Plan)).Where(code => week.Plan.Input.Crew.IsEmpty || week.Plan.Input.Crew.ContainsKey(code)).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)];
+        [.. week.Legs.SelectMany(leg => LegPeople.Crew(leg.Plan)).Where(code => week.Plan.Input.Crew.IsEmpty || week.Plan.Input.Crew.ContainsKey(code))
+            .Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)];
 
     /// <summary>Airports and local days from which something departs, in order of day; a leg whose departure or date could not be read is in none.</summary>
     /// <param name="week">The checked week.</param>
     public static ImmutableArray<(string Airport, LocalDate Day)> Departures(CheckedWeek week) =>
-        [.. week.Legs.Select(leg => DeparturePlace.Of(leg.Plan, week.Plan.Input)).OfType<(string Airport, LocalDate Day)>().Distinct().OrderBy(place => place.Day).ThenBy(place => place.Airport, StringComparer.Ordinal)];
+        [.. week.Legs.Select(leg => DeparturePlace.Of(leg.Plan, week.Plan.Input)).OfType<(string Airport, LocalDate Day)>().Distinct()
+            .OrderBy(place => place.Day).ThenBy(place => place.Airport, StringComparer.Ordinal)];
 
-    private static PacketModel KnownPacket(SheetModel packet) => packet as PacketModel ?? throw new ArgumentException("These are not the values of a packet.", nameof(packet));
+    private static PacketModel KnownPacket(SheetModel packet) =>
+        packet as PacketModel ?? throw new ArgumentException("These are not the values of a packet.", nameof(packet));
 }

@@ -14,12 +14,14 @@ public static class SheetName
 
     // Names that Windows keeps for devices, with any ending: "Naming Files, Paths, and Namespaces", Microsoft, from memory.
     private static readonly FrozenSet<string> Devices =
-        new[] { "CON", "PRN", "AUX", "NUL" }.Concat(Enumerable.Range(0, 10).SelectMany(number => new[] { "COM" + number.ToString(CultureInfo.InvariantCulture), "LPT" + number.ToString(CultureInfo.InvariantCulture) }))
+        new[] { "CON", "PRN", "AUX", "NUL" }.Concat(Enumerable.Range(0, 10)
+            .SelectMany(number => new[] { "COM" + number.ToString(CultureInfo.InvariantCulture), "LPT" + number.ToString(CultureInfo.InvariantCulture) }))
             .ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>
-    /// A name fit for a file on any system: letters, figures, <c>-</c> and <c>_</c> stay, another character becomes <c>~</c> and its hexadecimal code, so that two names never meet unless they differ by
-    /// case alone. A name that a system keeps for a device gets a <c>~</c> at its end; of a very long one the beginning is kept, then <c>~</c> and a hash of the whole.
+    /// A name fit for a file on any system: letters, figures, <c>-</c> and <c>_</c> stay, another character becomes <c>~</c> and its hexadecimal code, so that
+    /// two names never meet unless they differ by case alone. A name that a system keeps for a device gets a <c>~</c> at its end; of a very long one the
+    /// beginning is kept, then <c>~</c> and a hash of the whole.
     /// </summary>
     /// <param name="name">Name of the trip, person or airport.</param>
     public static string Of(string name)
@@ -33,7 +35,8 @@ public static class SheetName
                 file.Append('~').Append(((int)letter).ToString("x4", CultureInfo.InvariantCulture));
         }
         if (file.Length == 0) return "~";
-        if (file.Length > Longest) return file.ToString(0, KeptOfLong) + "~" + Convert.ToHexStringLower(SHA256.HashData(Encoding.Unicode.GetBytes(name)))[..DigitsOfHash];
+        if (file.Length > Longest)
+            return file.ToString(0, KeptOfLong) + "~" + Convert.ToHexStringLower(SHA256.HashData(Encoding.Unicode.GetBytes(name)))[..DigitsOfHash];
         var made = file.ToString();
         return Devices.Contains(made) ? made + "~" : made;
     }

@@ -2,7 +2,9 @@ using NodaTime.Text;
 
 namespace Batch.Sheets;
 
-/// <summary>Where the sheets of a run stand in its folder: paths with forward slashes; those of sheets without the ending, because a sheet is a page and a print.</summary>
+/// <summary>
+/// Where the sheets of a run stand in its folder: paths with forward slashes; those of sheets without the ending, because a sheet is a page and a print.
+/// </summary>
 public static class SheetPaths
 {
     /// <summary>The week board.</summary>

@@ -5,7 +5,10 @@ using Scriban.Syntax;
 
 namespace Batch.Sheets;
 
-/// <summary>Renders templates. A template sees the values of its model and the functions of the house, nothing else: no file, network, process, clock or random value. Safe to share between threads.</summary>
+/// <summary>
+/// Renders templates. A template sees the values of its model and the functions of the house, nothing else: no file, network, process, clock or random value.
+/// Safe to share between threads.
+/// </summary>
 /// <param name="templates">The templates.</param>
 /// <param name="bounds">How much a template may take.</param>
 public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bounds)
@@ -24,7 +27,10 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
     /// <summary>The templates in use.</summary>
     public TemplateFolder Templates => templates;
 
-    /// <summary>Renders one sheet. In HTML every value is written escaped unless it is a picture or marked with <c>raw</c>; in a template that ends in <c>.txt</c> every value is written on one line.</summary>
+    /// <summary>
+    /// Renders one sheet. In HTML every value is written escaped unless it is a picture or marked with <c>raw</c>; in a template that ends in <c>.txt</c> every
+    /// value is written on one line.
+    /// </summary>
     /// <param name="templateName">Name of the template, such as <c>trip-sheet.html</c>.</param>
     /// <param name="model">Its values.</param>
     /// <returns>The page, or what is wrong in the template.</returns>
@@ -50,7 +56,10 @@ public sealed class SheetRenderer(TemplateFolder templates, TemplateBounds bound
         }
     }
 
-    /// <summary>Renders one sheet to find what is wrong in its templates: a name that does not exist is noted and counts as nothing, and the page can be led back to the lines that wrote it.</summary>
+    /// <summary>
+    /// Renders one sheet to find what is wrong in its templates: a name that does not exist is noted and counts as nothing, and the page can be led back to the
+    /// lines that wrote it.
+    /// </summary>
     /// <param name="templateName">Name of the template.</param>
     /// <param name="model">Its values.</param>
     public TracedPage Trace(string templateName, SheetModel model)

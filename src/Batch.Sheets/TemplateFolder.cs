@@ -22,7 +22,10 @@ public sealed class TemplateFolder
     /// <summary>The templates that travel inside the program.</summary>
     public static TemplateFolder Shipped { get; } = new(ShippedTexts(), []);
 
-    /// <summary>Examples of templates in other units and another language, as paths such as <c>examples/german/_fuel.html</c>; each folder under <c>examples</c> is one that <see cref="Over"/> takes.</summary>
+    /// <summary>
+    /// Examples of templates in other units and another language, as paths such as <c>examples/german/_fuel.html</c>; each folder under <c>examples</c> is one
+    /// that <see cref="Over"/> takes.
+    /// </summary>
     public static ImmutableArray<string> Examples { get; } = [.. EmbeddedText.Names(Embedded).Where(name => name.Contains('/', StringComparison.Ordinal))];
 
     /// <summary>The text of an example.</summary>
@@ -44,7 +47,8 @@ public sealed class TemplateFolder
         {
             var name = Path.GetFileName(path);
             var text = Read(path);
-            if (string.IsNullOrWhiteSpace(text) && name[0] != '_' && texts.ContainsKey(name)) throw new IOException($"{path} is empty, or is no file (a pipe or a device); take it away to use the one that is shipped.");
+            if (string.IsNullOrWhiteSpace(text) && name[0] != '_' && texts.ContainsKey(name))
+                throw new IOException($"{path} is empty, or is no file (a pipe or a device); take it away to use the one that is shipped.");
             texts[name] = text.ReplaceLineEndings("\n");
             own.Add(name);
         }
@@ -54,7 +58,8 @@ public sealed class TemplateFolder
 
     /// <summary>Whether a file in a folder is a template, by its name; hidden files, as editors leave them, are not.</summary>
     /// <param name="path">The file.</param>
-    public static bool IsTemplate(string path) => Path.GetFileName(path) is not ['.', ..] && Kinds.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase);
+    public static bool IsTemplate(string path) =>
+        Path.GetFileName(path) is not ['.', ..] && Kinds.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The shipped templates with others in their place, as texts; for tests and previews.</summary>
     /// <param name="texts">Texts by name.</param>
@@ -83,5 +88,7 @@ public sealed class TemplateFolder
     }
 
     private static Dictionary<string, string> ShippedTexts() =>
-        EmbeddedText.Names(Embedded).Where(name => !name.Contains('/', StringComparison.Ordinal) && Kinds.Contains(Path.GetExtension(name), StringComparer.Ordinal)).ToDictionary(name => name, name => EmbeddedText.Read(Embedded + name), StringComparer.Ordinal);
+        EmbeddedText.Names(Embedded)
+            .Where(name => !name.Contains('/', StringComparison.Ordinal) && Kinds.Contains(Path.GetExtension(name), StringComparer.Ordinal))
+            .ToDictionary(name => name, name => EmbeddedText.Read(Embedded + name), StringComparer.Ordinal);
 }

@@ -2,7 +2,9 @@ using Batch.Sheets.Templates;
 
 namespace Batch.Sheets;
 
-/// <summary>Lists everything a template can use: values with type, unit and an example, and functions. Made from the view types themselves, so it cannot fall behind.</summary>
+/// <summary>
+/// Lists everything a template can use: values with type, unit and an example, and functions. Made from the view types themselves, so it cannot fall behind.
+/// </summary>
 public static class TemplateValues
 {
     /// <summary>The values of a model, by their path from the top, in the order of the types; a list is marked with <c>[]</c>.</summary>

@@ -59,7 +59,8 @@ public class FieldBenchmarks
     public double WindTriangleSolve()
     {
         var sum = 0.0;
-        for (var i = 0; i < Count; i++) sum += WindTriangle.Solve(new TrueDegrees(i * 0.36), new Knots(250), new TrueDegrees(270), new Knots(60)).GroundSpeed.Value;
+        for (var i = 0; i < Count; i++)
+            sum += WindTriangle.Solve(new TrueDegrees(i * 0.36), new Knots(250), new TrueDegrees(270), new Knots(60)).GroundSpeed.Value;
         return sum;
     }
 

@@ -4,7 +4,9 @@ using BenchmarkDotNet.Engines;
 
 namespace Batch.Benchmarks;
 
-/// <summary>Trip sheets of three pages to PDF, a week's worth at once. Times and bytes are those of one sheet. Against a browser: <see cref="PaperRace"/>.</summary>
+/// <summary>
+/// Trip sheets of three pages to PDF, a week's worth at once. Times and bytes are those of one sheet. Against a browser: <see cref="PaperRace"/>.
+/// </summary>
 [MemoryDiagnoser]
 [SimpleJob(RunStrategy.Monitoring, launchCount: 1, warmupCount: 1, iterationCount: 5)]
 public class PaperBenchmarks

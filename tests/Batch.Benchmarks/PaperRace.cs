@@ -4,7 +4,10 @@ using Batch.Paper;
 
 namespace Batch.Benchmarks;
 
-/// <summary>The printer against a browser that is already running, on the same HTML in the same minute: in every round each prints the same sheets, so that other work on the machine meets all alike.</summary>
+/// <summary>
+/// The printer against a browser that is already running, on the same HTML in the same minute: in every round each prints the same sheets, so that other work
+/// on the machine meets all alike.
+/// </summary>
 internal static class PaperRace
 {
     private const int Rounds = 20;
@@ -50,7 +53,8 @@ internal static class PaperRace
     private static string Spread(IEnumerable<double> values)
     {
         var sorted = values.Order().ToList();
-        return string.Create(CultureInfo.InvariantCulture, $"{(sorted[(sorted.Count - 1) / 2] + sorted[sorted.Count / 2]) / 2:0.0} ({sorted[0]:0.0} to {sorted[^1]:0.0})");
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{(sorted[(sorted.Count - 1) / 2] + sorted[sorted.Count / 2]) / 2:0.0} ({sorted[0]:0.0} to {sorted[^1]:0.0})");
     }
 
     private static long PeakMegabytes()

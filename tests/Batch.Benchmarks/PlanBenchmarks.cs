@@ -5,8 +5,8 @@ using BenchmarkDotNet.Attributes;
 namespace Batch.Benchmarks;
 
 /// <summary>
-/// One leg of some 180 NM planned on one core: fuel and weight to rest, alternate, runway, load, navigation log and five options (four levels and the backup route), in the
-/// air of twenty places with nine levels each.
+/// One leg of some 180 NM planned on one core: fuel and weight to rest, alternate, runway, load, navigation log and five options (four levels and the backup
+/// route), in the air of twenty places with nine levels each.
 /// </summary>
 [MemoryDiagnoser]
 public class PlanBenchmarks
@@ -24,7 +24,8 @@ public class PlanBenchmarks
         _calm = Planner(hasOptions: true);
         _auto = Planner(hasOptions: true, winds: true, isAuto: true);
         var plan = (LegPlan.Planned)Planner(hasOptions: true, winds: true).PlanChain("ABCDE", static (_, plan) => plan())[0];
-        if (plan.Options.Count(option => !option.IsPlan) != 6) throw new InvalidOperationException($"The leg has {plan.Options.Length} options, not the plan and six more");
+        if (plan.Options.Count(option => !option.IsPlan) != 6)
+            throw new InvalidOperationException($"The leg has {plan.Options.Length} options, not the plan and six more");
     }
 
     /// <summary>The level is written, the air known at twenty places.</summary>
@@ -40,11 +41,13 @@ public class PlanBenchmarks
     public int LegWithAutomaticLevel() => Plan(_auto);
 
     // A planner keeps what it has planned by the very row: it is given rows that it has not seen.
-    private static int Plan(WeekPlanner planner) => planner.With(planner.Week with { Legs = [.. planner.Week.Legs.Select(leg => leg with { })] }).PlanChain("ABCDE", static (_, plan) => plan()).Length;
+    private static int Plan(WeekPlanner planner) => planner.With(planner.Week with { Legs = [.. planner.Week.Legs.Select(leg => leg with { })] })
+        .PlanChain("ABCDE", static (_, plan) => plan()).Length;
 
     private static WeekPlanner Planner(bool hasOptions, bool winds = false, bool isAuto = false)
     {
-        var legs = Enumerable.Range(1, Legs).Select(number => Some.Leg(number, number % 2 == 1 ? "XAND" : "XBEL", number % 2 == 1 ? "XBEL" : "XAND", Some.Noon + Duration.FromHours(3 * number), aboardLb: 300, alternate: "XDUN") with
+        var legs = Enumerable.Range(1, Legs).Select(number => Some.Leg(number, number % 2 == 1 ? "XAND" : "XBEL", number % 2 == 1 ? "XBEL" : "XAND",
+            Some.Noon + Duration.FromHours(3 * number), aboardLb: 300, alternate: "XDUN") with
         {
             Level = isAuto ? null : new Feet(17_000),
             IsLevelAuto = isAuto,
@@ -56,7 +59,12 @@ public class PlanBenchmarks
             Types = week.Types.SetItem("Skua 9", Some.WeekType with
             {
                 Corrections = Some.RunwayType.Corrections,
-                Tables = Some.WeekType.Tables with { Takeoff = Some.RunwayType.Tables.Takeoff, Landing = Some.RunwayType.Tables.Landing, Speeds = Some.RunwayType.Tables.Speeds },
+                Tables = Some.WeekType.Tables with
+                {
+                    Takeoff = Some.RunwayType.Tables.Takeoff,
+                    Landing = Some.RunwayType.Tables.Landing,
+                    Speeds = Some.RunwayType.Tables.Speeds
+                },
             }),
             Airports = week.Airports
                 .SetItem("XAND", week.Airports["XAND"] with { Runways = [Some.Runway("09", 90, 4000), Some.Runway("27", 270, 4000)] })

@@ -15,7 +15,8 @@ internal static class RandomBooks
         try
         {
             var random = RandomWeek.Of(legs, seed);
-            foreach (var book in new[] { Sample.OperatorBook(random.Fleet, random.Pilots, new LocalDate(2026, 11, 16)), Sample.WeekBook(random.Trips, "A random week.") })
+            foreach (var book in new[] { Sample.OperatorBook(random.Fleet, random.Pilots, new LocalDate(2026, 11, 16)),
+                Sample.WeekBook(random.Trips, "A random week.") })
                 CsvFolderWriter.Write(book, Path.Combine(folder, book.Name));
             return BookReader.Read([Path.Combine(folder, "operator"), Path.Combine(folder, "week")]);
         }

@@ -18,7 +18,8 @@ internal sealed class WarmBrowser : IDisposable
     public WarmBrowser()
     {
         var start = new ProcessStartInfo("chromium") { UseShellExecute = false, RedirectStandardError = true, RedirectStandardOutput = true };
-        foreach (var argument in new[] { "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+        foreach (var argument in new[] { "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+            "--disable-component-update", "--disable-sync",
             "--remote-debugging-port=0", "--remote-allow-origins=*", "--user-data-dir=" + _folder, "about:blank" }) start.ArgumentList.Add(argument);
         _process = Process.Start(start) ?? throw new InvalidOperationException("chromium did not start.");
         _process.ErrorDataReceived += (_, _) => { };
@@ -53,7 +54,8 @@ internal sealed class WarmBrowser : IDisposable
         var file = Path.Combine(_folder, "DevToolsActivePort");
         for (var clock = Stopwatch.StartNew(); clock.Elapsed < Patience; Thread.Sleep(50))
         {
-            if (File.Exists(file) && File.ReadAllLines(file) is [var port, ..] && port.Length > 0) return int.Parse(port, System.Globalization.CultureInfo.InvariantCulture);
+            if (File.Exists(file) && File.ReadAllLines(file) is [var port, ..] && port.Length > 0)
+                return int.Parse(port, System.Globalization.CultureInfo.InvariantCulture);
         }
 
         throw new TimeoutException("chromium opened no port.");

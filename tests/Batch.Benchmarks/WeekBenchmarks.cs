@@ -19,7 +19,8 @@ public class WeekBenchmarks
     {
         _week = RandomBooks.Week(Legs, seed: 7);
         var planned = Plan().Legs.Count(leg => leg is LegPlan.Planned);
-        if (_week.Legs.Length != Legs || planned < Legs * 9 / 10) throw new InvalidOperationException(FormattableString.Invariant($"{_week.Legs.Length} legs were read and {planned} planned of {Legs}"));
+        if (_week.Legs.Length != Legs || planned < Legs * 9 / 10)
+            throw new InvalidOperationException(FormattableString.Invariant($"{_week.Legs.Length} legs were read and {planned} planned of {Legs}"));
     }
 
     /// <summary>Planned only.</summary>

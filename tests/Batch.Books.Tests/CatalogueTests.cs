@@ -12,7 +12,8 @@ public sealed class CatalogueTests
         {
             var sheet = ColumnCatalogue.Find(name);
             Assert.NotNull(sheet);
-            Assert.All(rows[0].OfType<string>().Where(header => !own.Contains(header)), header => Assert.Contains(header, sheet.Columns.Select(column => column.Header)));
+            Assert.All(rows[0].OfType<string>().Where(header => !own.Contains(header)),
+                header => Assert.Contains(header, sheet.Columns.Select(column => column.Header)));
         }
     }
 
@@ -39,5 +40,6 @@ public sealed class CatalogueTests
         Assert.Equal(["Altitude", "Direction", "Speed"], Required("Winds"));
     }
 
-    private static IEnumerable<string> Required(string sheet) => ColumnCatalogue.Find(sheet)?.Columns.Where(column => column.IsRequired).Select(column => column.Name) ?? [];
+    private static IEnumerable<string> Required(string sheet) =>
+        ColumnCatalogue.Find(sheet)?.Columns.Where(column => column.IsRequired).Select(column => column.Name) ?? [];
 }

@@ -12,9 +12,12 @@ public sealed class GoodBooksTests
     [Fact]
     public void Good_books_are_read_without_complaint_but_the_note_on_the_unknown_column()
     {
-        Assert.Equal(["columns that are not known here are kept for the templates: Hangar (Y)"], Week.Problems.Select(problem => problem.Text + (problem.State == State.Note ? "" : " " + problem.State + " " + problem.Cell)));
-        Assert.Equal((3, 0, 3, 1, 3, 1, 1), (Week.Legs.Length, Week.BrokenLegs.Length, Week.Manifest.Length, Week.Cargo.Length, Week.Winds.Length, Week.Bulletins.Length, Week.Notices.Length));
-        Assert.Equal((2, 2, 3, 3, 1, 1, 2, 2, 2, 1), (Week.Types.Count, Week.Fleet.Count, Week.Airports.Count, Week.Fixes.Length, Week.Airways.Count, Week.Land.Length, Week.AltitudeGrid.Length, Week.Crew.Count, Week.Logged.Length, Week.CheckSettings.Length));
+        Assert.Equal(["columns that are not known here are kept for the templates: Hangar (Y)"],
+            Week.Problems.Select(problem => problem.Text + (problem.State == State.Note ? "" : " " + problem.State + " " + problem.Cell)));
+        Assert.Equal((3, 0, 3, 1, 3, 1, 1),
+            (Week.Legs.Length, Week.BrokenLegs.Length, Week.Manifest.Length, Week.Cargo.Length, Week.Winds.Length, Week.Bulletins.Length, Week.Notices.Length));
+        Assert.Equal((2, 2, 3, 3, 1, 1, 2, 2, 2, 1), (Week.Types.Count, Week.Fleet.Count, Week.Airports.Count, Week.Fixes.Length, Week.Airways.Count,
+            Week.Land.Length, Week.AltitudeGrid.Length, Week.Crew.Count, Week.Logged.Length, Week.CheckSettings.Length));
     }
 
     [Fact]
@@ -24,7 +27,8 @@ public sealed class GoodBooksTests
         Assert.Equal(new LegKey("T101", 1), leg.Key);
         Assert.Equal(new LocalDateTime(2026, 12, 7, 7, 30), leg.OffBlocksLocal);
         Assert.Equal(Instant.FromUtc(2026, 12, 7, 12, 30), leg.OffBlocks);
-        Assert.Equal(("X-SKUA", "XAND", "XBEL", "XCOR", "", "NORRA V12 TIDES", ""), (leg.Aircraft, leg.From, leg.To, leg.Alternate, leg.SecondAlternate, leg.Route, leg.BackupRoute));
+        Assert.Equal(("X-SKUA", "XAND", "XBEL", "XCOR", "", "NORRA V12 TIDES", ""),
+            (leg.Aircraft, leg.From, leg.To, leg.Alternate, leg.SecondAlternate, leg.Route, leg.BackupRoute));
         Assert.Equal((new Feet(16000), "Normal", FlightRules.Ifr, LegPurpose.Charter), (leg.Level, leg.Setting, leg.Rules, leg.Purpose));
         Assert.Equal(("MOR", "TAN", new FuelPlan.Minimum(new Pounds(200)), new Pounds(800)), (leg.Captain, leg.SecondPilot, leg.FuelPlan, leg.FuelAboard));
         Assert.Equal((Duration.FromMinutes(10), "09", "18L", "early"), (leg.Taxi, leg.DepartureRunway, leg.ArrivalRunway, leg.Remarks));
@@ -69,7 +73,8 @@ public sealed class GoodBooksTests
     {
         var settings = Week.Operator;
         Assert.Equal(("Greywater Air", "XAND", "us-charter"), (settings.Name, settings.HomeBase, settings.RuleSet));
-        Assert.Equal((Duration.FromMinutes(60), Duration.FromMinutes(8), 0.05, new Pounds(50), false), (settings.Report, settings.TaxiOut, settings.Contingency, settings.UpliftRounding, settings.MayUseTableEdge));
+        Assert.Equal((Duration.FromMinutes(60), Duration.FromMinutes(8), 0.05, new Pounds(50), false),
+            (settings.Report, settings.TaxiOut, settings.Contingency, settings.UpliftRounding, settings.MayUseTableEdge));
         Assert.Equal(new Pounds(195), settings.StandardWeights["Adult"]);
         Assert.Equal("slow is smooth", settings.Items["motto"]);
     }
@@ -78,7 +83,8 @@ public sealed class GoodBooksTests
     public void A_type_is_read_with_its_stations_envelopes_and_tables()
     {
         var type = Week.Types["skua 9"];
-        Assert.Equal((EngineKind.Turboprop, 1, FuelKind.JetA1, 6.7, true, new Pounds(9000), CertificationCategory.Commuter), (type.Engine, type.Engines, type.Fuel, type.FuelDensity, type.Pressurised, type.MaximumZeroFuel, type.Certification));
+        Assert.Equal((EngineKind.Turboprop, 1, FuelKind.JetA1, 6.7, true, new Pounds(9000), CertificationCategory.Commuter),
+            (type.Engine, type.Engines, type.Fuel, type.FuelDensity, type.Pressurised, type.MaximumZeroFuel, type.Certification));
         Assert.Equal(0.01, type.Corrections.TakeoffHeadwindPerKnot);
         Assert.Equal(0.2, type.Corrections.TakeoffGrass);
         Assert.Null(type.Corrections.LandingGrass);
@@ -89,7 +95,10 @@ public sealed class GoodBooksTests
         Assert.Equal([9000, 10400], type.Tables.Climb?.Keys(0).ToArray() ?? []);
         Assert.Equal(["VR [kt]"], type.Tables.Speeds["15"].ValueNames.ToArray());
         Assert.Equal(["VREF [kt]"], type.Tables.Speeds["40"].ValueNames.ToArray());
-        Assert.True(type.Tables.Takeoff.ContainsKey("15") && type.Tables.Landing.ContainsKey("40") && type.Tables.Descent is not null && type.Tables.Holding is not null);
+        Assert.True(type.Tables.Takeoff.ContainsKey("15")
+            && type.Tables.Landing.ContainsKey("40")
+            && type.Tables.Descent is not null
+            && type.Tables.Holding is not null);
     }
 
     [Fact]
@@ -97,14 +106,16 @@ public sealed class GoodBooksTests
     {
         Assert.Equal(6100 * 221.5, Week.Fleet["X-SKUA"].BasicEmptyMoment.GetValueOrDefault().Value);
         Assert.Equal(421400, Week.Fleet["X-PLOV"].BasicEmptyMoment.GetValueOrDefault().Value);
-        Assert.Equal((0.02, new LocalDate(2027, 2, 28), true, Duration.FromMinutes(60)), (Week.Fleet["X-SKUA"].BurnBias, Week.Fleet["X-SKUA"].AnnualDue, Week.Fleet["X-SKUA"].AutopilotForOnePilot, Week.Fleet["X-SKUA"].Oxygen));
+        Assert.Equal((0.02, new LocalDate(2027, 2, 28), true, Duration.FromMinutes(60)),
+            (Week.Fleet["X-SKUA"].BurnBias, Week.Fleet["X-SKUA"].AnnualDue, Week.Fleet["X-SKUA"].AutopilotForOnePilot, Week.Fleet["X-SKUA"].Oxygen));
     }
 
     [Fact]
     public void What_the_newer_columns_say_is_read()
     {
         var (skua, plover) = (Week.Fleet["X-SKUA"], Week.Fleet["X-PLOV"]);
-        Assert.Equal((true, new LocalDate(2026, 11, 20), null, null), (skua.QuickDonningMasks, skua.VorCheckedOn, plover.QuickDonningMasks, plover.VorCheckedOn));
+        Assert.Equal((true, new LocalDate(2026, 11, 20), null, null),
+            (skua.QuickDonningMasks, skua.VorCheckedOn, plover.QuickDonningMasks, plover.VorCheckedOn));
         Assert.Equal(["XBEL", "xand"], Week.Logged[0].Airports.ToArray());
         Assert.Empty(Week.Logged[1].Airports);
         Assert.Equal(["with allowances", "", "stated"], Week.Manifest.Select(line => line.WeightBasis));
@@ -115,7 +126,8 @@ public sealed class GoodBooksTests
     {
         var airport = Week.Airports["XAND"];
         Assert.Equal([FuelKind.JetA1, FuelKind.Avgas], (airport.FuelsSold ?? []).ToArray());
-        Assert.Equal((new LocalTime(6, 0), new LocalTime(22, 0), new LocalTime(22, 0), new LocalTime(6, 0)), (airport.Opens, airport.Closes, airport.QuietFrom, airport.QuietTo));
+        Assert.Equal((new LocalTime(6, 0), new LocalTime(22, 0), new LocalTime(22, 0), new LocalTime(6, 0)),
+            (airport.Opens, airport.Closes, airport.QuietFrom, airport.QuietTo));
         Assert.Equal(("ILS", new Feet(200), 800), (airport.ApproachKind, airport.ApproachMinimum, airport.ApproachVisibilityM));
         Assert.Equal(new GeoPoint(42.5, -71.25), Week.Airports["XBEL"].Position);
         Assert.True(Week.Airports["XCOR"].FuelsSold is { IsEmpty: true });
@@ -125,7 +137,8 @@ public sealed class GoodBooksTests
     [Fact]
     public void What_was_flown_is_read_across_midnight()
     {
-        Assert.Equal((Instant.FromUtc(2026, 12, 4, 11, 0), Instant.FromUtc(2026, 12, 4, 20, 15)), (Week.Logged[0].DutyOn.GetValueOrDefault(), Week.Logged[0].DutyOff.GetValueOrDefault()));
+        Assert.Equal((Instant.FromUtc(2026, 12, 4, 11, 0), Instant.FromUtc(2026, 12, 4, 20, 15)),
+            (Week.Logged[0].DutyOn.GetValueOrDefault(), Week.Logged[0].DutyOff.GetValueOrDefault()));
         Assert.Equal(Duration.FromMinutes(210), Week.Logged[1].FlightTime);
         Assert.Equal(Instant.FromUtc(2026, 12, 6, 4, 0), Week.Logged[1].DutyOff);
     }

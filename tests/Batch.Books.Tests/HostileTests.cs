@@ -44,7 +44,8 @@ public sealed class HostileTests
         Assert.Equal("empty.xlsx is empty, or is no file (a pipe or a device)", Refused(folder.File("empty.xlsx")));
         if (OperatingSystem.IsWindows()) return; // has no pipes with the name of a file
         using (var maker = System.Diagnostics.Process.Start("mkfifo", [folder.File("week.xlsx")])) await maker.WaitForExitAsync();
-        Assert.Equal("week.xlsx is empty, or is no file (a pipe or a device)", await Task.Run(() => Refused(folder.File("week.xlsx"))).WaitAsync(TimeSpan.FromSeconds(30)));
+        Assert.Equal("week.xlsx is empty, or is no file (a pipe or a device)",
+            await Task.Run(() => Refused(folder.File("week.xlsx"))).WaitAsync(TimeSpan.FromSeconds(30)));
     }
 
     [Theory]
@@ -53,7 +54,8 @@ public sealed class HostileTests
     public void A_workbook_with_a_password_and_one_of_the_old_format_are_told_apart(string stream, string refusal)
     {
         using var folder = new TempFolder();
-        File.WriteAllBytes(folder.File("week.xlsx"), [0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1, .. new byte[500], .. Encoding.Unicode.GetBytes(stream), .. new byte[500]]);
+        File.WriteAllBytes(folder.File("week.xlsx"),
+            [0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1, .. new byte[500], .. Encoding.Unicode.GetBytes(stream), .. new byte[500]]);
         Assert.Equal(refusal, Refused(folder.File("week.xlsx")));
     }
 
@@ -81,7 +83,8 @@ public sealed class HostileTests
         var path = folder.File("bad.xlsx");
         Gen.Byte.Array[0, 300].Sample(bytes => RefusedOrRead(path, bytes), iter: 100, threads: 1);
         Gen.Int[0, good.Length - 1].Sample(length => RefusedOrRead(path, good[..length]), iter: 60, threads: 1);
-        Gen.Select(Gen.Int[0, good.Length - 1], Gen.Byte).Sample((at, value) => RefusedOrRead(path, [.. good[..at], value, .. good[(at + 1)..]]), iter: 150, threads: 1);
+        Gen.Select(Gen.Int[0, good.Length - 1], Gen.Byte)
+            .Sample((at, value) => RefusedOrRead(path, [.. good[..at], value, .. good[(at + 1)..]]), iter: 150, threads: 1);
     }
 
     [Theory]
@@ -155,10 +158,12 @@ public sealed class HostileTests
         var week = GoodBooks.Week();
         using var folder = new TempFolder();
         var operatorPath = operatorBook.SaveCsv(folder.File("operator"));
-        var sheets = operatorBook.Sheets.Select(sheet => (Book: "operator", sheet.Name, sheet.Rows)).Concat(week.Sheets.Select(sheet => (Book: "week", sheet.Name, sheet.Rows))).ToArray();
+        var sheets = operatorBook.Sheets.Select(sheet => (Book: "operator", sheet.Name, sheet.Rows))
+            .Concat(week.Sheets.Select(sheet => (Book: "week", sheet.Name, sheet.Rows))).ToArray();
         week.SaveCsv(folder.File("week"));
         var before = Counts(BookReader.Read([operatorPath, folder.File("week")]));
-        var places = sheets.SelectMany(sheet => Enumerable.Range(1, sheet.Rows.Count - 1).SelectMany(row => Enumerable.Range(0, sheet.Rows[0].Length).Select(column => (sheet.Book, sheet.Name, sheet.Rows, Row: row, Column: column)))).ToArray();
+        var places = sheets.SelectMany(sheet => Enumerable.Range(1, sheet.Rows.Count - 1).SelectMany(row => Enumerable.Range(0, sheet.Rows[0].Length)
+            .Select(column => (sheet.Book, sheet.Name, sheet.Rows, Row: row, Column: column)))).ToArray();
         var garbage = Gen.OneOf(
             Gen.String[0, 12],
             Gen.Double.Select(number => number.ToString("R", System.Globalization.CultureInfo.InvariantCulture)),
@@ -175,12 +180,14 @@ public sealed class HostileTests
                 rows[row] = whole;
                 (book == "week" ? week : operatorBook).SaveCsv(folder.File(book), only: name);
 
-                // Every row of the Legs sheet is still there, whole or broken; of the sheet itself at most one row is lost (of an envelope or a table the whole of it).
+                // Every row of the Legs sheet is still there, whole or broken; of the sheet itself at most one row is lost (of an envelope or a table the whole
+                // of it).
                 Assert.Equal(3, after.Legs.Length + after.BrokenLegs.Length);
                 Assert.All(after.BrokenLegs, leg => Assert.Contains(leg.Problems, problem => problem.State == State.Fail));
                 if (book != "week") return;
                 var now = Counts(after);
-                for (var i = 0; i < now.Length; i++) Assert.InRange(now[i], before[i] - (Names[i] == name ? 1 : name == "Legs" && Names[i] is "Manifest" or "Cargo" ? 3 : 0), before[i]);
+                for (var i = 0; i < now.Length; i++)
+                    Assert.InRange(now[i], before[i] - (Names[i] == name ? 1 : name == "Legs" && Names[i] is "Manifest" or "Cargo" ? 3 : 0), before[i]);
                 if (name is not "Legs") Assert.Equal(3, after.Legs.Length);
                 else Assert.InRange(after.Legs.Length, 2, 3);
             },
@@ -189,11 +196,13 @@ public sealed class HostileTests
     }
 
     private static readonly string[] Oddities =
-        ["#N/A", "-1", "0", "99999999999999999999", "1/2/2026", "2026-12-07", "24:00", "NaN", "1:99", "é\"'", "=1+1", "\n\n", "1,5", "  ", "FL", "+", "-", "N", "°", "[kg]", "1 lb lb", "9.9e99", "\0", "Z"];
+        ["#N/A", "-1", "0", "99999999999999999999", "1/2/2026", "2026-12-07", "24:00", "NaN", "1:99", "é\"'", "=1+1", "\n\n", "1,5", "  ", "FL", "+", "-", "N",
+            "°", "[kg]", "1 lb lb", "9.9e99", "\0", "Z"];
 
     private static readonly string[] Names = ["Manifest", "Cargo", "Winds", "Bulletins", "Notices"];
 
-    private static int[] Counts(Flight.Week.OperatorWeek week) => [week.Manifest.Length, week.Cargo.Length, week.Winds.Length, week.Bulletins.Length, week.Notices.Length];
+    private static int[] Counts(Flight.Week.OperatorWeek week) =>
+        [week.Manifest.Length, week.Cargo.Length, week.Winds.Length, week.Bulletins.Length, week.Notices.Length];
 
     private static string Refused(string path) => Assert.Throws<BookException>(() => BookReader.Read([path])).Message;
 

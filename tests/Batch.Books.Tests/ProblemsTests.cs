@@ -14,7 +14,8 @@ public sealed class ProblemsTests
         Assert.Equal("XADN is not in Airports; did you mean XAND?", problem.Text);
         Assert.Equal(("XADN", "XAND"), (problem.Read, problem.Expected));
         var broken = Assert.Single(week.BrokenLegs);
-        Assert.Equal((new LegKey("T101", 1), "X-SKUA", "XADN", "XBEL", new LocalDate(2026, 12, 7), "MOR", "TAN"), (broken.Key, broken.Aircraft, broken.From, broken.To, broken.Date.GetValueOrDefault(), broken.Captain, broken.SecondPilot));
+        Assert.Equal((new LegKey("T101", 1), "X-SKUA", "XADN", "XBEL", new LocalDate(2026, 12, 7), "MOR", "TAN"),
+            (broken.Key, broken.Aircraft, broken.From, broken.To, broken.Date.GetValueOrDefault(), broken.Captain, broken.SecondPilot));
         Assert.Contains(problem, broken.Problems);
         Assert.Equal(2, week.Legs.Length);
         Assert.Equal(3, week.Manifest.Length);
@@ -149,7 +150,8 @@ public sealed class ProblemsTests
         var week = GoodBooks.Read((book, _) => book.Set("Airports", 2, "Latitude", "far north"));
         Assert.Equal(State.Fail, Only(week, State.Fail, "operator.xlsx/Airports/C3").State);
         Assert.Equal(3, week.BrokenLegs.Length);
-        Assert.Contains(week.BrokenLegs[0].Problems, problem => problem.Text == "XBEL stands in Airports, but its row could not be read: see operator.xlsx/Airports/3");
+        Assert.Contains(week.BrokenLegs[0].Problems,
+            problem => problem.Text == "XBEL stands in Airports, but its row could not be read: see operator.xlsx/Airports/3");
     }
 
     [Theory]
@@ -247,8 +249,10 @@ public sealed class ProblemsTests
     {
         var week = GoodBooks.Read((operatorBook, book) =>
         {
-            operatorBook.Set("Crew", 1, "Weight", 20).Set("Crew", 2, "Medical until", "soon").Set("Crew", 1, "Types", "Skua 8").Set("Logged", 1, "Crew", "Ida Morrow");
-            for (var row = 1; row <= 3; row++) book.Set("Manifest", row, "Weight", row == 1 ? "x" : 5).Set("Manifest", row, "Category", "pensioner").Set("Manifest", row, "Legs", "9").Set("Manifest", row, "Bags", 1000);
+            operatorBook.Set("Crew", 1, "Weight", 20).Set("Crew", 2, "Medical until", "soon").Set("Crew", 1, "Types", "Skua 8")
+                .Set("Logged", 1, "Crew", "Ida Morrow");
+            for (var row = 1; row <= 3; row++) book.Set("Manifest", row, "Weight", row == 1 ? "x" : 5).Set("Manifest", row, "Category", "pensioner")
+                .Set("Manifest", row, "Legs", "9").Set("Manifest", row, "Bags", 1000);
             book.Set("Legs", 1, "Captain", "Per Tanner").Set("Legs", 2, "Second pilot", "Morrow");
         });
         Assert.True(week.Problems.Length > 15);
@@ -265,7 +269,8 @@ public sealed class ProblemsTests
             book.Set("Notices", 1, "Effect", "gone").Set("Legs", 3, "To", "XCRO").Set("Legs", 1, "Level", "low").Set("Legs", 1, "From", "XNAD");
         });
         Assert.Equal(
-            ["operator.xlsx/Types/B2", "operator.xlsx/Types/G2", "operator.xlsx/Types/G3", "operator.xlsx/Crew/C2", "week.xlsx/Legs/F2", "week.xlsx/Legs/L2", "week.xlsx/Legs/G4", "week.xlsx/Notices/D2"],
+            ["operator.xlsx/Types/B2", "operator.xlsx/Types/G2", "operator.xlsx/Types/G3", "operator.xlsx/Crew/C2", "week.xlsx/Legs/F2", "week.xlsx/Legs/L2",
+                "week.xlsx/Legs/G4", "week.xlsx/Notices/D2"],
             week.Problems.Where(problem => problem.State == State.Fail).Select(problem => problem.Cell));
     }
 
@@ -275,7 +280,8 @@ public sealed class ProblemsTests
     [InlineData("operator", "Checks", 1, "State", "failing", 3)]
     [InlineData("week", "Notices", 1, "Effect", "runway closd", 3)]
     [InlineData("week", "Notices", 1, "To", "later", 3)]
-    public void A_limit_or_a_closure_that_cannot_be_read_puts_the_legs_it_may_touch_in_doubt(string bookName, string sheet, int row, string column, object value, int legs)
+    public void A_limit_or_a_closure_that_cannot_be_read_puts_the_legs_it_may_touch_in_doubt(
+        string bookName, string sheet, int row, string column, object value, int legs)
     {
         var cell = "";
         var week = GoodBooks.Read((operatorBook, weekBook) =>

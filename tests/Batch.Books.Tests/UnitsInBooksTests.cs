@@ -13,7 +13,8 @@ public sealed class UnitsInBooksTests
             book["Manifest"][0][4] = "Weight [kg]";
             book.Set("Manifest", 1, "Weight", 90).Set("Manifest", 3, "Weight", "70 lb");
             operatorBook["Runways"][0][3] = "TORA (m)";
-            operatorBook.Set("Runways", 1, "TORA (m)", 1500).Set("Runways", 2, "TORA (m)", 1500).Set("Runways", 3, "TORA (m)", 1200).Set("Runways", 4, "TORA (m)", "4000 ft");
+            operatorBook.Set("Runways", 1, "TORA (m)", 1500).Set("Runways", 2, "TORA (m)", 1500).Set("Runways", 3, "TORA (m)", 1200)
+                .Set("Runways", 4, "TORA (m)", "4000 ft");
         });
         Assert.Equal(90 / 0.45359237, week.Manifest[0].Weight.GetValueOrDefault().Value, 1e-9);
         Assert.Equal(70, week.Manifest[2].Weight.GetValueOrDefault().Value);
@@ -54,7 +55,8 @@ public sealed class UnitsInBooksTests
     {
         var week = GoodBooks.Read((operatorBook, book) =>
         {
-            operatorBook.Add("Operator", "Weight unit", "kg").Add("Operator", "Fuel unit", "USG").Add("Operator", "Temperature unit", "°F").Add("Operator", "Speed unit", "km/h").Add("Operator", "Altitude unit", "m");
+            operatorBook.Add("Operator", "Weight unit", "kg").Add("Operator", "Fuel unit", "USG").Add("Operator", "Temperature unit", "°F")
+                .Add("Operator", "Speed unit", "km/h").Add("Operator", "Altitude unit", "m");
             book["Manifest"][0][4] = "Weight";
             book.Set("Manifest", 1, "Weight", 90).Set("Manifest", 3, "Weight", 30);
             book["Legs"][0][18] = "Fuel aboard";

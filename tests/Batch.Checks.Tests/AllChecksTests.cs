@@ -10,7 +10,8 @@ public sealed partial class AllChecksTests
     [Fact]
     public void Every_check_class_is_listed_once()
     {
-        var classes = typeof(AllChecks).Assembly.GetTypes().Where(type => type.IsClass && typeof(ICheck).IsAssignableFrom(type)).Select(type => type.Name).Order(StringComparer.Ordinal);
+        var classes = typeof(AllChecks).Assembly.GetTypes().Where(type => type.IsClass && typeof(ICheck).IsAssignableFrom(type)).Select(type => type.Name)
+            .Order(StringComparer.Ordinal);
         Assert.Equal(classes, AllChecks.List.Select(check => check.GetType().Name).Order(StringComparer.Ordinal));
         Assert.All(AllChecks.List, check => Assert.True(check.GetType().IsSealed));
     }
@@ -27,7 +28,8 @@ public sealed partial class AllChecksTests
     {
         var rules = RuleSet.Load("us-charter").ByCheck;
         string[] actors = ["dispatcher", "captain", "chief pilot", "maintenance", "ramp"];
-        // Only ICAO names holding fuel without an alternate, and only the European rules a flight duty period, duty in days, a rest by the duty before and a recovery rest.
+        // Only ICAO names holding fuel without an alternate, and only the European rules a flight duty period, duty in days, a rest by the duty before and a
+        // recovery rest.
         Assert.All(AllChecks.List.Where(check => check.Id is not ("FUEL-05" or "CREW-13" or "CREW-14" or "CREW-15" or "CREW-16")), check =>
         {
             Assert.NotEmpty(check.Title);
@@ -42,13 +44,15 @@ public sealed partial class AllChecksTests
     [Fact]
     public void Every_value_to_set_is_an_amount_of_a_rule_file() => Assert.All(
         AllChecks.List.SelectMany(check => check.Tunable.Select(part => (check.Id, Part: part))),
-        tunable => Assert.Contains(RuleSet.Names.SelectMany(name => RuleSet.Load(name).ByCheck[tunable.Id]), rule => rule.Part == tunable.Part && rule.Value is not null));
+        tunable => Assert.Contains(
+            RuleSet.Names.SelectMany(name => RuleSet.Load(name).ByCheck[tunable.Id]), rule => rule.Part == tunable.Part && rule.Value is not null));
 
     [Fact]
     public void No_finding_of_a_good_leg_names_a_person()
     {
         var plan = SomePlans.Planned();
-        Assert.DoesNotContain(WeekChecker.CheckLeg(plan, SomePlans.Week(plan), RuleSet.Load("us-charter")).Findings, finding => finding.Text.Contains("Some Pilot", StringComparison.Ordinal));
+        Assert.DoesNotContain(WeekChecker.CheckLeg(plan, SomePlans.Week(plan), RuleSet.Load("us-charter")).Findings,
+            finding => finding.Text.Contains("Some Pilot", StringComparison.Ordinal));
     }
 
     /// <summary>The table in the room's page is written from the checks; UPDATE_SAMPLES=1 rewrites it.</summary>
@@ -78,8 +82,10 @@ public sealed partial class AllChecksTests
             var set = new[] { "us-charter", "eu-commercial", "icao-annex-6" }.First(name => RuleSet.Load(name).ByCheck[check.Id].Any());
             var rules = RuleSet.Load(set).ByCheck[check.Id].Where(rule => rule.Part != Ruling.NotLookedAt).ToList();
             var cited = RuleAmount.Cited(rules) + (set == "us-charter" ? "" : $" ({set})");
-            var states = rules.Select(rule => Ruling.StateOf([rule])).Distinct().OrderDescending().Select(state => state.ToString().ToUpperInvariant() switch { "FAIL" => "fail", "CAUTION" => "caution", _ => "note" });
-            table.Append(System.Globalization.CultureInfo.InvariantCulture, $"| {check.Id} | {check.Title} | {string.Join("; ", check.Needs)} | {cited} | {string.Join(" or ", states)} | {check.Actor} | {string.Join(" / ", check.Tunable)} |\n");
+            var states = rules.Select(rule => Ruling.StateOf([rule])).Distinct().OrderDescending()
+                .Select(state => state.ToString().ToUpperInvariant() switch { "FAIL" => "fail", "CAUTION" => "caution", _ => "note" });
+            table.Append(System.Globalization.CultureInfo.InvariantCulture,
+                $"| {check.Id} | {check.Title} | {string.Join("; ", check.Needs)} | {cited} | {string.Join(" or ", states)} | {check.Actor} | {string.Join(" / ", check.Tunable)} |\n");
         }
 
         return table.ToString();

@@ -19,7 +19,8 @@ public sealed class EveryKindOfLegTests
         foreach (var plan in Legs())
         {
             var week = SomePlans.Week(plan);
-            foreach (var forecasts in new[] { Forecasts.None, Ask.Fair("XAND", "XBEL", "XDUN"), Ask.Forecast("XAND", 100, 300).And(Ask.Forecast("XBEL", 100, 300)) })
+            foreach (var forecasts in new[] { Forecasts.None, Ask.Fair("XAND", "XBEL", "XDUN"), Ask.Forecast("XAND", 100, 300)
+                .And(Ask.Forecast("XBEL", 100, 300)) })
             {
                 var answers = WeekChecker.CheckLeg(plan, week, set, forecasts).Findings;
                 Assert.Equal(ids, answers.Select(answer => answer.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));

@@ -10,7 +10,8 @@ namespace Batch.Checks.Tests;
 public sealed class RemedyFinderTests
 {
     private static readonly ImmutableDictionary<string, string> Columns = ImmutableDictionary<string, string>.Empty
-        .Add(nameof(Leg.OffBlocks), "D").Add("Date", "C").Add(nameof(Leg.Aircraft), "E").Add(nameof(Leg.FuelPlan), "M").Add(nameof(Leg.Level), "J").Add(nameof(Leg.Captain), "K").Add(nameof(Leg.Alternate), "H");
+        .Add(nameof(Leg.OffBlocks), "D").Add("Date", "C").Add(nameof(Leg.Aircraft), "E").Add(nameof(Leg.FuelPlan), "M").Add(nameof(Leg.Level), "J")
+            .Add(nameof(Leg.Captain), "K").Add(nameof(Leg.Alternate), "H");
 
     [Fact]
     public void A_written_amount_of_fuel_that_is_short_becomes_the_minimum_at_its_cell()
@@ -27,7 +28,8 @@ public sealed class RemedyFinderTests
     public void A_sheet_without_the_column_gets_the_words_and_no_changes()
     {
         var finding = Failures(Week(fuel: 320, Columns.Remove(nameof(Leg.FuelPlan)))).First(finding => finding.Check == "FUEL-03");
-        Assert.Contains(finding.Remedies, remedy => remedy.Changes.IsEmpty && remedy.Text.Contains("has no column for it yet: minimum", StringComparison.Ordinal));
+        Assert.Contains(finding.Remedies,
+            remedy => remedy.Changes.IsEmpty && remedy.Text.Contains("has no column for it yet: minimum", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -69,11 +71,17 @@ public sealed class RemedyFinderTests
         week = week with
         {
             Legs = [minimum with { FuelPlan = new FuelPlan.Amount(needed) }],
-            Types = week.Types.SetItems(week.Types.Select(pair => KeyValuePair.Create(pair.Key, pair.Value with { UsableFuel = new Pounds(needed.Value - 60) }))),
+            Types = week.Types.SetItems(
+                week.Types.Select(pair => KeyValuePair.Create(pair.Key, pair.Value with { UsableFuel = new Pounds(needed.Value - 60) }))),
         };
-        const string stop = "Land at XCOR for fuel, which adds 67 min: a leg XAND-XCOR and a leg XCOR-XBEL, off blocks 13:16 there, direct and with minimum fuel";
+        const string stop =
+            "Land at XCOR for fuel, which adds 67 min: a leg XAND-XCOR and a leg XCOR-XBEL, off blocks 13:16 there, direct and with minimum fuel";
         Assert.Equal(stop, Assert.Single(Assert.Single(Failures(week)).Remedies).Text);
-        var abroad = week with { Airports = week.Airports.SetItems(new[] { "XAND", "XBEL" }.Select(ident => KeyValuePair.Create(ident, week.Airports[ident] with { Country = "Here" }))) };
+        var abroad = week with
+        {
+            Airports = week.Airports.SetItems(new[] { "XAND", "XBEL" }
+            .Select(ident => KeyValuePair.Create(ident, week.Airports[ident] with { Country = "Here" })))
+        };
         Assert.Equal(stop + "; then look at ADM-03 of leg T1/1, ADM-03 of the added leg", Assert.Single(Assert.Single(Failures(abroad)).Remedies).Text);
     }
 
@@ -81,12 +89,14 @@ public sealed class RemedyFinderTests
     [Fact]
     public void A_takeoff_alternate_too_far_off_is_replaced_by_one_that_is_near()
     {
-        static Airport Equipped(Airport airport) => airport with { ApproachKind = "ILS", ApproachMinimum = new Feet(200), ApproachVisibilityM = 800, TakeoffVisibilityM = 400 };
+        static Airport Equipped(Airport airport) =>
+            airport with { ApproachKind = "ILS", ApproachMinimum = new Feet(200), ApproachVisibilityM = 800, TakeoffVisibilityM = 400 };
         var week = Week(fuel: 1200, Columns.Add(nameof(Leg.TakeoffAlternate), "P"));
         week = week with
         {
             Legs = [week.Legs[0] with { TakeoffAlternate = "XFAR" }, .. week.Legs[1..]],
-            Airports = week.Airports.SetItems(week.Airports.Values.Append(Some.Airport("XFAR", 26, -40, 0)).Select(airport => KeyValuePair.Create(airport.Ident, Equipped(airport)))),
+            Airports = week.Airports.SetItems(week.Airports.Values.Append(Some.Airport("XFAR", 26, -40, 0))
+                .Select(airport => KeyValuePair.Create(airport.Ident, Equipped(airport)))),
         };
         var forecasts = Ask.Fair("XBEL", "XCOR", "XDUN", "XFAR").And(Ask.Forecast("XAND", 100, 600));
         var (finder, planned) = Finder(week, forecasts);
@@ -117,8 +127,10 @@ public sealed class RemedyFinderTests
     public void Fuel_in_a_remedy_is_written_with_its_thousands_apart()
     {
         var leg = Week(fuel: 4500).Legs[0];
-        Assert.StartsWith("Plan leg T1/1 with the minimum fuel of the rules instead of 4,500 lb", FuelEdits.Minimum(leg, new Pounds(4500)).Text, StringComparison.Ordinal);
-        Assert.StartsWith("Plan leg T1/1 with 2,790 lb of fuel instead of 4,500 lb", FuelEdits.Amount(leg, new Pounds(2790), new Pounds(4500)).Text, StringComparison.Ordinal);
+        Assert.StartsWith("Plan leg T1/1 with the minimum fuel of the rules instead of 4,500 lb", FuelEdits.Minimum(leg, new Pounds(4500)).Text,
+            StringComparison.Ordinal);
+        Assert.StartsWith("Plan leg T1/1 with 2,790 lb of fuel instead of 4,500 lb", FuelEdits.Amount(leg, new Pounds(2790), new Pounds(4500)).Text,
+            StringComparison.Ordinal);
     }
 
     // With 9,900 lb empty the leg is over the 10,000 lb of the climb table whatever is left behind; the other aircraft of the type is as light as before.
@@ -130,7 +142,8 @@ public sealed class RemedyFinderTests
         week = week with
         {
             Operator = week.Operator with { MayUseTableEdge = false },
-            Fleet = week.Fleet.SetItem(usual.Registration, usual with { BasicEmptyWeight = new Pounds(9900) }).Add("X-FREE", usual with { Registration = "X-FREE" }),
+            Fleet = week.Fleet.SetItem(usual.Registration, usual with { BasicEmptyWeight = new Pounds(9900) })
+                .Add("X-FREE", usual with { Registration = "X-FREE" }),
         };
         var (finder, planned) = Finder(week);
         Assert.Equal(LegState.Unplanned, planned.Legs[0].State);
@@ -169,7 +182,9 @@ public sealed class RemedyFinderTests
     {
         var (finder, planned) = Finder(week);
         Assert.All(planned.Legs, leg => Assert.True(leg.Plan is LegPlan.Planned, leg.Plan is LegPlan.Unplanned unplanned ? unplanned.Why : ""));
-        Assert.True(finder.Failing.Length > 0, string.Join('\n', planned.Legs.SelectMany(leg => leg.Findings).Where(finding => finding.Verdict != Verdict.Pass).Select(finding => finding.Check + " " + finding.Verdict + " " + finding.Text)));
+        Assert.True(finder.Failing.Length > 0, string.Join('\n',
+            planned.Legs.SelectMany(leg => leg.Findings).Where(finding => finding.Verdict != Verdict.Pass)
+                .Select(finding => finding.Check + " " + finding.Verdict + " " + finding.Text)));
         return [.. finder.Failing.SelectMany(leg => finder.Find(leg).Findings).Where(finding => finding.Verdict == Verdict.Fail)];
     }
 

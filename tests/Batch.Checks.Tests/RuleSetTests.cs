@@ -44,7 +44,8 @@ public sealed class RuleSetTests
     }
 
     [Fact]
-    public void An_empty_name_lists_what_there_is() => Assert.StartsWith("No rule set is named; there are ", Assert.Throws<UnknownRuleSetException>(() => RuleSet.Load(" ")).Message, StringComparison.Ordinal);
+    public void An_empty_name_lists_what_there_is() => Assert.StartsWith("No rule set is named; there are ",
+        Assert.Throws<UnknownRuleSetException>(() => RuleSet.Load(" ")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Case_does_not_matter() => Assert.Equal("us-charter", RuleSet.Load(" US-Charter ").Name);
@@ -53,7 +54,8 @@ public sealed class RuleSetTests
     public void A_charter_leg_under_instrument_rules_must_meet_both_parts()
     {
         var fuel = For("us-charter").Fuel;
-        Assert.Equal((Duration.FromMinutes(45), Duration.FromMinutes(45), ReserveBasis.Cruise), (fuel.FinalReserveDay, fuel.FinalReserveNight, fuel.FinalReserveBasis));
+        Assert.Equal((Duration.FromMinutes(45), Duration.FromMinutes(45), ReserveBasis.Cruise),
+            (fuel.FinalReserveDay, fuel.FinalReserveNight, fuel.FinalReserveBasis));
         Assert.Equal("14 CFR 91.167(a)(3); 14 CFR 135.223(a)(3)", fuel.FinalReserveCitation);
         Assert.Equal("14 CFR 91.169(b); 14 CFR 135.223(b)", fuel.AlternateCitation);
         Assert.Equal((0, Duration.Zero, Duration.Zero), (fuel.ContingencyFraction, fuel.ContingencyFloor, fuel.WithoutAlternateHold));
@@ -75,7 +77,8 @@ public sealed class RuleSetTests
 
     [Fact]
     public void Empty_cells_are_planned_as_the_stricter() =>
-        Assert.Equal("14 CFR 91.167(a)(3); 14 CFR 135.223(a)(3)", For("us-charter", leg: leg => leg with { Rules = null, Purpose = null }).Fuel.FinalReserveCitation);
+        Assert.Equal("14 CFR 91.167(a)(3); 14 CFR 135.223(a)(3)",
+            For("us-charter", leg: leg => leg with { Rules = null, Purpose = null }).Fuel.FinalReserveCitation);
 
     [Theory]
     [InlineData("icao-annex-6", EngineKind.Turboprop, 30, ReserveBasis.Holding)]
@@ -96,7 +99,8 @@ public sealed class RuleSetTests
         var icao = For("icao-annex-6").Fuel;
         Assert.Equal((0.05, 5, 15), (icao.ContingencyFraction, icao.ContingencyFloor.TotalMinutes, icao.WithoutAlternateHold.TotalMinutes));
         Assert.Equal(0.05, For("icao-annex-6", op: Plain with { Contingency = 0.03 }).Fuel.ContingencyFraction);
-        Assert.Equal((0.08, "operator's contingency"), (For("icao-annex-6", op: Plain with { Contingency = 0.08 }).Fuel.ContingencyFraction, For("icao-annex-6", op: Plain with { Contingency = 0.08 }).Fuel.ContingencyCitation));
+        Assert.Equal((0.08, "operator's contingency"), (For("icao-annex-6", op: Plain with { Contingency = 0.08 }).Fuel.ContingencyFraction,
+            For("icao-annex-6", op: Plain with { Contingency = 0.08 }).Fuel.ContingencyCitation));
         Assert.Equal(0.05, For("us-charter", op: Plain with { Contingency = 0.05 }).Fuel.ContingencyFraction);
     }
 
@@ -116,7 +120,8 @@ public sealed class RuleSetTests
         var own = Plain with { StandardWeights = Plain.StandardWeights.Add("adult", new Pounds(180)) };
         var weights = For("us-charter", op: own).Weights;
         Assert.Equal((180, 205, 210), (weights.Adult.Value, weights.Man.Value, weights.Pilot.Value));
-        Assert.StartsWith("operator's own standard weights; AC 120-27E (cancelled 2019), winter (basis to be confirmed)", weights.Source, StringComparison.Ordinal);
+        Assert.StartsWith("operator's own standard weights; AC 120-27E (cancelled 2019), winter (basis to be confirmed)", weights.Source,
+            StringComparison.Ordinal);
         var europe = For("eu-commercial").Weights;
         Assert.Equal(96, europe.Adult.Kilograms, 9);
         Assert.Equal(85, europe.Pilot.Kilograms, 9);

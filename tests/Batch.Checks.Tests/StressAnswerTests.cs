@@ -33,7 +33,8 @@ public sealed class StressAnswerTests
     public void A_leg_that_only_gets_a_caution_more_is_named_apart()
     {
         var plan = Heavy(1, 8000);
-        var answer = StressAnswer.Of(Hot, Checked(plan), Checked(plan with { Type = plan.Type with { MaximumRamp = null }, Aircraft = plan.Aircraft with { DeferredItems = "a lamp" } }), 5);
+        var answer = StressAnswer.Of(Hot, Checked(plan),
+            Checked(plan with { Type = plan.Type with { MaximumRamp = null }, Aircraft = plan.Aircraft with { DeferredItems = "a lamp" } }), 5);
         Assert.Empty(answer.Breaks);
         Assert.Equal("ACFT-03", Assert.Single(Assert.Single(answer.Cautions).Findings).Check);
     }
@@ -45,5 +46,6 @@ public sealed class StressAnswerTests
         return (number % 2 == 1 ? plan : plan.Between("XBEL", "XAND")).Later(Duration.FromHours(30 * (number - 1)));
     }
 
-    private static CheckedWeek Checked(params LegPlan[] legs) => WeekChecker.Check(SomePlans.Week(legs), RuleSet.Load("us-charter"), Ask.Fair("XAND", "XBEL", "XDUN"));
+    private static CheckedWeek Checked(params LegPlan[] legs) =>
+        WeekChecker.Check(SomePlans.Week(legs), RuleSet.Load("us-charter"), Ask.Fair("XAND", "XBEL", "XDUN"));
 }

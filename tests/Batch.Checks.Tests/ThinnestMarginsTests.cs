@@ -22,7 +22,8 @@ public sealed class ThinnestMarginsTests
     {
         var plan = SomePlans.Planned();
         Assert.Contains(Checked(plan).Legs[0].Findings, finding => finding is { Check: "FUEL-03", Margin: 0 });
-        Assert.DoesNotContain(ThinnestMargins.Of(Checked(plan), 5), margin => margin.Finding.Check.StartsWith("FUEL", StringComparison.Ordinal) || margin.Finding.Unit == "persons");
+        Assert.DoesNotContain(ThinnestMargins.Of(Checked(plan), 5),
+            margin => margin.Finding.Check.StartsWith("FUEL", StringComparison.Ordinal) || margin.Finding.Unit == "persons");
         Assert.Empty(ThinnestMargins.Of(Checked(AtTakeoff(plan, 9001)), 5));
     }
 
@@ -34,7 +35,8 @@ public sealed class ThinnestMarginsTests
         Assert.Equal(finding.Margin / 10, finding.Share);
     }
 
-    private static CheckedWeek Checked(params LegPlan[] legs) => WeekChecker.Check(SomePlans.Week(legs), RuleSet.Load("us-charter"), Ask.Fair("XAND", "XBEL", "XDUN"));
+    private static CheckedWeek Checked(params LegPlan[] legs) =>
+        WeekChecker.Check(SomePlans.Week(legs), RuleSet.Load("us-charter"), Ask.Fair("XAND", "XBEL", "XDUN"));
 
     private static LegPlan.Planned AtTakeoff(LegPlan.Planned plan, double lb) => plan with
     {

@@ -16,17 +16,21 @@ public sealed class WeekCheckerTests
         var leg = WeekChecker.CheckLeg(plan, SomePlans.Week(plan), RuleSet.Load(rules), Ask.Fair("XAND", "XBEL", "XDUN"));
         // ICAO leaves the limits of flight time, duty and rest to the State: each says so until the Checks sheet gives a number.
         string[] left = rules == "icao-annex-6" ? ["CREW-01", "CREW-02", "CREW-03", "CREW-14"] : [];
-        Assert.Equal(left, leg.Findings.Where(finding => finding.Verdict == Verdict.NotChecked && finding.Text.Contains("for the State of the operator to set", StringComparison.Ordinal)).Select(finding => finding.Check));
-        Assert.Empty(leg.Findings.Where(finding => finding.Verdict > Verdict.NotApplicable && !left.Contains(finding.Check)).Select(finding => finding.Check + ": " + finding.Text));
+        Assert.Equal(left, leg.Findings.Where(finding => finding.Verdict == Verdict.NotChecked
+            && finding.Text.Contains("for the State of the operator to set", StringComparison.Ordinal)).Select(finding => finding.Check));
+        Assert.Empty(leg.Findings.Where(finding => finding.Verdict > Verdict.NotApplicable && !left.Contains(finding.Check))
+            .Select(finding => finding.Check + ": " + finding.Text));
         Assert.Equal(LegState.Pass, leg.State);
-        Assert.Equal(AllChecks.List.Select(check => check.Id).Order(StringComparer.Ordinal), leg.Findings.Select(finding => finding.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        Assert.Equal(AllChecks.List.Select(check => check.Id).Order(StringComparer.Ordinal),
+            leg.Findings.Select(finding => finding.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public void The_week_is_checked_leg_by_leg_and_names_its_rules()
     {
         var plan = SomePlans.Planned();
-        var week = WeekChecker.Check(SomePlans.Week(plan, SomePlans.Unplanned(2, Some.Noon + Duration.FromHours(3))), RuleSet.Load("us-charter"), Ask.Fair("XAND", "XBEL", "XDUN"));
+        var week = WeekChecker.Check(SomePlans.Week(plan, SomePlans.Unplanned(2, Some.Noon + Duration.FromHours(3))), RuleSet.Load("us-charter"),
+            Ask.Fair("XAND", "XBEL", "XDUN"));
         Assert.Equal("us-charter 2026-09", week.RuleSet);
         Assert.Equal([LegState.Pass, LegState.Unplanned], week.Legs.Select(leg => leg.State));
         var why = Assert.Single(week.Legs[1].Findings);

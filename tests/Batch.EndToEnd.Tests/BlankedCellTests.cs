@@ -6,8 +6,8 @@ using Batch.Testing;
 namespace Batch.EndToEnd.Tests;
 
 /// <summary>
-/// Nothing passes on an empty cell: of every column that a passing answer of the sample names as its source one cell is blanked, the books are read, planned and checked again, and that answer of that leg may not
-/// be a pass any more, save where the list says what stands in.
+/// Nothing passes on an empty cell: of every column that a passing answer of the sample names as its source one cell is blanked, the books are read, planned
+/// and checked again, and that answer of that leg may not be a pass any more, save where the list says what stands in.
 /// </summary>
 public sealed class BlankedCellTests
 {
@@ -58,7 +58,8 @@ public sealed class BlankedCellTests
             {
                 if (!after.TryGetValue(answer.Leg, out var leg) || leg.Plan is LegPlan.Unplanned) continue;
                 var answers = leg.Findings.Where(finding => finding.Check == answer.Check).ToArray();
-                if (answers.Any(finding => finding.Verdict is Verdict.NotChecked or Verdict.Caution or Verdict.Fail) || answers.All(finding => finding.Verdict != Verdict.Pass)) continue;
+                if (answers.Any(finding => finding.Verdict is Verdict.NotChecked or Verdict.Caution or Verdict.Fail)
+                    || answers.All(finding => finding.Verdict != Verdict.Pass)) continue;
                 var column = CsvCells.Column(Books, cell);
                 if (StandIns.Any(one => one.Column == column && (one.Checks is ["*"] || one.Checks.Contains(answer.Check))))
                 {
@@ -72,7 +73,8 @@ public sealed class BlankedCellTests
 
         Assert.True(wrong.Count == 0, string.Join('\n', wrong));
         // A stand-in that nothing leans on has no place in the list.
-        if (IsWhole) Assert.Equal(StandIns.Select(one => one.Column).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), used.Order(StringComparer.Ordinal));
+        if (IsWhole)
+            Assert.Equal(StandIns.Select(one => one.Column).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), used.Order(StringComparer.Ordinal));
     }
 
     private static CheckedWeek Checked(string folder) =>
@@ -81,7 +83,8 @@ public sealed class BlankedCellTests
     private static IEnumerable<(Flight.Week.LegKey Leg, string Check, string Cell)> Passed(CheckedWeek week) =>
         from leg in week.Legs
         from finding in leg.Findings
-        where finding.Verdict == Verdict.Pass && leg.Findings.Where(other => other.Check == finding.Check).All(other => other.Verdict is Verdict.Pass or Verdict.Note)
+        where finding.Verdict == Verdict.Pass
+            && leg.Findings.Where(other => other.Check == finding.Check).All(other => other.Verdict is Verdict.Pass or Verdict.Note)
         from cell in finding.Cells
         where char.IsAsciiLetter(cell[cell.LastIndexOf('/') + 1])
         select (leg.Plan.Key, finding.Check, cell);
@@ -89,7 +92,8 @@ public sealed class BlankedCellTests
     /// <summary>As few cells as name every pair of a column and a check, the one that names most first.</summary>
     private static IEnumerable<string> Chosen(IEnumerable<(Flight.Week.LegKey Leg, string Check, string Cell)> passed)
     {
-        var open = passed.GroupBy(answer => answer.Cell, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Select(answer => Letters(answer.Cell) + " " + answer.Check).ToHashSet(StringComparer.Ordinal), StringComparer.Ordinal);
+        var open = passed.GroupBy(answer => answer.Cell, StringComparer.Ordinal).ToDictionary(group => group.Key,
+            group => group.Select(answer => Letters(answer.Cell) + " " + answer.Check).ToHashSet(StringComparer.Ordinal), StringComparer.Ordinal);
         while (open.Values.Max(pairs => pairs.Count) > 0)
         {
             var best = open.OrderByDescending(entry => entry.Value.Count).ThenBy(entry => entry.Key, StringComparer.Ordinal).First();

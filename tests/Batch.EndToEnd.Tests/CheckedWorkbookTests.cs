@@ -43,10 +43,13 @@ public sealed class CheckedWorkbookTests(SampleRun sample) : IClassFixture<Sampl
     {
         using var folder = new TemporaryFolder();
         SampleRun.Run("new", folder.Path, "--made-at", SampleRun.MadeAt);
-        File.WriteAllText(Path.Combine(folder.Path, "airports.csv"), "ident,type,name,latitude_deg,longitude_deg,elevation_ft\nXNEW,small_airport,New Field (invented),41.2,-38.9,200\n");
-        File.WriteAllText(Path.Combine(folder.Path, "runways.csv"), "airport_ident,length_ft,surface,lighted,closed,le_ident,le_heading_degT,he_ident,he_heading_degT\nXNEW,5000,ASPH,1,0,10,90,28,270\n");
+        File.WriteAllText(Path.Combine(folder.Path, "airports.csv"),
+            "ident,type,name,latitude_deg,longitude_deg,elevation_ft\nXNEW,small_airport,New Field (invented),41.2,-38.9,200\n");
+        File.WriteAllText(Path.Combine(folder.Path, "runways.csv"),
+            "airport_ident,length_ft,surface,lighted,closed,le_ident,le_heading_degT,he_ident,he_heading_degT\nXNEW,5000,ASPH,1,0,10,90,28,270\n");
         var (status, output, errors) = SampleRun.Run(
-            "import", "airports", Path.Combine(folder.Path, "airports.csv"), Path.Combine(folder.Path, "operator.xlsx"), "--runways", Path.Combine(folder.Path, "runways.csv"), "--within", "200", "xone", "--time-zone", "Atlantic/Azores");
+            "import", "airports", Path.Combine(folder.Path, "airports.csv"), Path.Combine(folder.Path, "operator.xlsx"), "--runways",
+            Path.Combine(folder.Path, "runways.csv"), "--within", "200", "xone", "--time-zone", "Atlantic/Azores");
         Assert.Equal((0, ""), (status, errors));
         Assert.Contains("Airports: 1 added (XNEW)", output, StringComparison.Ordinal);
         using (var book = new XLWorkbook(Path.Combine(folder.Path, "week.xlsx")))

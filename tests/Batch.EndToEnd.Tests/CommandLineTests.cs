@@ -29,7 +29,8 @@ public sealed class CommandLineTests
         Assert.InRange(lines.Count(line => line.StartsWith("    Legs has no column Trip", StringComparison.Ordinal)), 1, 10);
         string[] heads = [.. lines.Where(line => line.Contains("  UNPLANNED  ", StringComparison.Ordinal)).Select(line => line.Split('/')[0])];
         Assert.True(heads.Length > 60);
-        Assert.Equal(heads.Order(Comparer<string>.Create((a, b) => int.Parse(a[4..], CultureInfo.InvariantCulture).CompareTo(int.Parse(b[4..], CultureInfo.InvariantCulture)))), heads);
+        Assert.Equal(heads.Order(Comparer<string>.Create((a, b) => int.Parse(a[4..], CultureInfo.InvariantCulture)
+            .CompareTo(int.Parse(b[4..], CultureInfo.InvariantCulture)))), heads);
         Assert.DoesNotContain("week/Legs/2, week/Legs/2", output, StringComparison.Ordinal);
     }
 
@@ -94,8 +95,10 @@ public sealed class CommandLineTests
         using var folder = new TemporaryFolder();
         using var csv = new TemporaryFolder();
         Directory.CreateDirectory(csv.Path);
-        foreach (var file in Directory.GetFiles(RepositoryRoot.PathOf("input-samples/csv/week"))) File.WriteAllText(Path.Combine(csv.Path, Path.GetFileName(file)), File.ReadAllText(file).Replace("T101", "t101", StringComparison.Ordinal));
-        var (status, _, errors) = SampleRun.Run("run", csv.Path, RepositoryRoot.PathOf("input-samples/csv/operator"), "--out", folder.Path, "--no-pdf", "--only", only);
+        foreach (var file in Directory.GetFiles(RepositoryRoot.PathOf("input-samples/csv/week")))
+            File.WriteAllText(Path.Combine(csv.Path, Path.GetFileName(file)), File.ReadAllText(file).Replace("T101", "t101", StringComparison.Ordinal));
+        var (status, _, errors) =
+            SampleRun.Run("run", csv.Path, RepositoryRoot.PathOf("input-samples/csv/operator"), "--out", folder.Path, "--no-pdf", "--only", only);
         Assert.True(status == 0, errors);
         Assert.Contains("sheets/t101.html", folder.Files());
     }
@@ -138,7 +141,9 @@ public sealed class CommandLineTests
             steps.Select(step => step.GetProperty("part").GetString()).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
         Assert.All(steps, step => Assert.NotEqual("", step.GetProperty("formula").GetString()));
         var most = Assert.Single(steps, step => step.GetProperty("name").GetString() == "most fuel");
-        Assert.Contains(most.GetProperty("inputs").EnumerateArray(), input => input.GetProperty("name").GetString() == "left by tank" && input.GetProperty("cell").GetString()?.StartsWith("operator.xlsx/Types/", StringComparison.Ordinal) == true);
+        Assert.Contains(most.GetProperty("inputs").EnumerateArray(),
+            input => input.GetProperty("name").GetString() == "left by tank"
+                && input.GetProperty("cell").GetString()?.StartsWith("operator.xlsx/Types/", StringComparison.Ordinal) == true);
     }
 
     [Fact]

@@ -11,7 +11,8 @@ internal static class CsvCells
     /// <param name="changes">New value by cell.</param>
     public static void Type(string folder, IEnumerable<(string Cell, string Value)> changes)
     {
-        foreach (var sheet in changes.Select(change => (Parts: change.Cell.Split('/'), change.Value)).GroupBy(change => (Book: change.Parts[0], Sheet: change.Parts[1])))
+        foreach (var sheet in changes.Select(change => (Parts: change.Cell.Split('/'), change.Value))
+            .GroupBy(change => (Book: change.Parts[0], Sheet: change.Parts[1])))
         {
             var file = Path.Combine(folder, Path.GetFileNameWithoutExtension(sheet.Key.Book), sheet.Key.Sheet + ".csv");
             var rows = Read(File.ReadAllText(file));
@@ -66,7 +67,8 @@ internal static class CsvCells
 
     /// <summary>Writes rows, every field in quotation marks.</summary>
     public static void Write(string file, List<List<string>> rows) =>
-        File.WriteAllText(file, string.Join("\r\n", rows.Select(row => string.Join(',', row.Select(field => "\"" + field.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"")))) + "\r\n");
+        File.WriteAllText(file, string.Join("\r\n",
+            rows.Select(row => string.Join(',', row.Select(field => "\"" + field.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"")))) + "\r\n");
 
     /// <summary>Reads the rows of a csv text.</summary>
     public static List<List<string>> Read(string text)

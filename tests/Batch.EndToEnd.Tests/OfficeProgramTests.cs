@@ -23,29 +23,34 @@ public sealed class OfficeProgramTests(SampleRun sample) : IClassFixture<SampleR
         {
             var (was, now) = (Path.Combine(folder.Path, name), Path.Combine(saved, name));
             Assert.Equal((name, string.Join(", ", Sheets(was))), (name, string.Join(", ", Sheets(now))));
-            Assert.Empty(Texts(was, "xl/sharedStrings.xml", "xl/worksheets/").Except(Texts(now, "xl/sharedStrings.xml", "xl/worksheets/"), StringComparer.Ordinal));
+            Assert.Empty(Texts(was, "xl/sharedStrings.xml", "xl/worksheets/")
+                .Except(Texts(now, "xl/sharedStrings.xml", "xl/worksheets/"), StringComparer.Ordinal));
         }
 
         var marked = Path.Combine(saved, "checked.xlsx");
-        Assert.Contains(Part(marked, "xl/styles.xml").Single().Descendants(), element => ((string?)element.Attribute("rgb"))?.EndsWith("EF5350", StringComparison.OrdinalIgnoreCase) == true);
+        Assert.Contains(Part(marked, "xl/styles.xml").Single().Descendants(),
+            element => ((string?)element.Attribute("rgb"))?.EndsWith("EF5350", StringComparison.OrdinalIgnoreCase) == true);
         Assert.Contains(Texts(marked, "xl/comments"), text => text.Contains("did you mean XAND?", StringComparison.Ordinal));
         Assert.Equal(0, SampleRun.Run("check", Path.Combine(saved, "operator.xlsx"), Path.Combine(saved, "week.xlsx")).Status);
     }
 
-    private static IEnumerable<string> Sheets(string book) => Part(book, "xl/workbook.xml").Single().Descendants().Where(element => element.Name.LocalName == "sheet").Select(sheet => (string?)sheet.Attribute("name") ?? "");
+    private static IEnumerable<string> Sheets(string book) => Part(book, "xl/workbook.xml").Single().Descendants()
+        .Where(element => element.Name.LocalName == "sheet").Select(sheet => (string?)sheet.Attribute("name") ?? "");
 
     // The texts of cells or comments; numbers and times are written by each program in its own way.
     private static HashSet<string> Texts(string book, params string[] parts) =>
     [
         .. parts.SelectMany(part => Part(book, part)).SelectMany(part => part.Descendants())
             .Where(element => element.Name.LocalName is "si" or "is" or "comment")
-            .Select(element => string.Concat(element.Descendants().Where(text => text.Name.LocalName == "t").Select(text => text.Value)).ReplaceLineEndings("\n").Trim()),
+            .Select(element => string.Concat(element.Descendants().Where(text => text.Name.LocalName == "t").Select(text => text.Value))
+                .ReplaceLineEndings("\n").Trim()),
     ];
 
     private static IEnumerable<XDocument> Part(string book, string name)
     {
         using var archive = ZipFile.OpenRead(book);
-        foreach (var entry in archive.Entries.Where(entry => entry.FullName.StartsWith(name, StringComparison.Ordinal) && entry.FullName.EndsWith(".xml", StringComparison.Ordinal)))
+        foreach (var entry in archive.Entries.Where(entry => entry.FullName.StartsWith(name, StringComparison.Ordinal)
+            && entry.FullName.EndsWith(".xml", StringComparison.Ordinal)))
         {
             using var stream = entry.Open();
             yield return XDocument.Load(stream);
@@ -54,8 +59,11 @@ public sealed class OfficeProgramTests(SampleRun sample) : IClassFixture<SampleR
 
     private static void Save(IEnumerable<string> books, string into, string profile)
     {
-        string[] words = ["-env:UserInstallation=" + new Uri(profile).AbsoluteUri, "--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir", into, .. books];
-        using var process = Process.Start(new ProcessStartInfo(Program, words) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true }) ?? throw new InvalidOperationException("LibreOffice does not start.");
+        string[] words =
+            ["-env:UserInstallation=" + new Uri(profile).AbsoluteUri, "--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir", into, .. books];
+        using var process = Process.Start(
+            new ProcessStartInfo(Program, words) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })
+            ?? throw new InvalidOperationException("LibreOffice does not start.");
         var errors = process.StandardError.ReadToEndAsync();
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
@@ -63,5 +71,6 @@ public sealed class OfficeProgramTests(SampleRun sample) : IClassFixture<SampleR
     }
 
     private static bool IsInstalled() =>
-        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries).Any(folder => File.Exists(Path.Combine(folder, Program)));
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries)
+            .Any(folder => File.Exists(Path.Combine(folder, Program)));
 }

@@ -4,7 +4,9 @@ using Batch.Testing;
 
 namespace Batch.EndToEnd.Tests;
 
-/// <summary>The whole sample in other units gives the same answers: no figure is read in the wrong unit, and none hangs on the last digit of a conversion.</summary>
+/// <summary>
+/// The whole sample in other units gives the same answers: no figure is read in the wrong unit, and none hangs on the last digit of a conversion.
+/// </summary>
 public sealed class OtherUnitsTests
 {
     private const double Pound = 0.45359237;
@@ -57,7 +59,8 @@ public sealed class OtherUnitsTests
             {
                 if (row.Count <= column || !double.TryParse(row[column], NumberStyles.Float, CultureInfo.InvariantCulture, out var number)) continue;
                 // A difference of temperatures has no zero of its own.
-                row[column] = (name.Contains("ISA deviation", StringComparison.Ordinal) ? number * 1.8 : other.Number(number)).ToString("R", CultureInfo.InvariantCulture);
+                row[column] = (name.Contains("ISA deviation", StringComparison.Ordinal) ? number * 1.8 : other.Number(number))
+                    .ToString("R", CultureInfo.InvariantCulture);
                 converted++;
             }
         }

@@ -38,7 +38,8 @@ public sealed class OutputSamplesTests(SampleRun sample) : IClassFixture<SampleR
         {
             var name = Path.GetFileName(templates);
             var into = Path.Combine(folder.Path, name);
-            Assert.InRange(SampleRun.Run("run", RepositoryRoot.PathOf("input-samples"), "--out", into, "--made-at", SampleRun.MadeAt, "--only", ExampleTrip, "--templates", templates).Status, 0, 1);
+            Assert.InRange(SampleRun.Run("run", RepositoryRoot.PathOf("input-samples"), "--out", into, "--made-at", SampleRun.MadeAt, "--only", ExampleTrip,
+                "--templates", templates).Status, 0, 1);
             Directory.CreateDirectory(Path.Combine(sample.Folder, "examples", name));
             foreach (var sheet in Directory.EnumerateFiles(Path.Combine(into, "sheets")))
                 File.Copy(sheet, Path.Combine(sample.Folder, "examples", name, Path.GetFileName(sheet)));
@@ -47,7 +48,8 @@ public sealed class OutputSamplesTests(SampleRun sample) : IClassFixture<SampleR
 
     private void Update(string[] fresh)
     {
-        foreach (var old in Files(Samples).Where(file => !Beside.Any(end => file.EndsWith(end, StringComparison.Ordinal)))) File.Delete(Path.Combine(Samples, old));
+        foreach (var old in Files(Samples).Where(file => !Beside.Any(end => file.EndsWith(end, StringComparison.Ordinal))))
+            File.Delete(Path.Combine(Samples, old));
         foreach (var file in fresh)
         {
             var to = Path.Combine(Samples, file);
@@ -56,7 +58,8 @@ public sealed class OutputSamplesTests(SampleRun sample) : IClassFixture<SampleR
         }
     }
 
-    private static bool IsKept(string file) => file != ".tripbatch-files" && !(file.StartsWith("packets/", StringComparison.Ordinal) || file.StartsWith("loads/", StringComparison.Ordinal)) || KeptOfMany.Any(kept => file.StartsWith(kept, StringComparison.Ordinal));
+    private static bool IsKept(string file) => file != ".tripbatch-files" && !(file.StartsWith("packets/", StringComparison.Ordinal)
+        || file.StartsWith("loads/", StringComparison.Ordinal)) || KeptOfMany.Any(kept => file.StartsWith(kept, StringComparison.Ordinal));
 
     private static string[] Pages(string path)
     {
@@ -65,6 +68,7 @@ public sealed class OutputSamplesTests(SampleRun sample) : IClassFixture<SampleR
     }
 
     private static string[] Files(string folder) => Directory.Exists(folder)
-        ? [.. Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/')).Order(StringComparer.Ordinal)]
+        ? [.. Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/'))
+            .Order(StringComparer.Ordinal)]
         : [];
 }

@@ -9,7 +9,8 @@ public sealed class PacketTests(SampleRun sample) : IClassFixture<SampleRun>
 {
     private static readonly string[] Names = ["Ostrelle", "Valdike", "Murrowin", "Fenwarden", "Kestlin", "Oakmarsh", "Drostandel", "Corrowby", "Merrowdun"];
 
-    private string[] Files(string folder, string ending) => [.. Directory.EnumerateFiles(Path.Combine(sample.Folder, folder), "*" + ending).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+    private string[] Files(string folder, string ending) =>
+        [.. Directory.EnumerateFiles(Path.Combine(sample.Folder, folder), "*" + ending).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
 
     [Fact]
     public void Everybody_who_flies_has_a_packet_in_html_and_pdf()
@@ -58,11 +59,13 @@ public sealed class PacketTests(SampleRun sample) : IClassFixture<SampleRun>
     [Fact]
     public void No_load_sheet_names_a_person()
     {
-        var manifest = File.ReadLines(Batch.Testing.RepositoryRoot.PathOf("input-samples", "csv", "week", "Manifest.csv")).Skip(2).Select(line => line.Split(',')[2].Split(' ')[^1]).Where(name => name.Length > 3).Distinct(StringComparer.Ordinal).ToArray();
+        var manifest = File.ReadLines(Batch.Testing.RepositoryRoot.PathOf("input-samples", "csv", "week", "Manifest.csv")).Skip(2)
+            .Select(line => line.Split(',')[2].Split(' ')[^1]).Where(name => name.Length > 3).Distinct(StringComparer.Ordinal).ToArray();
         Assert.InRange(manifest.Length, 20, int.MaxValue);
         foreach (var file in Files("loads", ".html"))
         {
-            var words = Regex.Matches(sample.Text("loads/" + file), @"\p{L}+", RegexOptions.None, TimeSpan.FromSeconds(5)).Select(match => match.Value).ToHashSet(StringComparer.Ordinal);
+            var words = Regex.Matches(sample.Text("loads/" + file), @"\p{L}+", RegexOptions.None, TimeSpan.FromSeconds(5)).Select(match => match.Value)
+                .ToHashSet(StringComparer.Ordinal);
             Assert.All(Names.Concat(manifest), name => Assert.DoesNotContain(name, words));
         }
     }
@@ -71,7 +74,8 @@ public sealed class PacketTests(SampleRun sample) : IClassFixture<SampleRun>
     public void Without_pdf_there_are_packets_without_page_numbers()
     {
         using var folder = new TemporaryFolder();
-        SampleRun.Run("run", Batch.Testing.RepositoryRoot.PathOf("input-samples"), "--out", folder.Path, "--no-pdf", "--only", "T101", "--made-at", SampleRun.MadeAt);
+        SampleRun.Run("run", Batch.Testing.RepositoryRoot.PathOf("input-samples"), "--out", folder.Path, "--no-pdf", "--only", "T101", "--made-at",
+            SampleRun.MadeAt);
         Assert.DoesNotContain(folder.Files(), file => file.EndsWith(".pdf", StringComparison.Ordinal));
         Assert.DoesNotContain(">Page<", File.ReadAllText(Path.Combine(folder.Path, "packets", "RIM.html")), StringComparison.Ordinal);
     }
@@ -82,21 +86,27 @@ public sealed class PacketTests(SampleRun sample) : IClassFixture<SampleRun>
         using var folder = new TemporaryFolder();
         var templates = Directory.CreateDirectory(Path.Combine(folder.Path, "templates")).FullName;
         var cover = Sheets.TemplateFolder.Shipped.Text("crew-packet.html") ?? "";
-        File.WriteAllText(Path.Combine(templates, "crew-packet.html"), cover.Replace("{{~ for sheet in trips ~}}", "{{~ for sheet in trips ~}}\n<p class=\"new-page\">Notes</p>", StringComparison.Ordinal));
+        File.WriteAllText(Path.Combine(templates, "crew-packet.html"),
+            cover.Replace("{{~ for sheet in trips ~}}", "{{~ for sheet in trips ~}}\n<p class=\"new-page\">Notes</p>", StringComparison.Ordinal));
         var into = Path.Combine(folder.Path, "out");
-        SampleRun.Run("run", Batch.Testing.RepositoryRoot.PathOf("input-samples"), "--out", into, "--templates", templates, "--only", "T101,T107", "--made-at", SampleRun.MadeAt);
+        SampleRun.Run("run", Batch.Testing.RepositoryRoot.PathOf("input-samples"), "--out", into, "--templates", templates, "--only", "T101,T107", "--made-at",
+            SampleRun.MadeAt);
         using var pdf = PdfDocument.Open(Path.Combine(into, "packets", "RIM.pdf"));
         var lines = Contents(File.ReadAllText(Path.Combine(into, "packets", "RIM.html"))).ToArray();
         Assert.Equal(7, lines.Length);
-        Assert.All(lines, line => Assert.Contains(line.Text, string.Join(' ', pdf.GetPage(line.Page).GetWords().Select(word => word.Text)), StringComparison.Ordinal));
+        Assert.All(lines,
+            line => Assert.Contains(line.Text, string.Join(' ', pdf.GetPage(line.Page).GetWords().Select(word => word.Text)), StringComparison.Ordinal));
     }
 
     /// <summary>Lines of the contents: words that stand where they lead, and the page.</summary>
     private static IEnumerable<(string Text, int Page)> Contents(string html)
     {
-        foreach (Match trip in Regex.Matches(html, """<span class="strong">(?<trip>Trip \S+)</span></a>.*?>(?<page>\d+)</a></td></tr>""", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(5)))
+        foreach (Match trip in Regex.Matches(html, """<span class="strong">(?<trip>Trip \S+)</span></a>.*?>(?<page>\d+)</a></td></tr>""",
+            RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(5)))
             yield return (trip.Groups["trip"].Value, Number(trip.Groups["page"].Value));
-        foreach (Match leg in Regex.Matches(html, """>(?<trip>[A-Z]\d+)/(?<leg>\d+)</a></td>.*?<td class="n page"><a href="#[^"]*">(?<page>\d+)</a></td>\s*</tr>""", RegexOptions.ExplicitCapture | RegexOptions.Singleline, TimeSpan.FromSeconds(5)))
+        foreach (Match leg in Regex.Matches(html,
+            """>(?<trip>[A-Z]\d+)/(?<leg>\d+)</a></td>.*?<td class="n page"><a href="#[^"]*">(?<page>\d+)</a></td>\s*</tr>""",
+            RegexOptions.ExplicitCapture | RegexOptions.Singleline, TimeSpan.FromSeconds(5)))
             yield return ($"Trip {leg.Groups["trip"].Value}, leg {leg.Groups["leg"].Value}", Number(leg.Groups["page"].Value));
     }
 

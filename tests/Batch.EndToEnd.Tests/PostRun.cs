@@ -25,12 +25,14 @@ public sealed class PostRun : IDisposable
     public string Ledger => Path.Combine(_folder.Path, "out-issued.jsonl");
 
     /// <summary>Persons who get a packet.</summary>
-    public string[] People => [.. Directory.GetFiles(Path.Combine(Out, "calendar"), "*.ics").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
+    public string[] People =>
+        [.. Directory.GetFiles(Path.Combine(Out, "calendar"), "*.ics").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
 
     /// <summary>Runs the books, and gives every person a packet.</summary>
     public string Run(string madeAt = SampleRun.MadeAt)
     {
-        var (_, output, errors) = SampleRun.Run("run", Path.Combine(Books, "operator"), Path.Combine(Books, "week"), "--out", Out, "--no-pdf", "--made-at", madeAt);
+        var (_, output, errors) =
+            SampleRun.Run("run", Path.Combine(Books, "operator"), Path.Combine(Books, "week"), "--out", Out, "--no-pdf", "--made-at", madeAt);
         Assert.DoesNotContain("fault", errors, StringComparison.Ordinal);
         Directory.CreateDirectory(Path.Combine(Out, "packets"));
         foreach (var person in People) File.WriteAllBytes(Path.Combine(Out, "packets", person + ".pdf"), Packet(person));
@@ -52,14 +54,21 @@ public sealed class PostRun : IDisposable
     /// <param name="options">Further options.</param>
     public Process StartSending(LoopbackServer server, string? password = null, params string[] options)
     {
-        var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "tripbatch.exe" : "tripbatch")) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(
+            Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "tripbatch.exe" : "tripbatch"))
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true
+        };
         string[] words = ["send", Out, "--smtp", "127.0.0.1:" + server.Port.ToString(System.Globalization.CultureInfo.InvariantCulture), .. options];
         foreach (var word in words) start.ArgumentList.Add(word);
         if (password is not null) start.Environment["TRIPBATCH_SMTP_PASSWORD"] = password;
         return Process.Start(start) ?? throw new InvalidOperationException("The program does not start.");
     }
 
-    public MimeMessage Draft(string person, int revision = 1) => MimeMessage.Load(Path.Combine(Out, "drafts", $"{person}-revision-{revision.ToString(System.Globalization.CultureInfo.InvariantCulture)}.eml"));
+    public MimeMessage Draft(string person, int revision = 1) =>
+        MimeMessage.Load(Path.Combine(Out, "drafts", $"{person}-revision-{revision.ToString(System.Globalization.CultureInfo.InvariantCulture)}.eml"));
 
     public static byte[] Packet(string person) => Encoding.UTF8.GetBytes("%PDF stand-in for " + person + new string('z', 30_000));
 

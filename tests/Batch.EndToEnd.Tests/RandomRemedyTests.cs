@@ -17,7 +17,9 @@ public sealed class RandomRemedyTests
     private const int FirstRow = 3;
 
     /// <summary>The weeks: a few, or as many as RANDOM_WEEKS says.</summary>
-    public static TheoryData<int> Seeds => [.. Enumerable.Range(int.TryParse(Environment.GetEnvironmentVariable("RANDOM_FROM"), NumberStyles.None, CultureInfo.InvariantCulture, out var first) ? first : 1, int.TryParse(Environment.GetEnvironmentVariable("RANDOM_WEEKS"), NumberStyles.None, CultureInfo.InvariantCulture, out var weeks) ? weeks : UsualWeeks)];
+    public static TheoryData<int> Seeds => [.. Enumerable.Range(
+        int.TryParse(Environment.GetEnvironmentVariable("RANDOM_FROM"), NumberStyles.None, CultureInfo.InvariantCulture, out var first) ? first : 1,
+        int.TryParse(Environment.GetEnvironmentVariable("RANDOM_WEEKS"), NumberStyles.None, CultureInfo.InvariantCulture, out var weeks) ? weeks : UsualWeeks)];
 
     [Theory]
     [MemberData(nameof(Seeds))]

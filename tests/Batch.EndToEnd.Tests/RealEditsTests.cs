@@ -72,7 +72,8 @@ public sealed class RealEditsTests
             book.Save();
         }
 
-        var (status, output, errors) = SampleRun.Run(["run", folder.Path, "--no-pdf", "--out", Path.Combine(folder.Path, "out"), "--made-at", SampleRun.MadeAt, .. more]);
+        var (status, output, errors) =
+            SampleRun.Run(["run", folder.Path, "--no-pdf", "--out", Path.Combine(folder.Path, "out"), "--made-at", SampleRun.MadeAt, .. more]);
         return (status, output, string.Join('\n', errors.Split('\n').Where(line => !line.EndsWith(" done", StringComparison.Ordinal))).Trim());
     }
 

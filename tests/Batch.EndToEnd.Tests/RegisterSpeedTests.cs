@@ -9,7 +9,10 @@ using Xunit.Abstractions;
 
 namespace Batch.EndToEnd.Tests;
 
-/// <summary>The register of a large random week: it is written, and what it took is printed. REGISTER_LEGS=1000 gives the figures of the README; nothing is asserted of time, machines differ.</summary>
+/// <summary>
+/// The register of a large random week: it is written, and what it took is printed. REGISTER_LEGS=1000 gives the figures of the README; nothing is asserted of
+/// time, machines differ.
+/// </summary>
 public sealed class RegisterSpeedTests(ITestOutputHelper output)
 {
     private const int UsualLegs = 40;
@@ -17,12 +20,15 @@ public sealed class RegisterSpeedTests(ITestOutputHelper output)
     [Fact]
     public void A_large_week_is_written_without_being_held()
     {
-        var count = int.TryParse(Environment.GetEnvironmentVariable("REGISTER_LEGS"), NumberStyles.None, CultureInfo.InvariantCulture, out var legs) ? legs : UsualLegs;
+        var count = int.TryParse(Environment.GetEnvironmentVariable("REGISTER_LEGS"), NumberStyles.None, CultureInfo.InvariantCulture, out var legs)
+            ? legs
+            : UsualLegs;
         using var folder = new TemporaryFolder();
         var random = RandomWeek.Of(count, 7);
         foreach (var book in new[] { Sample.OperatorBook(random.Fleet, random.Pilots, new LocalDate(2026, 11, 16)), Sample.WeekBook(random.Trips, "") })
             CsvFolderWriter.Write(book, Path.Combine(folder.Path, book.Name));
-        var week = WeekReading.Read([Path.Combine(folder.Path, "operator"), Path.Combine(folder.Path, "week")], 1, findsRemedies: false, new Silent(), CancellationToken.None).Week;
+        var week = WeekReading.Read([Path.Combine(folder.Path, "operator"), Path.Combine(folder.Path, "week")], 1, findsRemedies: false, new Silent(),
+            CancellationToken.None).Week;
         var answers = week.Legs.Sum(leg => leg.Findings.Length);
         using (var once = new MemoryStream()) ComplianceRegister.Write(week, once);
 

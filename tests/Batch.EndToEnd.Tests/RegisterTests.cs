@@ -21,14 +21,18 @@ public sealed class RegisterTests(SampleRun sample) : IClassFixture<SampleRun>
         using var book = new XLWorkbook(new MemoryStream(sample.Bytes("register.xlsx")));
         Assert.Equal(["Legs", "Answers", "Crew", "Rules"], book.Worksheets.Select(sheet => sheet.Name));
         var record = JsonDocument.Parse(sample.Bytes("run.json")).RootElement;
-        var shown = record.Legs().SelectMany(leg => leg.Items("findings").Select(finding => $"{leg.Key()} {finding.GetProperty("check").GetString()} {finding.State()} {finding.GetProperty("text").GetString()}"));
+        var shown = record.Legs().SelectMany(leg => leg.Items("findings")
+            .Select(finding => $"{leg.Key()} {finding.GetProperty("check").GetString()} {finding.State()} {finding.GetProperty("text").GetString()}"));
         var answers = book.Worksheet("Answers").RowsUsed().Skip(1)
-            .Select(row => (Key: $"{row.Cell("A").GetString()}/{row.Cell("B").GetString()}", Check: row.Cell("F").GetString(), State: row.Cell("H").GetString(), Text: row.Cell("M").GetString())).ToArray();
-        Assert.Equal(shown, answers.Where(row => row.State is not ("pass" or "not applicable" or "unplanned")).Select(row => $"{row.Key} {row.Check} {row.State} {row.Text}"));
+            .Select(row => (Key: $"{row.Cell("A").GetString()}/{row.Cell("B").GetString()}", Check: row.Cell("F").GetString(), State: row.Cell("H").GetString(),
+                Text: row.Cell("M").GetString())).ToArray();
+        Assert.Equal(shown,
+            answers.Where(row => row.State is not ("pass" or "not applicable" or "unplanned")).Select(row => $"{row.Key} {row.Check} {row.State} {row.Text}"));
         foreach (var leg in record.Legs())
         {
             var quiet = leg.Items("passed").Concat(leg.Items("notApplicable")).Select(check => check.GetString());
-            Assert.Equal(quiet.Order(StringComparer.Ordinal).Distinct(StringComparer.Ordinal), answers.Where(row => row.Key == leg.Key() && (row.State is "pass" or "not applicable")).Select(row => row.Check).Order(StringComparer.Ordinal).Distinct(StringComparer.Ordinal));
+            Assert.Equal(quiet.Order(StringComparer.Ordinal).Distinct(StringComparer.Ordinal), answers.Where(row => row.Key == leg.Key()
+                && (row.State is "pass" or "not applicable")).Select(row => row.Check).Order(StringComparer.Ordinal).Distinct(StringComparer.Ordinal));
         }
 
         Assert.Equal(record.Legs().Count() + 1, book.Worksheet("Legs").LastRowUsed()?.RowNumber());

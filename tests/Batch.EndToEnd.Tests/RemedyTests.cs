@@ -27,7 +27,8 @@ public sealed class RemedyTests
     {
         var (_, with, _) = SampleRun.Run("check", RepositoryRoot.PathOf("input-samples"));
         var (_, without, _) = SampleRun.Run("check", RepositoryRoot.PathOf("input-samples"), "--no-remedies");
-        var answers = with.Split('\n').Where(line => !line.Contains("would pass: ", StringComparison.Ordinal) && !line.Contains("plans tried.", StringComparison.Ordinal));
+        var answers = with.Split('\n')
+            .Where(line => !line.Contains("would pass: ", StringComparison.Ordinal) && !line.Contains("plans tried.", StringComparison.Ordinal));
         Assert.Equal(without.Split('\n'), answers);
     }
 
@@ -52,15 +53,18 @@ public sealed class RemedyTests
     /// <summary>The failures of books as csv, with their first remedy.</summary>
     internal static IEnumerable<Failure> Failing(string books, params string[] options)
     {
-        var (_, output, _) = SampleRun.Run(["check", Path.Combine(books, "operator"), Path.Combine(books, "week"), "--json", "--made-at", SampleRun.MadeAt, .. options]);
+        var (_, output, _) = SampleRun.Run(
+            ["check", Path.Combine(books, "operator"), Path.Combine(books, "week"), "--json", "--made-at", SampleRun.MadeAt, .. options]);
         using var json = JsonDocument.Parse(output);
         return
         [
             .. from leg in json.RootElement.Legs()
                from finding in leg.Items("findings")
                where finding.State() == "fail"
-               select new Failure(leg.Key() + " " + finding.GetProperty("check").GetString(), First(finding, remedy => remedy.GetProperty("text").GetString() ?? "", ""), First<(string, string)[]>(finding, Changes, [])),
-            .. json.RootElement.Items("problems").Where(problem => problem.State() == "fail").Select(problem => new Failure("books " + problem.GetProperty("text").GetString(), "", [])),
+               select new Failure(leg.Key() + " " + finding.GetProperty("check").GetString(),
+                   First(finding, remedy => remedy.GetProperty("text").GetString() ?? "", ""), First<(string, string)[]>(finding, Changes, [])),
+            .. json.RootElement.Items("problems").Where(problem => problem.State() == "fail")
+                .Select(problem => new Failure("books " + problem.GetProperty("text").GetString(), "", [])),
         ];
     }
 

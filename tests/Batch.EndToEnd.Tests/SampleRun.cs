@@ -39,7 +39,9 @@ public sealed class SampleRun : IDisposable
 
     private static (int Status, string Output, string Errors) Published(string program, string[] args)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, args) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true }) ?? throw new InvalidOperationException(program);
+        using var process = Process.Start(
+            new ProcessStartInfo(program, args) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })
+            ?? throw new InvalidOperationException(program);
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

@@ -33,7 +33,8 @@ public sealed class SampleWeekTests(SampleRun sample) : IClassFixture<SampleRun>
             .SelectMany(row => row.Also.Prepend(row.Check).Select(check => $"{row.Trip}/{row.Leg} {check}"))
             .Order(StringComparer.Ordinal).ToArray();
         var found = Json.Legs().Where(leg => leg.State() != "unplanned")
-            .SelectMany(leg => leg.Items("findings").Where(finding => finding.State() == "fail").Select(finding => $"{leg.Key()} {finding.GetProperty("check").GetString()}"))
+            .SelectMany(leg => leg.Items("findings").Where(finding => finding.State() == "fail")
+                .Select(finding => $"{leg.Key()} {finding.GetProperty("check").GetString()}"))
             .Order(StringComparer.Ordinal);
         Assert.Equal(expected, found);
         Assert.True(expected.Select(row => row.Split(' ')[1]).Distinct(StringComparer.Ordinal).Count() >= 10);
@@ -55,7 +56,8 @@ public sealed class SampleWeekTests(SampleRun sample) : IClassFixture<SampleRun>
     {
         var schema = JsonSchema.FromText(Sheets.RunRecord.Schema);
         var result = schema.Evaluate(Json, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', result.Details.Where(detail => detail.HasErrors).SelectMany(detail => detail.Errors ?? new Dictionary<string, string>(StringComparer.Ordinal)).Select(error => error.Value).Take(10)));
+        Assert.True(result.IsValid, string.Join('\n', result.Details.Where(detail => detail.HasErrors).SelectMany(detail => detail.Errors
+            ?? new Dictionary<string, string>(StringComparer.Ordinal)).Select(error => error.Value).Take(10)));
     }
 
     [Fact]
@@ -95,12 +97,15 @@ public sealed class SampleWeekTests(SampleRun sample) : IClassFixture<SampleRun>
     {
         using var one = new TemporaryFolder();
         using var two = new TemporaryFolder();
-        SampleRun.Run("run", RepositoryRoot.PathOf("input-samples"), "--out", one.Path, "--made-at", SampleRun.MadeAt, "--jobs", "1", "--only", "T101,T102,T103");
-        SampleRun.Run("run", RepositoryRoot.PathOf("input-samples"), "--out", two.Path, "--made-at", SampleRun.MadeAt, "--jobs", "2", "--only", "T101,T102,T103");
+        SampleRun.Run("run", RepositoryRoot.PathOf("input-samples"), "--out", one.Path, "--made-at", SampleRun.MadeAt, "--jobs", "1", "--only",
+            "T101,T102,T103");
+        SampleRun.Run("run", RepositoryRoot.PathOf("input-samples"), "--out", two.Path, "--made-at", SampleRun.MadeAt, "--jobs", "2", "--only",
+            "T101,T102,T103");
         var files = one.Files();
         Assert.Equal(files, two.Files());
         Assert.Contains(files, file => file.EndsWith(".pdf", StringComparison.Ordinal));
-        foreach (var file in files) Assert.Equal(File.ReadAllBytes(System.IO.Path.Combine(one.Path, file)), File.ReadAllBytes(System.IO.Path.Combine(two.Path, file)));
+        foreach (var file in files)
+            Assert.Equal(File.ReadAllBytes(System.IO.Path.Combine(one.Path, file)), File.ReadAllBytes(System.IO.Path.Combine(two.Path, file)));
     }
 
     [Fact]

@@ -15,7 +15,8 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         using var run = new PostRun(first);
         var (status, output, _) = run.Send();
         Assert.Equal(0, status);
-        Assert.Equal(run.People.Select(person => person + "-revision-1.eml"), Directory.GetFiles(Path.Combine(run.Out, "drafts")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(run.People.Select(person => person + "-revision-1.eml"),
+            Directory.GetFiles(Path.Combine(run.Out, "drafts")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.False(File.Exists(run.Ledger));
         var mail = run.Draft("RIM");
         Assert.Equal("rima.ostrelle@harrow-sound.example", mail.To.Mailboxes.Single().Address);
@@ -41,7 +42,9 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         Assert.Contains("0 drafts written", output, StringComparison.Ordinal);
 
         var said = run.Change((FirstLegs + "D3", "09:00"), (FirstLegs + "L3", "FL190"));
-        Assert.Matches(@"RIM, revision 2: T101/1: off blocks 08:30 to 09:00, on blocks 09:18 to 09:4[0-9], level 21,000 to 19,000 ft, block fuel [0-9,]+ to [0-9,]+ lb", said);
+        Assert.Matches(
+            @"RIM, revision 2: T101/1: off blocks 08:30 to 09:00, on blocks 09:18 to 09:4[0-9], level 21,000 to 19,000 ft, block fuel [0-9,]+ to [0-9,]+ lb",
+            said);
         Assert.Contains("Changed since revision 1", File.ReadAllText(Path.Combine(run.Out, "sheets", "T101.html")), StringComparison.Ordinal);
         Assert.Contains("T101/1: off blocks 08:30 to 09:00", File.ReadAllText(Path.Combine(run.Out, "sheets", "T101.html")), StringComparison.Ordinal);
         Assert.DoesNotContain("Changed since", File.ReadAllText(Path.Combine(run.Out, "sheets", "T102.html")), StringComparison.Ordinal);
@@ -76,7 +79,9 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
     {
         using var run = new PostRun(first);
         var file = Path.Combine(run.Books, "week", "Legs.csv");
-        File.WriteAllLines(file, File.ReadAllLines(file).Select((line, at) => at == 1 ? line + ",Override" : line.StartsWith("T106,1,", StringComparison.Ordinal) ? line + ",the chief pilot agreed" : line));
+        File.WriteAllLines(file, File.ReadAllLines(file).Select((line, at) => at == 1
+            ? line + ",Override"
+            : line.StartsWith("T106,1,", StringComparison.Ordinal) ? line + ",the chief pilot agreed" : line));
         run.Run();
         run.Send();
         var mail = run.Draft("YLA");
@@ -106,7 +111,8 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         var (status, output, _) = run.Send();
         Assert.Equal(1, status);
         Assert.Contains("RIM   revision 1  NOT SENT: the mail address in the Crew sheet", output, StringComparison.Ordinal);
-        Assert.Contains(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{run.People.Length - 1} drafts written, 1 not"), output, StringComparison.Ordinal);
+        Assert.Contains(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{run.People.Length - 1} drafts written, 1 not"), output,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -131,7 +137,8 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         Directory.CreateDirectory(templates.Path);
         File.WriteAllText(Path.Combine(templates.Path, "mail.txt"), "Subject: x\n{{ legz }}");
         using var server = new LoopbackServer();
-        var (status, _, errors) = run.Send("--templates", templates.Path, "--smtp", "127.0.0.1:" + server.Port.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        var (status, _, errors) =
+            run.Send("--templates", templates.Path, "--smtp", "127.0.0.1:" + server.Port.ToString(System.Globalization.CultureInfo.InvariantCulture));
         Assert.Equal(2, status);
         Assert.Contains("mail.txt", errors, StringComparison.Ordinal);
         Assert.Empty(server.Taken);
@@ -251,7 +258,8 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         using var server = new LoopbackServer(login: ("dispatch", Password));
         var file = Path.Combine(run.Out, "secret.txt");
         File.WriteAllText(file, (isFromFile ? Password : "wrong") + "\nsecond line\n");
-        using (var wrong = run.StartSending(server, isFromFile ? null : "wrong", isFromFile ? ["--user", "somebody", "--password-file", file] : ["--user", "dispatch"]))
+        using (var wrong = run.StartSending(
+            server, isFromFile ? null : "wrong", isFromFile ? ["--user", "somebody", "--password-file", file] : ["--user", "dispatch"]))
         {
             var said = wrong.StandardOutput.ReadToEnd() + wrong.StandardError.ReadToEnd();
             wrong.WaitForExit();
@@ -261,7 +269,8 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
             Assert.Empty(server.Taken);
         }
 
-        using var right = run.StartSending(server, isFromFile ? null : Password, isFromFile ? ["--user", "dispatch", "--password-file", file] : ["--user", "dispatch"]);
+        using var right = run.StartSending(
+            server, isFromFile ? null : Password, isFromFile ? ["--user", "dispatch", "--password-file", file] : ["--user", "dispatch"]);
         Assert.DoesNotContain(Password, right.StandardOutput.ReadToEnd(), StringComparison.Ordinal);
         right.WaitForExit();
         Assert.Equal((0, run.People.Length), (right.ExitCode, server.Taken.Length));

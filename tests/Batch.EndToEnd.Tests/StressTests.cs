@@ -17,7 +17,8 @@ public sealed class StressTests
         foreach (var file in Persons(week.Path)) CsvCells.TypeColumn(file, "Weight", weight => weight.Length > 0 ? weight : "190");
         CsvCells.Copy(week.Path, heavier.Path);
         foreach (var file in Persons(heavier.Path))
-            CsvCells.TypeColumn(file, "Weight", weight => (1.1 * double.Parse(weight, CultureInfo.InvariantCulture)).ToString("R", CultureInfo.InvariantCulture));
+            CsvCells.TypeColumn(file, "Weight",
+                weight => (1.1 * double.Parse(weight, CultureInfo.InvariantCulture)).ToString("R", CultureInfo.InvariantCulture));
 
         var breaks = SameAsTyped("heavy", week.Path, heavier.Path);
         Assert.Contains("T111/1 WB-05", breaks);
@@ -31,7 +32,9 @@ public sealed class StressTests
         CsvCells.TypeColumn(
             Path.Combine(later.Path, "week", "Legs.csv"),
             "Off blocks",
-            time => TimeOnly.TryParseExact(time, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock) ? clock.AddHours(1).ToString("HH:mm", CultureInfo.InvariantCulture) : time);
+            time => TimeOnly.TryParseExact(time, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock)
+                ? clock.AddHours(1).ToString("HH:mm", CultureInfo.InvariantCulture)
+                : time);
         SameAsTyped("late", RepositoryRoot.PathOf("input-samples", "csv"), later.Path);
     }
 
@@ -40,8 +43,10 @@ public sealed class StressTests
     {
         var (status, output, _) = SampleRun.Run("check", RepositoryRoot.PathOf("input-samples"), "--stress", "all");
         Assert.Equal(1, status);
-        Assert.Equal(["hot:", "headwind:", "heavy:", "late:", "squall-line:"], output.Split('\n').Select(line => line.Split(' ')[0]).Where(word => word.EndsWith(':') && word.Length > 1));
-        Assert.Matches(@"heavy: every person 10 % heavier\s+3 legs fail a check that they meet as planned, worst first:\s+T121/1 .*\s+WB-05  Landing weight", output);
+        Assert.Equal(["hot:", "headwind:", "heavy:", "late:", "squall-line:"],
+            output.Split('\n').Select(line => line.Split(' ')[0]).Where(word => word.EndsWith(':') && word.Length > 1));
+        Assert.Matches(@"heavy: every person 10 % heavier\s+3 legs fail a check that they meet as planned, worst first:\s+T121/1 .*\s+WB-05  Landing weight",
+            output);
         Assert.Contains("Thinnest margins of the legs that pass:", output, StringComparison.Ordinal);
     }
 
@@ -60,7 +65,8 @@ public sealed class StressTests
         Assert.Equal(2, status);
         Assert.Empty(output);
         Assert.Contains("--stress heavi: did you mean heavy?", errors, StringComparison.Ordinal);
-        Assert.Contains("one of hot, headwind, heavy, late, squall-line, all was expected", SampleRun.Run("check", RepositoryRoot.PathOf("input-samples"), "--stress", "earthquake").Errors, StringComparison.Ordinal);
+        Assert.Contains("one of hot, headwind, heavy, late, squall-line, all was expected",
+            SampleRun.Run("check", RepositoryRoot.PathOf("input-samples"), "--stress", "earthquake").Errors, StringComparison.Ordinal);
     }
 
     private static string[] Persons(string folder) => [Path.Combine(folder, "week", "Manifest.csv"), Path.Combine(folder, "operator", "Crew.csv")];
@@ -84,12 +90,14 @@ public sealed class StressTests
         var known = Failures(before).Select(failure => failure.Name).ToHashSet(StringComparer.Ordinal);
         Assert.Equal(
             Failures(after).Where(failure => !known.Contains(failure.Name)).Select(failure => failure.Name + ": " + failure.Text).Order(StringComparer.Ordinal),
-            answer.Items("breaks").Select(one => $"{one.Key()} {one.GetProperty("check").GetString()}: {one.GetProperty("text").GetString()}").Order(StringComparer.Ordinal));
+            answer.Items("breaks").Select(one => $"{one.Key()} {one.GetProperty("check").GetString()}: {one.GetProperty("text").GetString()}")
+                .Order(StringComparer.Ordinal));
         var thinnest = answer.Items("thinnest").ToArray();
         Assert.Equal(thinnest.Select(one => one.Number("share")).Order(), thinnest.Select(one => one.Number("share")));
         Assert.NotEmpty(thinnest);
         Assert.All(thinnest, one => Assert.InRange(one.Number("margin"), 0, double.MaxValue));
-        var landing = after.RootElement.Legs().Where(leg => leg.State() != "unplanned").ToDictionary(leg => leg.Key(), leg => leg.GetProperty("weightsLb").Number("landing"), StringComparer.Ordinal);
+        var landing = after.RootElement.Legs().Where(leg => leg.State() != "unplanned")
+            .ToDictionary(leg => leg.Key(), leg => leg.GetProperty("weightsLb").Number("landing"), StringComparer.Ordinal);
         var weights = thinnest.Where(one => one.GetProperty("check").GetString() == "WB-05" && one.GetProperty("unit").GetString() == "lb").ToArray();
         Assert.NotEmpty(weights);
         Assert.All(weights, one => Assert.Equal(landing[one.Key()], one.Number("actual"), 0.06));

@@ -21,7 +21,8 @@ public sealed class TemplatesTests
     {
         using var folder = new TemporaryFolder();
         SampleRun.Run("new", folder.Path);
-        var (status, output, _) = SampleRun.Run("templates", "check", "--week", Path.Combine(folder.Path, "operator.xlsx"), Path.Combine(folder.Path, "week.xlsx"));
+        var (status, output, _) =
+            SampleRun.Run("templates", "check", "--week", Path.Combine(folder.Path, "operator.xlsx"), Path.Combine(folder.Path, "week.xlsx"));
         Assert.Equal(0, status);
         Assert.Matches("^[0-9]+ sheets tried: nothing is wrong.$", output.TrimEnd());
     }
@@ -62,8 +63,10 @@ public sealed class TemplatesTests
     [Fact]
     public void A_table_wider_than_the_page_is_named()
     {
-        var problems = Check("_fuel.html", "<p>a</p>\n<table>\n<tr><td style=\"white-space: nowrap\">" + string.Concat(Enumerable.Repeat("wide ", 60)) + "</td></tr>\n</table>").Problems;
-        Assert.Contains(problems, problem => problem.ToString().StartsWith("_fuel.html(3): On paper: ", StringComparison.Ordinal) && problem.Text.Contains("off the right edge of the page", StringComparison.Ordinal));
+        var problems = Check("_fuel.html",
+            "<p>a</p>\n<table>\n<tr><td style=\"white-space: nowrap\">" + string.Concat(Enumerable.Repeat("wide ", 60)) + "</td></tr>\n</table>").Problems;
+        Assert.Contains(problems, problem => problem.ToString().StartsWith("_fuel.html(3): On paper: ",
+            StringComparison.Ordinal) && problem.Text.Contains("off the right edge of the page", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -90,14 +93,16 @@ public sealed class TemplatesTests
         Assert.Equal(0, status);
         Assert.Contains("values.html", output, StringComparison.Ordinal);
         var page = File.ReadAllText(Path.Combine(folder.Path, "values.html"));
-        Assert.All(["legs[].plan.fuel.trip", "legs[].unplanned.why", "days[].aircraft[].legs[].worst", "Example Air (invented)"], text => Assert.Contains(text, page, StringComparison.Ordinal));
+        Assert.All(["legs[].plan.fuel.trip", "legs[].unplanned.why", "days[].aircraft[].legs[].worst", "Example Air (invented)"],
+            text => Assert.Contains(text, page, StringComparison.Ordinal));
     }
 
     private static TemplateCheckReport Check(string file, string text)
     {
         using var folder = new TemporaryFolder();
         Write(folder, file, text);
-        return TemplateCheck.Of(TemplateReading.Of(folder.Path, ""), Week.Value, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), new Progress<RunProgress>(), CancellationToken.None);
+        return TemplateCheck.Of(TemplateReading.Of(folder.Path, ""), Week.Value, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), new Progress<RunProgress>(),
+            CancellationToken.None);
     }
 
     private static void Write(TemporaryFolder folder, string file, string text)

@@ -8,7 +8,8 @@ internal sealed class TemporaryFolder : IDisposable
     /// <summary>Files below the folder by relative path, in order, but for the list that a run keeps of its own.</summary>
     public string[] Files() =>
     [
-        .. Directory.EnumerateFiles(Path, "*", SearchOption.AllDirectories).Select(file => System.IO.Path.GetRelativePath(Path, file).Replace('\\', '/')).Where(file => !file.EndsWith(".tripbatch-files", StringComparison.Ordinal)).Order(StringComparer.Ordinal),
+        .. Directory.EnumerateFiles(Path, "*", SearchOption.AllDirectories).Select(file => System.IO.Path.GetRelativePath(Path, file).Replace('\\', '/'))
+            .Where(file => !file.EndsWith(".tripbatch-files", StringComparison.Ordinal)).Order(StringComparer.Ordinal),
     ];
 
     public void Dispose()

@@ -17,7 +17,8 @@ public sealed class DoorsTests
         ["Batch.Cli"] = ["Batch.Books", "Batch.Checks", "Batch.Flight", "Batch.Paper", "Batch.Post", "Batch.Sheets"],
     };
 
-    public static TheoryData<string> Rooms => [.. Directory.GetDirectories(Path.Combine(RepositoryRoot.Folder, "src")).Select(folder => Path.GetFileName(folder))];
+    public static TheoryData<string> Rooms =>
+        [.. Directory.GetDirectories(Path.Combine(RepositoryRoot.Folder, "src")).Select(folder => Path.GetFileName(folder))];
 
     [Theory]
     [MemberData(nameof(Rooms))]
@@ -53,7 +54,8 @@ public sealed class DoorsTests
     public void Pure_rooms_ban_clock_files_and_console(string room)
     {
         var project = XDocument.Load(ProjectFile(room));
-        Assert.Contains(project.Descendants("AdditionalFiles"), element => element.Attribute("Include")?.Value.EndsWith("BannedSymbols.Pure.txt", StringComparison.Ordinal) == true);
+        Assert.Contains(project.Descendants("AdditionalFiles"),
+            element => element.Attribute("Include")?.Value.EndsWith("BannedSymbols.Pure.txt", StringComparison.Ordinal) == true);
     }
 
     [Fact]
@@ -72,5 +74,6 @@ public sealed class DoorsTests
     private static string ProjectFile(string room) => Path.Combine(RepositoryRoot.Folder, "src", room, room + ".csproj");
 
     private static IEnumerable<string> ProjectFiles(string folder) =>
-        Directory.GetDirectories(Path.Combine(RepositoryRoot.Folder, folder)).SelectMany(room => Directory.GetFiles(room, "*.csproj")).Order(StringComparer.Ordinal);
+        Directory.GetDirectories(Path.Combine(RepositoryRoot.Folder, folder)).SelectMany(room => Directory.GetFiles(room, "*.csproj"))
+            .Order(StringComparer.Ordinal);
 }

@@ -22,8 +22,11 @@ internal static class DisplayListText
     private static string Line(DisplayItem item) => item switch
     {
         DisplayItem.Shape s => "shape " + Steps(s.Steps) + (s.Fill is { } fill ? " fill " + fill : "") + (s.EvenOdd ? " evenodd" : "")
-            + (s.Pen is { } pen ? " pen " + pen.Colour + " " + N(pen.Width) + (pen.Dashes.Length > 0 ? " dashes " + string.Join(',', pen.Dashes.Select(N)) : "") : ""),
-        DisplayItem.Text t => "text " + N(t.Place.E) + " " + N(t.Place.F) + (t.Place is { A: 1, B: 0, C: 0, D: 1 } ? "" : " matrix " + N(t.Place.A) + "," + N(t.Place.B) + "," + N(t.Place.C) + "," + N(t.Place.D))
+            + (s.Pen is { } pen
+                ? " pen " + pen.Colour + " " + N(pen.Width) + (pen.Dashes.Length > 0 ? " dashes " + string.Join(',', pen.Dashes.Select(N)) : "")
+                : ""),
+        DisplayItem.Text t => "text " + N(t.Place.E) + " " + N(t.Place.F)
+            + (t.Place is { A: 1, B: 0, C: 0, D: 1 } ? "" : " matrix " + N(t.Place.A) + "," + N(t.Place.B) + "," + N(t.Place.C) + "," + N(t.Place.D))
             + " wide " + N(t.Advances.Sum()) + " " + t.Font.Name + " " + N(t.Size) + " " + t.Colour + " \"" + string.Concat(t.Texts) + "\"",
         DisplayItem.Image i => "image " + Box(i.X, i.Y, i.Width, i.Height) + " " + i.Bytes.Length.ToString(CultureInfo.InvariantCulture) + " bytes",
         DisplayItem.Clip c => "clip " + Box(c.X, c.Y, c.Width, c.Height),

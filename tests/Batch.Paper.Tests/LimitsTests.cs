@@ -90,7 +90,8 @@ public sealed class LimitsTests
 
     [Fact]
     public void Margins_that_leave_no_room_are_refused() =>
-        Assert.Contains("no room", Assert.Throws<PaperException>(() => Printed.Print(Print.Small("x", "@page { margin: 60mm }"))).Reason, StringComparison.Ordinal);
+        Assert.Contains("no room", Assert.Throws<PaperException>(() => Printed.Print(Print.Small("x", "@page { margin: 60mm }"))).Reason,
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_print_can_be_cancelled()

@@ -21,7 +21,9 @@ public sealed class PdfPrinterTests
     [Fact]
     public void Threads_in_parallel_give_the_same_bytes_as_one()
     {
-        var documents = Enumerable.Range(0, 12).Select(i => i % 3 == 0 ? Specimen : Printed.Page("p{color:#" + i + i + i + "}", "<p>Document " + i + "</p><table><tr><td>" + i + "</td></tr></table>")).ToArray();
+        var documents = Enumerable.Range(0, 12).Select(i => i % 3 == 0
+            ? Specimen
+            : Printed.Page("p{color:#" + i + i + i + "}", "<p>Document " + i + "</p><table><tr><td>" + i + "</td></tr></table>")).ToArray();
         var alone = documents.Select(d => Printed.Print(d).Pdf).ToArray();
         var together = new byte[documents.Length][];
         Parallel.For(0, documents.Length, new ParallelOptions { MaxDegreeOfParallelism = 4 }, i => together[i] = Printed.Print(documents[i]).Pdf);
@@ -31,7 +33,8 @@ public sealed class PdfPrinterTests
     [Fact]
     public void Words_come_back_in_reading_order()
     {
-        var printed = Printed.Print(Printed.Page("", "<h1>Trip one</h1><p>From <b>here</b> to there.</p><table><tr><td>a</td><td>b</td></tr><tr><td>c</td><td>d</td></tr></table><p>End</p>"));
+        var printed = Printed.Print(Printed.Page("",
+            "<h1>Trip one</h1><p>From <b>here</b> to there.</p><table><tr><td>a</td><td>b</td></tr><tr><td>c</td><td>d</td></tr></table><p>End</p>"));
         Assert.Equal(["Trip", "one", "From", "here", "to", "there.", "a", "b", "c", "d", "End"], Printed.Words(printed)[0]);
     }
 
@@ -48,12 +51,14 @@ public sealed class PdfPrinterTests
     [Fact]
     public void Links_lead_outside_and_inside()
     {
-        var printed = Printed.Print(Printed.Page("", "<p><a href='https://charter.example/x?a=1&amp;b=2'>out</a> <a href='#there'>in</a></p><p id='there' style='break-before:page'>there</p>"));
+        var printed = Printed.Print(Printed.Page("",
+            "<p><a href='https://charter.example/x?a=1&amp;b=2'>out</a> <a href='#there'>in</a></p><p id='there' style='break-before:page'>there</p>"));
         using var pdf = Printed.Read(printed);
         var links = pdf.GetPage(1).GetAnnotations().ToList();
         Assert.Equal(2, links.Count);
         Assert.Equal("https://charter.example/x?a=1&b=2", Assert.IsType<UriAction>(links[0].Action).Uri);
-        Assert.Equal(2, Assert.IsType<GoToAction>(links[1].Action ?? new GoToAction(new UglyToad.PdfPig.Outline.Destinations.ExplicitDestination(2, default, UglyToad.PdfPig.Outline.Destinations.ExplicitDestinationCoordinates.Empty))).Destination.PageNumber);
+        Assert.Equal(2, Assert.IsType<GoToAction>(links[1].Action ?? new GoToAction(new UglyToad.PdfPig.Outline.Destinations.ExplicitDestination(2, default,
+            UglyToad.PdfPig.Outline.Destinations.ExplicitDestinationCoordinates.Empty))).Destination.PageNumber);
         Assert.Empty(printed.Unsupported);
     }
 
@@ -112,7 +117,8 @@ public sealed class PdfPrinterTests
     public void Pictures_come_from_the_caller_or_leave_their_text()
     {
         byte[] png = Convert.FromBase64String("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==");
-        var printed = Printed.Print("<p><img src='a.png' width='20' height='20'><img src='b.png' alt='missing'></p>", new PrintOptions { Images = s => s == "a.png" ? png : null });
+        var printed = Printed.Print("<p><img src='a.png' width='20' height='20'><img src='b.png' alt='missing'></p>",
+            new PrintOptions { Images = s => s == "a.png" ? png : null });
         using var pdf = Printed.Read(printed);
         Assert.Single(pdf.GetPage(1).GetImages());
         Assert.Equal(["missing"], Printed.Words(pdf.GetPage(1)));

@@ -11,9 +11,11 @@ internal static class Printed
     public static PrintedDocument Print(string html, PrintOptions? options = null) => Printer.Print(html, options ?? new PrintOptions());
 
     /// <summary>What is painted for a document, as text.</summary>
-    public static string DisplayList(string html, PrintOptions? options = null) => DisplayListText.Of(Printer.Painted(html, options ?? new PrintOptions()).Pages);
+    public static string DisplayList(string html, PrintOptions? options = null) =>
+        DisplayListText.Of(Printer.Painted(html, options ?? new PrintOptions()).Pages);
 
-    public static string Page(string style, string body) => "<!DOCTYPE html>\n<html lang=\"en\"><head><title>Test</title><style>" + style + "</style></head><body>" + body + "</body></html>";
+    public static string Page(string style, string body) =>
+        "<!DOCTYPE html>\n<html lang=\"en\"><head><title>Test</title><style>" + style + "</style></head><body>" + body + "</body></html>";
 
     public static PdfDocument Read(PrintedDocument printed) => PdfDocument.Open(printed.Pdf);
 
@@ -32,7 +34,10 @@ internal static class Printed
         Letter? last = null;
         foreach (var letter in page.Letters)
         {
-            var parted = last is null || Math.Abs(letter.StartBaseLine.Y - last.StartBaseLine.Y) > 0.5 || letter.StartBaseLine.X - last.EndBaseLine.X > 1 || letter.StartBaseLine.X < last.StartBaseLine.X;
+            var parted = last is null
+                || Math.Abs(letter.StartBaseLine.Y - last.StartBaseLine.Y) > 0.5
+                || letter.StartBaseLine.X - last.EndBaseLine.X > 1
+                || letter.StartBaseLine.X < last.StartBaseLine.X;
             if (letter.Value is " " or "\u00A0")
             {
                 last = null;

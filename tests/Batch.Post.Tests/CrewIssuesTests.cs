@@ -61,7 +61,8 @@ public sealed class CrewIssuesTests
     public void A_leg_that_is_added_and_one_that_is_dropped_are_said()
     {
         var issue = SomePost.Issue(SomePost.Week(First, SomePost.Facts("T102", 2)), SomePost.Issued(SomePost.Week(First, Second)));
-        Assert.Equal(["T102/2: added, Mon 7 Dec 18:30 XAND to XBEL, Q-HAA.", "T101/2: cancelled, was Mon 7 Dec 18:30 XAND to XBEL."], issue.Changes.AsEnumerable());
+        Assert.Equal(["T102/2: added, Mon 7 Dec 18:30 XAND to XBEL, Q-HAA.", "T101/2: cancelled, was Mon 7 Dec 18:30 XAND to XBEL."],
+            issue.Changes.AsEnumerable());
         Assert.Equal(("T101/2", 1), (Assert.Single(issue.Dropped).Facts.Key, issue.Dropped[0].Sequence));
     }
 
@@ -125,7 +126,8 @@ public sealed class CrewIssuesTests
     public void A_trip_that_is_held_back_says_in_words_why()
     {
         var failing = SomePost.Leg(First with { State = "fail", Failing = "FUEL-03" }) with { Trouble = "Fuel aboard is 1,100 lb, 365 lb short." };
-        Assert.Equal(["T101: Leg 1 fails FUEL-03: Fuel aboard is 1,100 lb, 365 lb short."], SomePost.Issue(SomePost.Week(failing), Ledger.Empty).Held.AsEnumerable());
+        Assert.Equal(["T101: Leg 1 fails FUEL-03: Fuel aboard is 1,100 lb, 365 lb short."],
+            SomePost.Issue(SomePost.Week(failing), Ledger.Empty).Held.AsEnumerable());
     }
 
     [Fact]
@@ -139,7 +141,8 @@ public sealed class CrewIssuesTests
     public void A_leg_whose_number_could_not_be_read_is_named_by_its_row()
     {
         var week = SomePost.Week(SomePost.Leg(First), SomePost.Unplanned("T101", 0) with { Row = 5 });
-        Assert.Equal(["T101: The leg in row 5 could not be planned: The route element NORRO is not known."], SomePost.Issue(week, Ledger.Empty).Held.AsEnumerable());
+        Assert.Equal(["T101: The leg in row 5 could not be planned: The route element NORRO is not known."],
+            SomePost.Issue(week, Ledger.Empty).Held.AsEnumerable());
         Assert.Equal(
             ["T101, row 5: cannot be planned now. The route element NORRO is not known."],
             Assert.Single(TripRevisions.Of(week, SomePost.Issued(SomePost.Week(First)))).Changes.AsEnumerable());
@@ -152,7 +155,8 @@ public sealed class CrewIssuesTests
     {
         const string Run = """{"madeAt":"2026-12-03T16:00:00Z","operator":"","operatorMail":"","wholeWeek":true,"crew":[],"legs":[{"trip":"T101","leg":0,"row":5,"captain":"RIM","state":"unplanned","why":"Leg is not a number"}]}""";
         using var json = System.Text.Json.JsonDocument.Parse(Run);
-        Assert.Equal(["T101: The leg in row 5 could not be planned: Leg is not a number."], SomePost.Issue(WeekRecord.Of(json.RootElement), Ledger.Empty).Held.AsEnumerable());
+        Assert.Equal(["T101: The leg in row 5 could not be planned: Leg is not a number."],
+            SomePost.Issue(WeekRecord.Of(json.RootElement), Ledger.Empty).Held.AsEnumerable());
     }
 
     [Fact]
@@ -190,7 +194,8 @@ public sealed class CrewIssuesTests
     {
         var issue = SomePost.Issue(SomePost.Week(SomePost.Unplanned("T101", 1, captain: "")), SomePost.Issued(SomePost.Week(First)));
         Assert.Empty(issue.Dropped);
-        Assert.Equal(["T101: held back. Leg 1 could not be planned: The route element NORRO is not known. Do not fly it by the sheet that you hold."], issue.Changes.AsEnumerable());
+        Assert.Equal(["T101: held back. Leg 1 could not be planned: The route element NORRO is not known. Do not fly it by the sheet that you hold."],
+            issue.Changes.AsEnumerable());
     }
 
     [Fact]
@@ -236,7 +241,11 @@ public sealed class CrewIssuesTests
     [Fact]
     public void A_changed_report_time_is_said()
     {
-        static WeekRecord At(Instant report) => SomePost.Week(First) with { Persons = [new PersonRecord { Code = "RIM", Mail = "rima@harrow-sound.example", Reports = ImmutableDictionary<string, Instant>.Empty.Add("T101/1", report) }] };
+        static WeekRecord At(Instant report) => SomePost.Week(First) with
+        {
+            Persons = [new PersonRecord { Code = "RIM", Mail = "rima@harrow-sound.example",
+            Reports = ImmutableDictionary<string, Instant>.Empty.Add("T101/1", report) }]
+        };
         var issue = SomePost.Issue(At(Instant.FromUtc(2026, 12, 7, 18, 0)), SomePost.Issued(At(Instant.FromUtc(2026, 12, 7, 18, 30))));
         Assert.Equal(["T101/1: report Mon 7 Dec 13:30 to Mon 7 Dec 13:00."], issue.Changes.AsEnumerable());
         Assert.Equal(1, issue.Legs[0].Sequence);

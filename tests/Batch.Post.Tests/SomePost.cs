@@ -36,7 +36,8 @@ internal static class SomePost
         Details = "d1",
     };
 
-    public static LegRecord Leg(LegFacts facts) => new() { Trip = facts.Trip, Number = facts.Leg, Captain = facts.Captain, SecondPilot = facts.SecondPilot, OffBlocks = facts.OffBlocks, Facts = facts };
+    public static LegRecord Leg(LegFacts facts) =>
+        new() { Trip = facts.Trip, Number = facts.Leg, Captain = facts.Captain, SecondPilot = facts.SecondPilot, OffBlocks = facts.OffBlocks, Facts = facts };
 
     public static LegRecord Unplanned(string trip, int number, string captain = "RIM", Instant? offBlocks = null) =>
         new() { Trip = trip, Number = number, Captain = captain, OffBlocks = offBlocks, Trouble = "The route element NORRO is not known." };
@@ -47,13 +48,15 @@ internal static class SomePost
         Operator = "Harrow Sound",
         OperatorMail = "ops@harrow-sound.example",
         Legs = legs,
-        Persons = [new PersonRecord { Code = "RIM", Name = "Rima Ostrelle", Mail = "rima@harrow-sound.example" }, new PersonRecord { Code = "SOR", Name = "Soren Valdike", Mail = "soren@harrow-sound.example" }],
+        Persons = [new PersonRecord { Code = "RIM", Name = "Rima Ostrelle", Mail = "rima@harrow-sound.example" },
+            new PersonRecord { Code = "SOR", Name = "Soren Valdike", Mail = "soren@harrow-sound.example" }],
     };
 
     public static WeekRecord Week(params ImmutableArray<LegFacts> legs) => Week([.. legs.Select(Leg)]);
 
     public static CrewIssue Issue(WeekRecord week, Ledger ledger, string person = "RIM", params string[] cancelled) =>
-        CrewIssues.Of(week, ledger, cancelled.Length == 0 ? NoTrips : cancelled.ToHashSet(StringComparer.OrdinalIgnoreCase)).Single(issue => issue.Person.Code == person);
+        CrewIssues.Of(week, ledger, cancelled.Length == 0 ? NoTrips : cancelled.ToHashSet(StringComparer.OrdinalIgnoreCase))
+            .Single(issue => issue.Person.Code == person);
 
     /// <summary>The ledger after everything that was due of some runs was issued, one run after another.</summary>
     public static Ledger Issued(params ReadOnlySpan<WeekRecord> weeks)

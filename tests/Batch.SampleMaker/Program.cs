@@ -9,7 +9,8 @@ switch (args)
     case ["big", "--legs", var legs, "--seed", var seed, var folder]:
         {
             var week = RandomWeek.Of(int.Parse(legs, CultureInfo.InvariantCulture), int.Parse(seed, CultureInfo.InvariantCulture));
-            Write(folder, Sample.OperatorBook(week.Fleet, week.Pilots, new LocalDate(2026, 11, 16)), Sample.WeekBook(week.Trips, $"A random week of {legs} legs, seed {seed}."));
+            Write(folder, Sample.OperatorBook(week.Fleet, week.Pilots, new LocalDate(2026, 11, 16)),
+                Sample.WeekBook(week.Trips, $"A random week of {legs} legs, seed {seed}."));
             return 0;
         }
 
@@ -17,7 +18,8 @@ switch (args)
         Write(
             folder,
             Sample.OperatorBook(Airframes.All, Pilots.All, new LocalDate(2025, 12, 22)),
-            Sample.WeekBook(Sample.Trips(), "Some legs fail on purpose, each for another reason, and one airport is misspelt: expected-failures.csv says which."));
+            Sample.WeekBook(Sample.Trips(),
+                "Some legs fail on purpose, each for another reason, and one airport is misspelt: expected-failures.csv says which."));
         SampleReadMe.Write(Path.Combine(folder, "README.md"));
         ExpectedFailures.Write(Path.Combine(folder, "expected-failures.csv"));
         return 0;

@@ -25,8 +25,10 @@ public static class Sample
         ],
         Sheets =
         [
-            HouseSheets.Operator(), TypeSheets.Types(), Airframes.Sheet(fleet), TypeSheets.Stations(), TypeSheets.FuelArms(), TypeSheets.Envelope(), .. PerformanceSheets.All(TypeSheets.All),
-            AirportSheets.Airports(), AirportSheets.Runways(), Waypoints.Sheet(), AirwaySheet.Sheet(), LandSheets.Land(), LandSheets.AltitudeGrid(), Pilots.Sheet(pilots), Pilots.Logged(pilots, loggedSince), HouseSheets.Checks(),
+            HouseSheets.Operator(), TypeSheets.Types(), Airframes.Sheet(fleet), TypeSheets.Stations(), TypeSheets.FuelArms(), TypeSheets.Envelope(),
+            .. PerformanceSheets.All(TypeSheets.All),
+            AirportSheets.Airports(), AirportSheets.Runways(), Waypoints.Sheet(), AirwaySheet.Sheet(), LandSheets.Land(), LandSheets.AltitudeGrid(),
+            Pilots.Sheet(pilots), Pilots.Logged(pilots, loggedSince), HouseSheets.Checks(),
         ],
     };
 
@@ -42,7 +44,8 @@ public static class Sample
             "Winds, Bulletins, Notices: what is known of the weather and of closures.",
             note,
         ],
-        Sheets = [LegSheet.Sheet(trips), ManifestSheets.Manifest(trips), ManifestSheets.Cargo(trips), WeatherSheets.Winds(), WeatherSheets.Bulletins(), WeatherSheets.Notices()],
+        Sheets = [LegSheet.Sheet(trips), ManifestSheets.Manifest(trips), ManifestSheets.Cargo(trips), WeatherSheets.Winds(), WeatherSheets.Bulletins(),
+            WeatherSheets.Notices()],
     };
 
     public static ImmutableArray<OneTrip> Trips() => [.. FirstHalf.Trips, .. SecondHalf.Trips];

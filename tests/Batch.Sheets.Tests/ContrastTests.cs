@@ -4,7 +4,10 @@ using Batch.Sheets.Pictures;
 
 namespace Batch.Sheets.Tests;
 
-/// <summary>Letters stand out from what is behind them by at least 4.5 to 1 (WCAG 2.2, success criterion 1.4.3; the ratio as its relative luminance defines it), by day and by night.</summary>
+/// <summary>
+/// Letters stand out from what is behind them by at least 4.5 to 1 (WCAG 2.2, success criterion 1.4.3; the ratio as its relative luminance defines it), by day
+/// and by night.
+/// </summary>
 public partial class ContrastTests
 {
     private const double Least = 4.5;
@@ -31,13 +34,15 @@ public partial class ContrastTests
     public void Letters_of_a_sheet_can_be_read(string light, string letters, string ground)
     {
         var colours = Colours(light == "night");
-        Assert.True(Ratio(Of(colours[letters]), Of(colours[ground])) >= Least, string.Create(CultureInfo.InvariantCulture, $"{letters} on {ground} by {light}: {Ratio(Of(colours[letters]), Of(colours[ground])):0.00}"));
+        Assert.True(Ratio(Of(colours[letters]), Of(colours[ground])) >= Least,
+            string.Create(CultureInfo.InvariantCulture, $"{letters} on {ground} by {light}: {Ratio(Of(colours[letters]), Of(colours[ground])):0.00}"));
     }
 
     [Fact]
     public void Letters_with_a_colour_of_their_own_can_be_read_on_white()
     {
-        var colours = TemplateFolder.Shipped.Names.SelectMany(name => OwnColour().Matches((TemplateFolder.Shipped.Text(name) ?? "").Split("prefers-color-scheme: dark")[0]).Select(match => (name, Colour: match.Groups["colour"].Value))).Distinct().ToArray();
+        var colours = TemplateFolder.Shipped.Names.SelectMany(name => OwnColour().Matches((TemplateFolder.Shipped.Text(name) ?? "")
+            .Split("prefers-color-scheme: dark")[0]).Select(match => (name, Colour: match.Groups["colour"].Value))).Distinct().ToArray();
         Assert.NotEmpty(colours);
         Assert.All(colours, pair => Assert.True(Ratio(Of(pair.Colour), Of("#ffffff")) >= Least, pair.ToString()));
     }
@@ -49,7 +54,8 @@ public partial class ContrastTests
     [InlineData(Ink.Grey, Ink.White)]
     [InlineData(Ink.Grey, Ink.Ground)]
     [InlineData(Ink.Fail, Ink.White)]
-    public void Letters_of_a_picture_can_be_read(string letters, string ground) => Assert.True(Ratio(Of(letters), Of(ground)) >= Least, Ratio(Of(letters), Of(ground)).ToString("0.00", CultureInfo.InvariantCulture));
+    public void Letters_of_a_picture_can_be_read(string letters, string ground) =>
+        Assert.True(Ratio(Of(letters), Of(ground)) >= Least, Ratio(Of(letters), Of(ground)).ToString("0.00", CultureInfo.InvariantCulture));
 
     [Theory]
     [InlineData(Ink.Black)]
@@ -64,14 +70,16 @@ public partial class ContrastTests
     }
 
     /// <summary>
-    /// On paper under a red lamp only red light comes back, and white paper sends all of it: what counts is how little red an ink has. The ratio is that of the guideline, with the red share for the luminance
-    /// (our reading of it, no source). A red of 118 of 255 is 0.181 in linear light: 1.05 / 0.231 = 4.5.
+    /// On paper under a red lamp only red light comes back, and white paper sends all of it: what counts is how little red an ink has. The ratio is that of the
+    /// guideline, with the red share for the luminance (our reading of it, no source). A red of 118 of 255 is 0.181 in linear light: 1.05 / 0.231 = 4.5.
     /// </summary>
     [Fact]
     public void Letters_and_marks_on_paper_can_be_read_under_a_red_lamp()
     {
         var colours = Colours(isDark: false);
-        string[] inks = [colours["--ink"], colours["--soft"], colours["--fail"], colours["--caution"], colours["--pass"], Ink.Black, Ink.Grey, Ink.Fail, .. new[] { "pass", "caution", "fail", "unplanned" }.Select(code => Hex().Match(StateMark.Of(code, code).Html.Replace("#ffffff", "", StringComparison.Ordinal)).Value)];
+        string[] inks = [colours["--ink"], colours["--soft"], colours["--fail"], colours["--caution"], colours["--pass"], Ink.Black, Ink.Grey, Ink.Fail,
+            .. new[] { "pass", "caution", "fail", "unplanned" }
+                .Select(code => Hex().Match(StateMark.Of(code, code).Html.Replace("#ffffff", "", StringComparison.Ordinal)).Value)];
         Assert.All(inks, ink => Assert.True(1.05 / (Luminance([Of(ink)[0], Of(ink)[0], Of(ink)[0]]) + 0.05) >= Least, ink));
     }
 
@@ -84,10 +92,12 @@ public partial class ContrastTests
     {
         var css = TemplateFolder.Shipped.Text("_style.css") ?? "";
         var at = isDark ? css.IndexOf("prefers-color-scheme: dark", StringComparison.Ordinal) : 0;
-        return Custom().Matches(css[at..]).GroupBy(match => match.Groups["name"].Value, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.First().Groups["colour"].Value, StringComparer.Ordinal);
+        return Custom().Matches(css[at..]).GroupBy(match => match.Groups["name"].Value, StringComparer.Ordinal)
+            .ToDictionary(group => group.Key, group => group.First().Groups["colour"].Value, StringComparer.Ordinal);
     }
 
-    private static double[] Of(string hex) => [.. Enumerable.Range(0, 3).Select(k => int.Parse(hex.AsSpan(1 + (2 * k), 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0)];
+    private static double[] Of(string hex) =>
+        [.. Enumerable.Range(0, 3).Select(k => int.Parse(hex.AsSpan(1 + (2 * k), 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0)];
 
     private static double Ratio(double[] a, double[] b)
     {

@@ -13,13 +13,20 @@ public class DutyBarTests
         Report = Morning,
         Release = Morning + Duration.FromHours(9.5),
         Zone = FiveWest,
-        Flights = [("T101/1", Morning + Duration.FromMinutes(60), Morning + Duration.FromMinutes(127)), ("T101/2", Morning + Duration.FromMinutes(160), Morning + Duration.FromMinutes(186)), ("T101/3", Morning + Duration.FromMinutes(190), Morning + Duration.FromMinutes(210))],
+        Flights = [("T101/1", Morning + Duration.FromMinutes(60), Morning + Duration.FromMinutes(127)), ("T101/2", Morning + Duration.FromMinutes(160),
+            Morning + Duration.FromMinutes(186)), ("T101/3", Morning + Duration.FromMinutes(190), Morning + Duration.FromMinutes(210))],
         Limit = Morning + Duration.FromHours(13),
         RestBefore = Duration.FromHours(11),
         RestAfter = Duration.FromHours(16),
     };
 
-    internal static DutyTimes Night { get; } = Day with { Report = Morning + Duration.FromHours(10), Release = Morning + Duration.FromHours(26), Limit = Morning + Duration.FromHours(24), Flights = [] };
+    internal static DutyTimes Night { get; } = Day with
+    {
+        Report = Morning + Duration.FromHours(10),
+        Release = Morning + Duration.FromHours(26),
+        Limit = Morning + Duration.FromHours(24),
+        Flights = []
+    };
 
     [Fact]
     public void Local_hours_stand_above_and_utc_hours_below_at_the_same_instants()
@@ -75,7 +82,8 @@ public class DutyBarTests
     {
         var zone = DateTimeZoneProviders.Tzdb["America/New_York"];
         var report = new LocalDateTime(2026, 3, 8, 6, 0).InZoneStrictly(zone).ToInstant();
-        var texts = Texts(Day with { Zone = zone, Report = report, Release = report + Duration.FromHours(3), Limit = null, Flights = [] }).Where(text => text.Y < 20 && text.Value.Length == 2).ToDictionary(text => text.Value, text => text.X, StringComparer.Ordinal);
+        var texts = Texts(Day with { Zone = zone, Report = report, Release = report + Duration.FromHours(3), Limit = null, Flights = [] })
+            .Where(text => text.Y < 20 && text.Value.Length == 2).ToDictionary(text => text.Value, text => text.X, StringComparer.Ordinal);
         Assert.Equal((texts["24"] - texts["00"]) / 23, texts["12"] - texts["10"] - ((texts["24"] - texts["00"]) / 23), 0.2);
         Assert.False(texts.ContainsKey("02"));
     }
@@ -83,13 +91,15 @@ public class DutyBarTests
     [Fact]
     public void A_zone_with_half_hours_has_its_whole_hours_between_those_of_utc()
     {
-        var texts = Texts(Day with { Zone = DateTimeZone.ForOffset(Offset.FromHoursAndMinutes(5, 30)), Release = Morning + Duration.FromHours(4), Limit = null });
+        var texts =
+            Texts(Day with { Zone = DateTimeZone.ForOffset(Offset.FromHoursAndMinutes(5, 30)), Release = Morning + Duration.FromHours(4), Limit = null });
         var hour = (texts.Single(text => text is { Value: "24", Y: < 20 }).X - texts.Single(text => text is { Value: "00", Y: < 20 }).X) / 24;
         Assert.Equal(texts.Single(text => text is { Value: "12", Y: < 20 }).X - (hour / 2), texts.Single(text => text is { Value: "06", Y: > 20 }).X, 0.2);
     }
 
     [Fact]
-    public void A_release_before_the_report_is_refused() => Assert.Throws<ArgumentException>(() => DutyBar.Of(Day with { Release = Day.Report - Duration.FromMinutes(1) }));
+    public void A_release_before_the_report_is_refused() =>
+        Assert.Throws<ArgumentException>(() => DutyBar.Of(Day with { Release = Day.Report - Duration.FromMinutes(1) }));
 
     private static int Lines(string svg) => XDocument.Parse(svg).Descendants().Count(element => element.Name.LocalName == "line");
 

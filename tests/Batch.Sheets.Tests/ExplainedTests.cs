@@ -16,7 +16,8 @@ public sealed class ExplainedTests
     private static readonly string[] PlainDifferences = ["PlanView.Options.OptionView.TimeMore"];
 
     // Limits for gross errors of typing, stated on the card; they follow from the figure beside them.
-    private static readonly string[] Tolerances = ["PlanView.Card.CardView.Answers.AnswerView.Tolerance", "PlanView.Card.CardView.Answers.AnswerView.ToleranceTime"];
+    private static readonly string[] Tolerances =
+        ["PlanView.Card.CardView.Answers.AnswerView.Tolerance", "PlanView.Card.CardView.Answers.AnswerView.ToleranceTime"];
 
     public static TheoryData<string, string> Legs => new() { { "XDUN", "4130N03800W 4200N03700W" }, { "", "" } };
 
@@ -28,12 +29,25 @@ public sealed class ExplainedTests
         var week = Some.Week([leg], [Some.Passenger(PersonCategory.Adult, 180), Some.Passenger(PersonCategory.Child, 60)], Some.Reports(250, 30));
         week = week with
         {
-            Types = week.Types.SetItem("Skua 9", Some.WeekType with { Tables = Some.RunwayType.Tables with { Climb = Some.WeekType.Tables.Climb, Cruise = Some.WeekType.Tables.Cruise, CruiseSettings = Some.WeekType.Tables.CruiseSettings, Descent = Some.WeekType.Tables.Descent, Holding = Some.WeekType.Tables.Holding }, Corrections = Some.RunwayType.Corrections }),
-            Airports = week.Airports.SetItems(week.Airports.Values.Select(airport => KeyValuePair.Create(airport.Ident, airport with { Runways = [Some.Runway("09", 90, 6000), Some.Runway("27", 270, 6000)] }))),
+            Types = week.Types.SetItem("Skua 9", Some.WeekType with
+            {
+                Tables = Some.RunwayType.Tables with
+                {
+                    Climb = Some.WeekType.Tables.Climb,
+                    Cruise = Some.WeekType.Tables.Cruise,
+                    CruiseSettings = Some.WeekType.Tables.CruiseSettings,
+                    Descent = Some.WeekType.Tables.Descent,
+                    Holding = Some.WeekType.Tables.Holding
+                },
+                Corrections = Some.RunwayType.Corrections
+            }),
+            Airports = week.Airports.SetItems(week.Airports.Values.Select(
+                airport => KeyValuePair.Create(airport.Ident, airport with { Runways = [Some.Runway("09", 90, 6000), Some.Runway("27", 270, 6000)] }))),
         };
         var plan = Assert.IsType<LegPlan.Planned>(Some.Planned(week).Legs[0]);
         var steps = LegWorking.Of(plan);
-        double[] known = [.. steps.Select(step => step.Value).Concat(steps.SelectMany(step => step.Inputs).Select(input => input.Value)).Select(Math.Abs).Order()];
+        double[] known = [.. steps.Select(step => step.Value).Concat(steps.SelectMany(step => step.Inputs).Select(input => input.Value)).Select(Math.Abs)
+            .Order()];
 
         var figures = new List<(string Where, double Value)>();
         Collect(PlanView.Of(plan, week), "PlanView", figures);

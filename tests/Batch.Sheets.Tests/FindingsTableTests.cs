@@ -8,14 +8,16 @@ public class FindingsTableTests
     private static string Text(byte[] bytes) => new UTF8Encoding(false).GetString(bytes, 3, bytes.Length - 3);
 
     [Fact]
-    public void It_is_the_table_that_was_looked_through() => Golden.Matches("findings.csv", Text(FindingsTable.Csv(SampleWeek.Made)).Replace("\r\n", "\n", StringComparison.Ordinal));
+    public void It_is_the_table_that_was_looked_through() =>
+        Golden.Matches("findings.csv", Text(FindingsTable.Csv(SampleWeek.Made)).Replace("\r\n", "\n", StringComparison.Ordinal));
 
     [Fact]
     public void It_begins_with_a_byte_order_mark_and_the_names_of_the_columns()
     {
         var bytes = FindingsTable.Csv(SampleWeek.Made);
         Assert.Equal([0xEF, 0xBB, 0xBF], bytes[..3]);
-        Assert.StartsWith("trip,leg,aircraft,date,check,title,state,required,actual,margin,unit,text,citation,basis,cells,actor,remedy,override,row\r\n", Text(bytes), StringComparison.Ordinal);
+        Assert.StartsWith("trip,leg,aircraft,date,check,title,state,required,actual,margin,unit,text,citation,basis,cells,actor,remedy,override,row\r\n",
+            Text(bytes), StringComparison.Ordinal);
     }
 
     [Fact]

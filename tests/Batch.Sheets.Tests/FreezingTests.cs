@@ -17,7 +17,8 @@ public class FreezingTests
     }
 
     [Fact]
-    public void Air_that_is_warm_all_the_way_has_no_freezing_level() => Assert.Empty(Freezing.Crossings(With((0, 10, 0, 2_000, 15), (10, 20, 2_000, 2_000, 9))));
+    public void Air_that_is_warm_all_the_way_has_no_freezing_level() =>
+        Assert.Empty(Freezing.Crossings(With((0, 10, 0, 2_000, 15), (10, 20, 2_000, 2_000, 9))));
 
     [Fact]
     public void The_picture_says_so_in_words()
@@ -31,6 +32,7 @@ public class FreezingTests
 
     private static FlightProfile With(params (double StartNm, double EndNm, double StartFt, double EndFt, double Celsius)[] steps) => Profile with
     {
-        Slices = [.. steps.Select(step => Profile.Slices[0] with { StartNm = step.StartNm, EndNm = step.EndNm, StartFt = step.StartFt, EndFt = step.EndFt, Air = Profile.Slices[0].Air with { Temperature = new Celsius(step.Celsius) } })],
+        Slices = [.. steps.Select(step => Profile.Slices[0] with { StartNm = step.StartNm, EndNm = step.EndNm, StartFt = step.StartFt, EndFt = step.EndFt,
+            Air = Profile.Slices[0].Air with { Temperature = new Celsius(step.Celsius) } })],
     };
 }

@@ -3,10 +3,13 @@ using Batch.Testing;
 
 namespace Batch.Sheets.Tests;
 
-/// <summary>Headings begin with the first level and leave none out on the way down, so that who listens to a sheet finds its parts (WCAG 2.2, technique G141).</summary>
+/// <summary>
+/// Headings begin with the first level and leave none out on the way down, so that who listens to a sheet finds its parts (WCAG 2.2, technique G141).
+/// </summary>
 public partial class HeadingTests
 {
-    public static TheoryData<string> Pages => [.. Directory.GetFiles(RepositoryRoot.PathOf("tests", "Batch.Sheets.Tests", "Golden"), "*.html").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Pages => [.. Directory.GetFiles(RepositoryRoot.PathOf("tests", "Batch.Sheets.Tests", "Golden"), "*.html")
+        .Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Pages))]

@@ -9,7 +9,8 @@ public class LoadSheetTests
 
     private static string Sheet(string airport, int day, CheckedWeek? week = null)
     {
-        var result = Renderer.Render(SheetModels.LoadSheet, SheetModels.Load(week ?? SampleWeek.Made, SampleWeek.Facts, (airport, new LocalDate(2026, 12, day)), PaperSize.A4));
+        var result = Renderer.Render(SheetModels.LoadSheet,
+            SheetModels.Load(week ?? SampleWeek.Made, SampleWeek.Facts, (airport, new LocalDate(2026, 12, day)), PaperSize.A4));
         Assert.Empty(result.Problems);
         return result.Html;
     }
@@ -20,7 +21,8 @@ public class LoadSheetTests
     [Fact]
     public void Every_departure_stands_on_the_sheet_of_its_airport_and_local_day()
     {
-        Assert.Equal([("XAND", 7), ("XBEL", 7), ("XAND", 8), ("XAND", 9)], SheetModels.Departures(SampleWeek.Made).Select(place => (place.Airport, place.Day.Day)));
+        Assert.Equal([("XAND", 7), ("XBEL", 7), ("XAND", 8), ("XAND", 9)],
+            SheetModels.Departures(SampleWeek.Made).Select(place => (place.Airport, place.Day.Day)));
         Assert.All(["T102/1", "T103/1"], key => Assert.Contains(key, Sheet("XAND", 8), StringComparison.Ordinal));
         Assert.DoesNotContain("T101", Sheet("XAND", 8), StringComparison.Ordinal);
     }
@@ -30,7 +32,8 @@ public class LoadSheetTests
         Assert.All(SheetModels.Departures(SampleWeek.Made), place =>
         {
             var html = Sheet(place.Airport, place.Day.Day);
-            Assert.All(["Quist", "Orlo", "Mia", "Tarn", "Olaf", "Voss", "ANA", "BEN", "Cockpit"], name => Assert.DoesNotContain(name, html, StringComparison.Ordinal));
+            Assert.All(["Quist", "Orlo", "Mia", "Tarn", "Olaf", "Voss", "ANA", "BEN", "Cockpit"],
+                name => Assert.DoesNotContain(name, html, StringComparison.Ordinal));
         });
 
     [Fact]
@@ -64,7 +67,12 @@ public class LoadSheetTests
     [Fact]
     public void A_leg_that_is_flown_although_it_fails_is_loaded_and_the_reason_stays_in_the_office()
     {
-        var agreed = SampleWeek.Made with { Legs = [.. SampleWeek.Made.Legs.Select(leg => leg.Plan is LegPlan.Planned plan && leg.State == LegState.Fail ? leg with { Plan = plan with { Leg = plan.Leg with { Override = "Ana Quist agreed" } } } : leg)] };
+        var agreed = SampleWeek.Made with
+        {
+            Legs = [.. SampleWeek.Made.Legs.Select(leg => leg.Plan is LegPlan.Planned plan && leg.State == LegState.Fail
+            ? leg with { Plan = plan with { Leg = plan.Leg with { Override = "Ana Quist agreed" } } }
+            : leg)]
+        };
         var html = Sheet("XAND", 8, agreed);
         Assert.DoesNotContain("fails a check. Ask", html, StringComparison.Ordinal);
         Assert.Contains("has decided to fly it all the same", html, StringComparison.Ordinal);

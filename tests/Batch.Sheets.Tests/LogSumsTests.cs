@@ -49,7 +49,10 @@ public class LogSumsTests
         Assert.Equal(Read(log[0].Remaining.Text(factor, 0)) - Read(log[^1].Remaining.Text(factor, 0)), log.Sum(line => Read(line.Burn.Text(factor, 0))));
     }
 
-    /// <summary>1,288.7 lb required and 1,290.8 aboard are 1,289, 1,290 and a margin of 1; what is left is 2.1 lb. Leg T116/2 of the sample printed 1,221 after the taxi where the log said 1,220, and 2, less 0, is 1.</summary>
+    /// <summary>
+    /// 1,288.7 lb required and 1,290.8 aboard are 1,289, 1,290 and a margin of 1; what is left is 2.1 lb. Leg T116/2 of the sample printed 1,221 after the taxi
+    /// where the log said 1,220, and 2, less 0, is 1.
+    /// </summary>
     [Fact]
     public void Without_additional_fuel_the_ladder_ends_on_its_margin()
     {

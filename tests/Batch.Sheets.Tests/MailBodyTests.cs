@@ -6,7 +6,9 @@ public class MailBodyTests
 {
     private static readonly SheetRenderer Renderer = new(TemplateFolder.Shipped);
 
-    private static readonly CrewLetter Ana = CrewLetters.Of(SampleWeek.Made, SampleWeek.Facts).Single(letter => letter.Code == "ANA") with { Attachments = ["packet-ANA.pdf", "flights-ANA.ics"] };
+    private static readonly CrewLetter Ana = CrewLetters.Of(SampleWeek.Made, SampleWeek.Facts)
+        .Single(letter => letter.Code == "ANA") with
+    { Attachments = ["packet-ANA.pdf", "flights-ANA.ics"] };
 
     private static readonly CrewLetter Second = Ana with
     {
@@ -79,7 +81,8 @@ public class MailBodyTests
     public void Every_leg_stands_in_both_bodies_with_utc_and_local_time()
     {
         var mail = Mail(Ana);
-        Assert.All(["T101/1", "T101/2", "T102/1", "T103/1", "row 17"], key => Assert.All([mail.Html, mail.Text], body => Assert.Contains(key, body, StringComparison.Ordinal)));
+        Assert.All(["T101/1", "T101/2", "T102/1", "T103/1", "row 17"],
+            key => Assert.All([mail.Html, mail.Text], body => Assert.Contains(key, body, StringComparison.Ordinal)));
         Assert.Contains("14:30Z (Mon 7 Dec 09:30 EST)", mail.Text, StringComparison.Ordinal);
     }
 
@@ -97,11 +100,13 @@ public class MailBodyTests
         var mail = Mail(Ana with { Operator = "Skerry\r\nBcc: all@skerry.example", Name = "Ana\nSubject: other" });
         Assert.DoesNotContain('\n', mail.Subject);
         Assert.DoesNotContain('\r', mail.Subject + mail.Text);
-        Assert.DoesNotContain(mail.Text.Split('\n'), line => line.StartsWith("Bcc", StringComparison.Ordinal) || line.StartsWith("Subject", StringComparison.Ordinal));
+        Assert.DoesNotContain(mail.Text.Split('\n'),
+            line => line.StartsWith("Bcc", StringComparison.Ordinal) || line.StartsWith("Subject", StringComparison.Ordinal));
     }
 
     [Fact]
-    public void Nobody_else_is_named() => Assert.All([Mail(Ana).Html, Mail(Ana).Text], body => Assert.All(["Orlo", "Mia", "Olaf", "Voss"], name => Assert.DoesNotContain(name, body, StringComparison.Ordinal)));
+    public void Nobody_else_is_named() => Assert.All([Mail(Ana).Html, Mail(Ana).Text],
+        body => Assert.All(["Orlo", "Mia", "Olaf", "Voss"], name => Assert.DoesNotContain(name, body, StringComparison.Ordinal)));
 
     [Fact]
     public void A_text_template_without_a_subject_is_named()
@@ -113,7 +118,8 @@ public class MailBodyTests
 
     [Fact]
     public void A_picture_in_a_text_template_is_named() =>
-        Assert.Contains("A picture cannot stand in a text.", Assert.Single(MailBody.Render(With("mail.txt", "Subject: x\n{{ state.mark }}"), Ana).Problems).ToString(), StringComparison.Ordinal);
+        Assert.Contains("A picture cannot stand in a text.",
+            Assert.Single(MailBody.Render(With("mail.txt", "Subject: x\n{{ state.mark }}"), Ana).Problems).ToString(), StringComparison.Ordinal);
 
     [Fact]
     public void The_letters_hold_every_person_with_legs_in_order_of_time()
@@ -123,7 +129,8 @@ public class MailBodyTests
         Assert.Equal(["T101/1", "T101/2", "T102/1", "T103/1", "row 17"], letters[0].Legs.Select(leg => leg.Key));
         Assert.All(letters[0].Legs, leg => Assert.True(leg.IsCaptain));
         Assert.All(letters[1].Legs, leg => Assert.False(leg.IsCaptain));
-        Assert.Equal(("Skerry Air & Sons", "ops@skerry.example", "ana@skerry.example", "Ana Quist"), (letters[0].Operator, letters[0].Contact, letters[0].Mail, letters[0].Name));
+        Assert.Equal(("Skerry Air & Sons", "ops@skerry.example", "ana@skerry.example", "Ana Quist"),
+            (letters[0].Operator, letters[0].Contact, letters[0].Mail, letters[0].Name));
         Assert.Equal(["America/New_York", "Atlantic/Azores"], [letters[0].Legs[3].FromZone.Id, letters[0].Legs[1].FromZone.Id]);
     }
 }

@@ -12,7 +12,9 @@ public class PacketTests
     /// <summary>The week in which somebody gave a reason to fly the leg that fails.</summary>
     private static CheckedWeek Agreed { get; } = SampleWeek.Made with
     {
-        Legs = [.. SampleWeek.Made.Legs.Select(leg => leg is { State: LegState.Fail, Plan: LegPlan.Planned plan } ? leg with { Plan = plan with { Leg = plan.Leg with { Override = "agreed <by phone>" } } } : leg)],
+        Legs = [.. SampleWeek.Made.Legs.Select(leg => leg is { State: LegState.Fail, Plan: LegPlan.Planned plan }
+            ? leg with { Plan = plan with { Leg = plan.Leg with { Override = "agreed <by phone>" } } }
+            : leg)],
     };
 
     private static SheetModel Model(string code, CheckedWeek? week = null) => SheetModels.Packet(week ?? SampleWeek.Made, SampleWeek.Facts, code, PaperSize.A4);
@@ -28,7 +30,8 @@ public class PacketTests
 
     [Fact]
     public void The_packet_is_the_one_that_was_looked_through() =>
-        Golden.Matches("packet-ANA.html", Rendered(SheetModels.WithPages(Ana, new Dictionary<string, int> { ["trip-1"] = 3, ["trip-1-leg-1"] = 4, ["trip-1-leg-2"] = 7 })));
+        Golden.Matches("packet-ANA.html",
+            Rendered(SheetModels.WithPages(Ana, new Dictionary<string, int> { ["trip-1"] = 3, ["trip-1-leg-1"] = 4, ["trip-1-leg-2"] = 7 })));
 
     [Fact]
     public void Everybody_with_a_leg_has_a_packet_also_when_no_leg_could_be_planned()
@@ -65,7 +68,8 @@ public class PacketTests
         Assert.All(places, place => Assert.True(place > 0));
         Assert.Equal(places.Order(), places);
         var alone = Renderer.Render(SheetModels.TripSheet, SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4)).Html;
-        var body = alone[alone.IndexOf("<header", StringComparison.Ordinal)..alone.IndexOf("</body>", StringComparison.Ordinal)].Replace("id=\"trip-", "id=\"trip-1-", StringComparison.Ordinal);
+        var body = alone[alone.IndexOf("<header", StringComparison.Ordinal)..alone.IndexOf("</body>", StringComparison.Ordinal)]
+            .Replace("id=\"trip-", "id=\"trip-1-", StringComparison.Ordinal);
         Assert.Contains(body.Trim(), html, StringComparison.Ordinal);
     }
 
@@ -74,7 +78,8 @@ public class PacketTests
     {
         var html = Rendered(Ana);
         Assert.DoesNotContain("href=\"#\"", html, StringComparison.Ordinal);
-        var links = html.Split("href=\"#").Skip(1).Select(rest => rest[..rest.IndexOf('"', StringComparison.Ordinal)]).Distinct(StringComparer.Ordinal).ToArray();
+        var links = html.Split("href=\"#").Skip(1).Select(rest => rest[..rest.IndexOf('"', StringComparison.Ordinal)]).Distinct(StringComparer.Ordinal)
+            .ToArray();
         Assert.Equal(3, links.Length);
         Assert.All(links, link => Assert.Equal(1, Count(html, $"id=\"{link}\"")));
     }
@@ -93,10 +98,12 @@ public class PacketTests
     [Fact]
     public void Expected_pages_follow_one_trip_after_the_other()
     {
-        var expected = SheetModels.ExpectedPages(Model("ANA", Agreed), 2, _ => (4, new Dictionary<string, int> { ["trip"] = 1, ["trip-leg-1"] = 2, ["elsewhere"] = 3 }));
+        var expected = SheetModels.ExpectedPages(Model("ANA", Agreed), 2,
+            _ => (4, new Dictionary<string, int> { ["trip"] = 1, ["trip-leg-1"] = 2, ["elsewhere"] = 3 }));
         Assert.Empty(SheetModels.ExpectedPages(Ana, 2, _ => null));
         Assert.Equal(
-            new Dictionary<string, int> { ["trip-1"] = 3, ["trip-1-leg-1"] = 4, ["trip-2"] = 7, ["trip-2-leg-1"] = 8 }.OrderBy(pair => pair.Key, StringComparer.Ordinal),
+            new Dictionary<string, int> { ["trip-1"] = 3, ["trip-1-leg-1"] = 4, ["trip-2"] = 7, ["trip-2-leg-1"] = 8 }
+                .OrderBy(pair => pair.Key, StringComparer.Ordinal),
             expected.OrderBy(pair => pair.Key, StringComparer.Ordinal));
     }
 
@@ -107,7 +114,9 @@ public class PacketTests
     public void The_duty_table_says_what_is_used_and_left_and_what_is_not_known()
     {
         var html = Rendered(Ana);
-        Assert.Contains("<td class=\"n\" data-label=\"Used\">2:23</td><td class=\"n\" data-label=\"Limit\">8:00</td><td class=\"n strong\" data-label=\"Left\">5:37</td>", html, StringComparison.Ordinal);
+        Assert.Contains(
+            "<td class=\"n\" data-label=\"Used\">2:23</td><td class=\"n\" data-label=\"Limit\">8:00</td><td class=\"n strong\" data-label=\"Left\">5:37</td>",
+            html, StringComparison.Ordinal);
         Assert.Contains("<td class=\"n\" data-label=\"Used\">9:30</td><td class=\"n\" data-label=\"Limit\">at least 10:00</td><td class=\"n strong\" data-label=\"Left\"><span class=\"fail-text\">−0:30</span></td>", html, StringComparison.Ordinal);
         Assert.Contains("Nothing is logged before this week.", html, StringComparison.Ordinal);
         Assert.Contains("basis to be confirmed", html, StringComparison.Ordinal);

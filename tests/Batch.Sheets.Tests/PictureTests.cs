@@ -14,7 +14,12 @@ public class PictureTests
 
     public static TheoryData<string> Pictures => [.. Drawn.Keys];
 
-    private static PictureStyle LongWords { get; } = new() { WeightUnit = "kg", Words = new Dictionary<string, string> { ["Zero fuel"] = "Ohne Kraftstoff", ["outside"] = "außerhalb", ["in aft of datum"] = "in hinter Bezug" }.ToFrozenDictionary(StringComparer.Ordinal) };
+    private static PictureStyle LongWords { get; } = new()
+    {
+        WeightUnit = "kg",
+        Words = new Dictionary<string, string> { ["Zero fuel"] = "Ohne Kraftstoff", ["outside"] = "außerhalb", ["in aft of datum"] = "in hinter Bezug" }
+            .ToFrozenDictionary(StringComparer.Ordinal)
+    };
 
     private static Dictionary<string, string> Drawn { get; } = new(StringComparer.Ordinal)
     {
@@ -23,22 +28,43 @@ public class PictureTests
         ["profile of a leg with thirty fixes"] = ProfilePicture.Of(ManyFixes(30, 1)).Usual.Html,
         ["profile of a long leg with a steep climb"] = ProfilePicture.Of(ManyFixes(4, 6)).Usual.Html,
         ["envelope"] = EnvelopePicture.Of(Leg)?.Usual.Html ?? "",
-        ["envelope with states close together"] = EnvelopePicture.Of(Leg with { Load = Leg.Load with { Landing = Leg.Load.Takeoff, ZeroFuel = Leg.Load.Takeoff } })?.Usual.Html ?? "",
+        ["envelope with states close together"] =
+            EnvelopePicture.Of(Leg with { Load = Leg.Load with { Landing = Leg.Load.Takeoff, ZeroFuel = Leg.Load.Takeoff } })?.Usual.Html ?? "",
         ["envelope with a state outside"] = EnvelopePicture.Of(Outside())?.Usual.Html ?? "",
-        ["envelope with every state outside, in long words"] = EnvelopePicture.Of(Leg with { Load = Leg.Load with { Tests = [.. Leg.Load.Tests.Select(test => test with { IsInside = false })] } })?.Draw(LongWords).Html ?? "",
+        ["envelope with every state outside, in long words"] = EnvelopePicture.Of(Leg with
+        {
+            Load =
+            Leg.Load with { Tests = [.. Leg.Load.Tests.Select(test => test with { IsInside = false })] }
+        })?.Draw(LongWords).Html ?? "",
         ["sketch"] = RouteSketch.Of(Leg, Airports).Usual.Html,
         ["sketch of a leg without fixes"] = RouteSketch.Of((LegPlan.Planned)SampleWeek.Made.Plan.Legs[2], Airports).Usual.Html,
         ["sketch of a leg with thirty fixes"] = RouteSketch.Of(ManyFixes(30, 1), Airports).Usual.Html,
-        ["sketch over the date line"] = RouteSketch.Of(Between((-17.8, 177.4), (-13.8, -172.0), ("DATEA", -16.5, 179.9), ("DATEB", -15.6, -178.0)), Airports).Usual.Html,
+        ["sketch over the date line"] =
+            RouteSketch.Of(Between((-17.8, 177.4), (-13.8, -172.0), ("DATEA", -16.5, 179.9), ("DATEB", -15.6, -178.0)), Airports).Usual.Html,
         ["sketch past the pole"] = RouteSketch.Of(Between((86, 20), (87, -150), ("POLAR", 89.6, 80)), Airports).Usual.Html,
         ["sketch of a flight that goes nowhere"] = RouteSketch.Of(Nowhere(), Airports).Usual.Html,
         ["duty"] = DutyBar.Of(DutyBarTests.Day).Usual.Html,
         ["duty through the night over its limit"] = DutyBar.Of(DutyBarTests.Night).Usual.Html,
-        ["duty without flights, limit or rest"] = DutyBar.Of(DutyBarTests.Day with { Flights = [], Limit = null, RestBefore = null, RestAfter = null }).Usual.Html,
-        ["duty of no length at midnight"] = DutyBar.Of(DutyBarTests.Day with { Report = Instant.FromUtc(2026, 12, 7, 5, 0), Release = Instant.FromUtc(2026, 12, 7, 5, 0), Limit = Instant.FromUtc(2026, 12, 7, 5, 0) }).Usual.Html,
+        ["duty without flights, limit or rest"] =
+            DutyBar.Of(DutyBarTests.Day with { Flights = [], Limit = null, RestBefore = null, RestAfter = null }).Usual.Html,
+        ["duty of no length at midnight"] = DutyBar.Of(DutyBarTests.Day with
+        {
+            Report = Instant.FromUtc(2026, 12, 7, 5, 0),
+            Release = Instant.FromUtc(2026, 12, 7, 5, 0),
+            Limit = Instant.FromUtc(2026, 12, 7, 5, 0)
+        }).Usual.Html,
         ["fuel"] = FuelBars.Of(Leg.Fuel).Usual.Html,
         ["fuel that is short"] = FuelBars.Of(Leg.Fuel with { Aboard = new Pounds(500) }).Usual.Html,
-        ["no fuel at all"] = FuelBars.Of(Leg.Fuel with { Taxi = default, Trip = default, Contingency = default, Alternate = default, FinalReserve = default, Aboard = default, Most = default }).Usual.Html,
+        ["no fuel at all"] = FuelBars.Of(Leg.Fuel with
+        {
+            Taxi = default,
+            Trip = default,
+            Contingency = default,
+            Alternate = default,
+            FinalReserve = default,
+            Aboard = default,
+            Most = default
+        }).Usual.Html,
     };
 
     [Theory]
@@ -57,7 +83,8 @@ public class PictureTests
         Assert.All(Enumerable.Range(-20, 41).Select(k => Leg.Fuel with { Aboard = new Pounds(required + (20 * k)) }), fuel =>
         {
             var svg = XDocument.Parse(FuelBars.Of(fuel).Usual.Html).Root ?? throw new InvalidOperationException();
-            var line = double.Parse(svg.Elements().Single(element => element.Attribute("stroke-dasharray") is not null).Attribute("x1")?.Value ?? "", CultureInfo.InvariantCulture);
+            var line = double.Parse(
+                svg.Elements().Single(element => element.Attribute("stroke-dasharray") is not null).Attribute("x1")?.Value ?? "", CultureInfo.InvariantCulture);
             Assert.DoesNotContain(Texts(svg.ToString()), text => text.Left < line && line < text.Right && char.IsDigit(text.Text[0]));
         });
     }
@@ -68,7 +95,8 @@ public class PictureTests
     {
         var texts = Texts(Drawn[name]);
         Assert.NotEmpty(texts);
-        var covered = texts.SelectMany((a, k) => texts.Skip(k + 1).Where(b => a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom).Select(b => a.Text + " / " + b.Text));
+        var covered = texts.SelectMany((a, k) => texts.Skip(k + 1).Where(b => a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom)
+            .Select(b => a.Text + " / " + b.Text));
         Assert.Empty(covered);
     }
 
@@ -78,11 +106,13 @@ public class PictureTests
     {
         var svg = XDocument.Parse(Drawn[name]).Root ?? throw new InvalidOperationException(name);
         var (width, height) = (Number(svg, "width"), Number(svg, "height"));
-        Assert.All(Texts(Drawn[name]), text => Assert.True(text.Left >= -1 && text.Right <= width + 1 && text.Top >= -1 && text.Bottom <= height + 1, text.ToString()));
+        Assert.All(Texts(Drawn[name]),
+            text => Assert.True(text.Left >= -1 && text.Right <= width + 1 && text.Top >= -1 && text.Bottom <= height + 1, text.ToString()));
     }
 
     [Fact]
-    public void A_state_outside_the_envelope_says_so_in_words() => Assert.Contains("Takeoff – outside", Drawn["envelope with a state outside"], StringComparison.Ordinal);
+    public void A_state_outside_the_envelope_says_so_in_words() =>
+        Assert.Contains("Takeoff – outside", Drawn["envelope with a state outside"], StringComparison.Ordinal);
 
     [Fact]
     public void No_envelope_is_drawn_where_moments_are_not_known() => Assert.Null(EnvelopePicture.Of(Leg with { Load = Leg.Load with { HasMoments = false } }));
@@ -91,9 +121,15 @@ public class PictureTests
     public void Every_word_of_a_picture_can_be_put_in_another_language()
     {
         var style = new PictureStyle { WeightUnit = "kg", Words = PictureWords.All.ToFrozenDictionary(word => word, _ => "§", StringComparer.Ordinal) };
-        var cold = Leg with { Profile = Leg.Profile with { Slices = [.. Leg.Profile.Slices.Select(slice => slice with { Air = slice.Air with { Temperature = new Celsius(9) } })] } };
-        Picture?[] all = [ProfilePicture.Of(Leg), ProfilePicture.Of(cold), EnvelopePicture.Of(Outside()), FuelBars.Of(Leg.Fuel), RouteSketch.Of(Leg, Airports), DutyBar.Of(DutyBarTests.Day), DutyBar.Of(DutyBarTests.Night)];
-        var texts = all.SelectMany(picture => XDocument.Parse(picture?.Draw(style).Html ?? "").Descendants()).Where(element => element.Name.LocalName is "text" or "title").Select(element => element.Value).ToArray();
+        var cold = Leg with
+        {
+            Profile =
+            Leg.Profile with { Slices = [.. Leg.Profile.Slices.Select(slice => slice with { Air = slice.Air with { Temperature = new Celsius(9) } })] }
+        };
+        Picture?[] all = [ProfilePicture.Of(Leg), ProfilePicture.Of(cold), EnvelopePicture.Of(Outside()), FuelBars.Of(Leg.Fuel), RouteSketch.Of(Leg, Airports),
+            DutyBar.Of(DutyBarTests.Day), DutyBar.Of(DutyBarTests.Night)];
+        var texts = all.SelectMany(picture => XDocument.Parse(picture?.Draw(style).Html ?? "").Descendants())
+            .Where(element => element.Name.LocalName is "text" or "title").Select(element => element.Value).ToArray();
         Assert.Contains(texts, text => text.Contains('§', StringComparison.Ordinal));
         Assert.All(texts, text => Assert.DoesNotMatch("[a-z]{3,}|lb", text));
     }
@@ -102,7 +138,8 @@ public class PictureTests
     public void Weights_in_kilograms_are_those_in_pounds()
     {
         var kilograms = EnvelopePicture.Of(Leg)?.Draw(new PictureStyle { WeightUnit = "kg" }).Html ?? "";
-        Assert.Contains(Math.Round(Leg.Load.Takeoff.Weight.Value * 0.45359237).ToString("N0", CultureInfo.InvariantCulture) + " kg", kilograms, StringComparison.Ordinal);
+        Assert.Contains(Math.Round(Leg.Load.Takeoff.Weight.Value * 0.45359237).ToString("N0", CultureInfo.InvariantCulture) + " kg", kilograms,
+            StringComparison.Ordinal);
         Assert.DoesNotContain("lb", kilograms, StringComparison.Ordinal);
     }
 
@@ -134,7 +171,8 @@ public class PictureTests
             Array.Sort(middles);
             var labels = middles.Select(middle => (middle, 40.0)).ToArray();
             var rows = LabelPlaces.Rows(labels, 5);
-            return rows.Select((row, k) => (row, k)).GroupBy(pair => pair.row).All(group => group.Zip(group.Skip(1)).All(pair => middles[pair.Second.k] - middles[pair.First.k] >= 45 - 1e-9));
+            return rows.Select((row, k) => (row, k)).GroupBy(pair => pair.row)
+                .All(group => group.Zip(group.Skip(1)).All(pair => middles[pair.Second.k] - middles[pair.First.k] >= 45 - 1e-9));
         });
 
     [Fact]
@@ -151,18 +189,28 @@ public class PictureTests
     /// <summary>The sample leg between two other places, without alternates.</summary>
     internal static LegPlan.Planned Between((double Lat, double Lon) from, (double Lat, double Lon) to, params (string Ident, double Lat, double Lon)[] fixes)
     {
-        var (start, end) = (Leg.From with { Position = new Flight.Earth.GeoPoint(from.Lat, from.Lon) }, Leg.To with { Position = new Flight.Earth.GeoPoint(to.Lat, to.Lon) });
+        var (start, end) = (Leg.From with { Position = new Flight.Earth.GeoPoint(from.Lat, from.Lon) },
+            Leg.To with { Position = new Flight.Earth.GeoPoint(to.Lat, to.Lon) });
         return SampleLeg.Planned(Leg.Leg, start, end, [.. fixes.Select(fix => (fix.Ident, fix.Lat, fix.Lon, (double?)null))]) with { Alternates = [] };
     }
 
-    private static LegPlan.Planned Nowhere() => Leg with { Alternates = [], To = Leg.From, Route = Leg.Route with { Segments = [Leg.Route.Segments[0] with { Path = new Flight.Earth.GeodesicPath(Leg.From.Position, Leg.From.Position) }] } };
+    private static LegPlan.Planned Nowhere() => Leg with
+    {
+        Alternates = [],
+        To = Leg.From,
+        Route = Leg.Route with { Segments = [Leg.Route.Segments[0] with { Path = new Flight.Earth.GeodesicPath(Leg.From.Position, Leg.From.Position) }] }
+    };
 
-    private static string Shapes(string code) => string.Join(' ', XDocument.Parse(StateMark.Of(code, "x").Html).Root?.Elements().Where(element => element.Name.LocalName != "title").Select(element => element.Name.LocalName + element.Attribute("points")?.Value + element.Attribute("d")?.Value + element.Attribute("fill")?.Value.Replace("none", "open", StringComparison.Ordinal)) ?? []);
+    private static string Shapes(string code) => string.Join(' ', XDocument.Parse(StateMark.Of(code, "x").Html).Root?.Elements().Where(element =>
+        element.Name.LocalName != "title").Select(element => element.Name.LocalName + element.Attribute("points")?.Value + element.Attribute("d")?.Value
+            + element.Attribute("fill")?.Value.Replace("none", "open", StringComparison.Ordinal)) ?? []);
 
     private static LegPlan.Planned ManyFixes(int count, double stretch)
     {
-        var (from, to) = (Leg.From, Leg.To with { Position = new Flight.Earth.GeoPoint(Leg.To.Position.LatitudeDeg, Leg.From.Position.LongitudeDeg + (stretch * 3.7)) });
-        var fixes = Enumerable.Range(1, count).Select(k => ("FIX" + k.ToString("00", CultureInfo.InvariantCulture), 41.3 + (0.8 * k / (count + 1)), from.Position.LongitudeDeg + (stretch * 3.7 * k / (count + 1)), (double?)(3_000 + (k * 137 % 7 * 800))));
+        var (from, to) = (Leg.From,
+            Leg.To with { Position = new Flight.Earth.GeoPoint(Leg.To.Position.LatitudeDeg, Leg.From.Position.LongitudeDeg + (stretch * 3.7)) });
+        var fixes = Enumerable.Range(1, count).Select(k => ("FIX" + k.ToString("00", CultureInfo.InvariantCulture), 41.3 + (0.8 * k / (count + 1)),
+            from.Position.LongitudeDeg + (stretch * 3.7 * k / (count + 1)), (double?)(3_000 + (k * 137 % 7 * 800))));
         return SampleLeg.Planned(Leg.Leg, from, to, [.. fixes]);
     }
 

@@ -21,7 +21,8 @@ public class RouteSketchTests
 
     [Fact]
     public void Every_fix_and_alternate_of_a_leg_is_named() =>
-        Assert.Equal(Leg.Route.Segments.Select(segment => segment.To.Ident).Append(Leg.Leg.From).Append("XCOR").Order(StringComparer.Ordinal), Texts(Draw(Leg)).Where(text => text.All(char.IsAsciiLetterUpper) && text != "NM").Order(StringComparer.Ordinal));
+        Assert.Equal(Leg.Route.Segments.Select(segment => segment.To.Ident).Append(Leg.Leg.From).Append("XCOR").Order(StringComparer.Ordinal),
+            Texts(Draw(Leg)).Where(text => text.All(char.IsAsciiLetterUpper) && text != "NM").Order(StringComparer.Ordinal));
 
     [Fact]
     public void The_way_to_the_alternate_is_dashed_and_the_route_is_not()
@@ -41,7 +42,8 @@ public class RouteSketchTests
         var svg = Draw(PictureTests.Between((fromLat, fromLon), (toLat, toLon)));
         var ways = svg.Elements().Where(element => element.Name.LocalName == "polyline").Select(Points).ToArray();
         var (route, bar) = (ways[0], ways[1]);
-        var barNm = double.Parse(Texts(svg).Single(text => text.EndsWith(" NM", StringComparison.Ordinal)).Replace(" NM", "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
+        var barNm = double.Parse(Texts(svg).Single(text => text.EndsWith(" NM", StringComparison.Ordinal)).Replace(" NM", "", StringComparison.Ordinal),
+            CultureInfo.InvariantCulture);
         var drawn = Math.Sqrt(Math.Pow(route[^1].X - route[0].X, 2) + Math.Pow(route[^1].Y - route[0].Y, 2)) * barNm / (bar[2].X - bar[1].X);
         var trueNm = Geodesic.Inverse(new GeoPoint(fromLat, fromLon), new GeoPoint(toLat, toLon)).DistanceM / 1852;
         Assert.Equal(1, drawn / trueNm, 0.01); // the picture is drawn to a tenth of a pixel, the bar is some 50 of them
@@ -76,8 +78,10 @@ public class RouteSketchTests
             var (x, y) = (Number(name, "x"), Number(name, "y"));
             var width = Drawing.WidthOf(name.Value);
             var left = name.Attribute("text-anchor")?.Value switch { "end" => x - width, "middle" => x - (width / 2), _ => x };
-            var struck = way.Zip(way.Skip(1)).Any(piece => Enumerable.Range(0, 101).Select(k => (X: piece.First.X + ((piece.Second.X - piece.First.X) * k / 100), Y: piece.First.Y + ((piece.Second.Y - piece.First.Y) * k / 100)))
-                .Any(point => point.X > left && point.X < left + width && point.Y > y - (0.7 * Ink.TextSize) && point.Y < y)); // capitals are some 0.7 of the size high
+            var struck = way.Zip(way.Skip(1)).Any(piece => Enumerable.Range(0, 101)
+                .Select(k => (X: piece.First.X + ((piece.Second.X - piece.First.X) * k / 100), Y: piece.First.Y + ((piece.Second.Y - piece.First.Y) * k / 100)))
+                .Any(point => point.X > left && point.X < left
+                    + width && point.Y > y - (0.7 * Ink.TextSize) && point.Y < y)); // capitals are some 0.7 of the size high
             Assert.False(struck, name.ToString());
         }
     }
@@ -91,11 +95,13 @@ public class RouteSketchTests
         Assert.Equal(90, left + texts.Count(text => text.StartsWith('F')));
     }
 
-    private static XElement Draw(LegPlan.Planned leg) => XDocument.Parse(RouteSketch.Of(leg, SampleWeek.Made.Plan.Input.Airports).Usual.Html).Root ?? throw new InvalidOperationException();
+    private static XElement Draw(LegPlan.Planned leg) =>
+        XDocument.Parse(RouteSketch.Of(leg, SampleWeek.Made.Plan.Input.Airports).Usual.Html).Root ?? throw new InvalidOperationException();
 
     private static double Number(XElement element, string name) => double.Parse(element.Attribute(name)?.Value ?? "", CultureInfo.InvariantCulture);
 
     private static string[] Texts(XElement svg) => [.. svg.Elements().Where(element => element.Name.LocalName == "text").Select(text => text.Value)];
 
-    private static (double X, double Y)[] Points(XElement line) => [.. (line.Attribute("points")?.Value ?? "").Split(' ').Select(point => point.Split(',')).Select(pair => (double.Parse(pair[0], CultureInfo.InvariantCulture), double.Parse(pair[1], CultureInfo.InvariantCulture)))];
+    private static (double X, double Y)[] Points(XElement line) => [.. (line.Attribute("points")?.Value ?? "").Split(' ').Select(point => point.Split(','))
+        .Select(pair => (double.Parse(pair[0], CultureInfo.InvariantCulture), double.Parse(pair[1], CultureInfo.InvariantCulture)))];
 }

@@ -16,7 +16,8 @@ public class RunRecordTests
     {
         var schema = JsonSchema.FromText(RunRecord.Schema);
         var result = schema.Evaluate(Root, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        var wrong = result.Details.Where(detail => detail.HasErrors).Select(detail => detail.InstanceLocation + ": " + string.Join("; ", detail.Errors?.Values ?? []));
+        var wrong = result.Details.Where(detail => detail.HasErrors)
+            .Select(detail => detail.InstanceLocation + ": " + string.Join("; ", detail.Errors?.Values ?? []));
         Assert.True(result.IsValid, string.Join("\n", wrong));
     }
 
@@ -29,7 +30,9 @@ public class RunRecordTests
     {
         var root = Root;
         var parts = path.Split('/');
-        var parent = parts[..^1].Aggregate(root, (node, part) => (int.TryParse(part, System.Globalization.CultureInfo.InvariantCulture, out var index) ? node[index] : node[part]) ?? throw new InvalidOperationException(path));
+        var parent = parts[..^1].Aggregate(root, (node, part) => (int.TryParse(part, System.Globalization.CultureInfo.InvariantCulture, out var index)
+            ? node[index]
+            : node[part]) ?? throw new InvalidOperationException(path));
         parent.AsObject().Remove(parts[^1]);
         Assert.False(JsonSchema.FromText(RunRecord.Schema).Evaluate(root).IsValid, why);
     }
@@ -54,7 +57,8 @@ public class RunRecordTests
         var plan = (Batch.Flight.Plan.LegPlan.Planned)first.Plan;
         var cruise = plan.Profile.Slices.First(slice => slice.Phase == Batch.Flight.Plan.FlightPhase.Cruise);
         var step = plan with { Profile = plan.Profile with { Slices = [.. plan.Profile.Slices, cruise with { StartFt = 21_000, EndFt = 21_000 }] } };
-        var leg = JsonNode.Parse(RunRecord.Json(SampleWeek.Made with { Legs = SampleWeek.Made.Legs.SetItem(0, first with { Plan = step }) }, SampleWeek.Facts))?["legs"]?[0];
+        var leg = JsonNode.Parse(
+            RunRecord.Json(SampleWeek.Made with { Legs = SampleWeek.Made.Legs.SetItem(0, first with { Plan = step }) }, SampleWeek.Facts))?["legs"]?[0];
         Assert.Equal((plan.Profile.Level.Value, 21_000.0), (leg?["levelFt"]?.GetValue<double>(), leg?["highestLevelFt"]?.GetValue<double>()));
         Assert.Equal(21_000, Views.RouteView.Of(step).StepTo?.Value);
         Assert.Null(Views.RouteView.Of(plan).StepTo);
@@ -85,15 +89,18 @@ public class RunRecordTests
     [Fact]
     public void The_short_answer_says_of_every_leg_what_the_record_says_under_the_same_names()
     {
-        var answer = (JsonNode.Parse(RunRecord.Answer(SampleWeek.Made, SampleWeek.Facts)) ?? throw new InvalidOperationException("The answer is null")).AsObject();
+        var answer = (JsonNode.Parse(RunRecord.Answer(SampleWeek.Made, SampleWeek.Facts)) ?? throw new InvalidOperationException("The answer is null"))
+            .AsObject();
         Assert.Equal(["schema", "madeAt", "toolVersion", "ruleSet", "problems", "counts", "legs"], answer.Select(member => member.Key));
         Assert.Equal("tripbatch-check/1", answer["schema"]?.GetValue<string>());
-        Assert.All(answer.Where(member => member.Key is not ("schema" or "legs")), member => Assert.True(JsonNode.DeepEquals(Root[member.Key], member.Value), member.Key));
+        Assert.All(answer.Where(member => member.Key is not ("schema" or "legs")),
+            member => Assert.True(JsonNode.DeepEquals(Root[member.Key], member.Value), member.Key));
         var legs = Root["legs"]?.AsArray() ?? [];
         Assert.Equal(legs.Count, answer["legs"]?.AsArray().Count);
         foreach (var (whole, part) in legs.Zip(answer["legs"]?.AsArray() ?? []))
         {
-            Assert.All(part?.AsObject() ?? [], member => Assert.True(whole?.AsObject().ContainsKey(member.Key) == true && JsonNode.DeepEquals(whole[member.Key], member.Value), member.Key));
+            Assert.All(part?.AsObject() ?? [],
+                member => Assert.True(whole?.AsObject().ContainsKey(member.Key) == true && JsonNode.DeepEquals(whole[member.Key], member.Value), member.Key));
             Assert.Contains("findings", part?.AsObject().Select(member => member.Key) ?? []);
             Assert.Contains(part?["state"]?.GetValue<string>() == "unplanned" ? "why" : "weightsLb", part?.AsObject().Select(member => member.Key) ?? []);
         }

@@ -19,7 +19,8 @@ internal static class SampleFindings
         Actor = "captain",
         Remedies =
         [
-            new Remedy("Load 42 lb more here: week.xlsx/Legs/Q5 from 'amount 771' to 'minimum'", 1, ImmutableSortedDictionary<string, string>.Empty.Add("week.xlsx/Legs/Q5", "minimum")),
+            new Remedy("Load 42 lb more here: week.xlsx/Legs/Q5 from 'amount 771' to 'minimum'", 1,
+                ImmutableSortedDictionary<string, string>.Empty.Add("week.xlsx/Legs/Q5", "minimum")),
             new Remedy("Fly at 18,000 ft", 2, ImmutableSortedDictionary<string, string>.Empty.Add("week.xlsx/Legs/N5", "FL180")),
         ],
     };
@@ -37,7 +38,8 @@ internal static class SampleFindings
         Citation = "AC 120-27F",
         IsBasisUnconfirmed = true,
         Cells = ["week.xlsx/Manifest/E6", "week.xlsx/Manifest/E7"],
-        Remedies = [new Remedy("Ask for the actual weights and enter them in week.xlsx/Manifest/E6 and E7", 1, ImmutableSortedDictionary<string, string>.Empty)],
+        Remedies =
+            [new Remedy("Ask for the actual weights and enter them in week.xlsx/Manifest/E6 and E7", 1, ImmutableSortedDictionary<string, string>.Empty)],
     };
 
     public static Finding NotChecked { get; } = new()
@@ -64,7 +66,8 @@ internal static class SampleFindings
         Actor = "captain",
     };
 
-    public static Finding DoesNotApply { get; } = new() { Check = "FUEL-01", Title = "VFR reserve, day", Verdict = Verdict.NotApplicable, Text = "Flown under IFR.", Citation = "14 CFR 91.151(a)(1)" };
+    public static Finding DoesNotApply { get; } =
+        new() { Check = "FUEL-01", Title = "VFR reserve, day", Verdict = Verdict.NotApplicable, Text = "Flown under IFR.", Citation = "14 CFR 91.151(a)(1)" };
 
     public static Finding Pass(string check, string title, double required, double actual, string unit) => new()
     {

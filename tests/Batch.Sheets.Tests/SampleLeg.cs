@@ -15,7 +15,8 @@ internal static class SampleLeg
     private const double DescentNm = 39;
     private static readonly DateTimeZone Utc = DateTimeZone.Utc;
 
-    public static LegPlan.Planned Planned(Leg leg, Airport from, Airport to, params ImmutableArray<(string Ident, double Lat, double Lon, double? MinimumFt)> fixes)
+    public static LegPlan.Planned Planned(Leg leg, Airport from, Airport to,
+        params ImmutableArray<(string Ident, double Lat, double Lon, double? MinimumFt)> fixes)
     {
         var route = Route(leg, from, to, fixes);
         var profile = Profile(route, from, to);
@@ -35,7 +36,8 @@ internal static class SampleLeg
             Rules = FlightRules.Ifr,
             Purpose = LegPurpose.Charter,
             Planning = Rules,
-            Times = new LegTimes(leg.OffBlocks, takeoff, takeoff + profile.TopOfClimb.Elapsed, takeoff + profile.TopOfDescent.Elapsed, landing, landing + Duration.FromMinutes(6)),
+            Times = new LegTimes(leg.OffBlocks, takeoff, takeoff + profile.TopOfClimb.Elapsed, takeoff + profile.TopOfDescent.Elapsed, landing,
+                landing + Duration.FromMinutes(6)),
             Route = route,
             Profile = profile,
             Log = Log(route, profile, fuel, takeoff),
@@ -43,12 +45,21 @@ internal static class SampleLeg
             Load = load,
             PayloadSpare = new Pounds(312.4),
             PayloadSpareBoundBy = "zero-fuel weight",
-            Departure = new RunwayResult.Computed(Runway(from.Runways[0], load.Takeoff.Weight, 2_050, 3_280, 1) with { TableStop = new Feet(3_400), CorrectedStop = new Feet(3_329.3), StopAvailable = from.Runways[0].TakeoffRun }),
-            Arrival = to.Runways.IsEmpty ? new RunwayResult.NotComputed("Runways has no row for " + to.Ident + ".") : new RunwayResult.Computed(Runway(to.Runways[0], load.Landing.Weight, 1_320, 2_310, 1 / 0.7)),
-            Alternates = [new AlternatePlan { Airport = "XCOR", Distance = new NauticalMiles(47.3), Level = new Feet(6_000), Time = Duration.FromMinutes(21), Fuel = new Pounds(131.2), MagneticCourse = MagneticDegrees.Of(312), IsFarthest = true }],
+            Departure = new RunwayResult.Computed(Runway(from.Runways[0], load.Takeoff.Weight, 2_050, 3_280, 1) with
+            {
+                TableStop = new Feet(3_400),
+                CorrectedStop = new Feet(3_329.3),
+                StopAvailable = from.Runways[0].TakeoffRun
+            }),
+            Arrival = to.Runways.IsEmpty
+                ? new RunwayResult.NotComputed("Runways has no row for " + to.Ident + ".")
+                : new RunwayResult.Computed(Runway(to.Runways[0], load.Landing.Weight, 1_320, 2_310, 1 / 0.7)),
+            Alternates = [new AlternatePlan { Airport = "XCOR", Distance = new NauticalMiles(47.3), Level = new Feet(6_000), Time = Duration.FromMinutes(21),
+                Fuel = new Pounds(131.2), MagneticCourse = MagneticDegrees.Of(312), IsFarthest = true }],
             Options = Options(leg),
             Daylight = Sun(takeoff),
-            Assumptions = ["Two passengers at the standard weight of an adult, 190 lb (no weight in week.xlsx/Manifest/6).", "Fuel before fuelling is not known: taken as none."],
+            Assumptions = ["Two passengers at the standard weight of an adult, 190 lb (no weight in week.xlsx/Manifest/6).",
+                "Fuel before fuelling is not known: taken as none."],
             Notes = ["NORRA stands twice in Fixes; the one 61 NM from XAND makes the shorter route and is taken."],
         };
     }
@@ -67,13 +78,31 @@ internal static class SampleLeg
             AlternateCitation = "14 CFR 135.223(a)(2)",
         },
         Runway = new RunwayRules { LandingFactor = 1 / 0.7, TakeoffCitation = "14 CFR 91.103(b)", LandingCitation = "operator policy, 70 %" },
-        Weights = new StandardWeights { Adult = new(190), Man = new(200), Woman = new(179), Child = new(82), Infant = new(30), Pilot = new(190), Bag = new(30), Source = "operator" },
+        Weights = new StandardWeights
+        {
+            Adult = new(190),
+            Man = new(200),
+            Woman = new(179),
+            Child = new(82),
+            Infant = new(30),
+            Pilot = new(190),
+            Bag = new(30),
+            Source = "operator"
+        },
     };
 
     private static FlownRoute Route(Leg leg, Airport from, Airport to, ImmutableArray<(string Ident, double Lat, double Lon, double? MinimumFt)> fixes)
     {
-        var points = new List<(RoutePoint Point, double? MinimumFt)> { (new RoutePoint { Ident = from.Ident, Position = from.Position, Kind = "airport" }, 3_200) };
-        points.AddRange(fixes.Select(fix => (new RoutePoint { Ident = fix.Ident, Position = new GeoPoint(fix.Lat, fix.Lon), Kind = "VOR", Name = fix.Ident, Frequency = "112.70" }, fix.MinimumFt)));
+        var points =
+            new List<(RoutePoint Point, double? MinimumFt)> { (new RoutePoint { Ident = from.Ident, Position = from.Position, Kind = "airport" }, 3_200) };
+        points.AddRange(fixes.Select(fix => (new RoutePoint
+        {
+            Ident = fix.Ident,
+            Position = new GeoPoint(fix.Lat, fix.Lon),
+            Kind = "VOR",
+            Name = fix.Ident,
+            Frequency = "112.70"
+        }, fix.MinimumFt)));
         points.Add((new RoutePoint { Ident = to.Ident, Position = to.Position, Kind = "airport" }, null));
         var segments = ImmutableArray.CreateBuilder<RouteSegment>();
         var start = 0.0;
@@ -94,7 +123,13 @@ internal static class SampleLeg
             });
             start += path.Length.Value;
         }
-        return new FlownRoute { Text = leg.Route, Elements = [.. leg.Route.Split(' ', StringSplitOptions.RemoveEmptyEntries)], Segments = segments.ToImmutable(), Length = new NauticalMiles(start) };
+        return new FlownRoute
+        {
+            Text = leg.Route,
+            Elements = [.. leg.Route.Split(' ', StringSplitOptions.RemoveEmptyEntries)],
+            Segments = segments.ToImmutable(),
+            Length = new NauticalMiles(start)
+        };
     }
 
     private static FlightProfile Profile(FlownRoute route, Airport from, Airport to)
@@ -191,8 +226,10 @@ internal static class SampleLeg
         };
         ImmutableArray<LoadItem> items =
         [
-            Item("BEN", LoadItemKind.Pilot, 0, 185), Item("Mia Tarn", LoadItemKind.Passenger, 1, 142), Item("Olaf <b>Reed</b>", LoadItemKind.Passenger, 1, 190, assumed: true),
-            Item("Ida Voss", LoadItemKind.Passenger, 2, 190, assumed: true), Item("Bags", LoadItemKind.Bags, 3, 96), Item("Pump parts", LoadItemKind.Cargo, 3, 120),
+            Item("BEN", LoadItemKind.Pilot, 0, 185), Item("Mia Tarn", LoadItemKind.Passenger, 1, 142),
+            Item("Olaf <b>Reed</b>", LoadItemKind.Passenger, 1, 190, assumed: true),
+            Item("Ida Voss", LoadItemKind.Passenger, 2, 190, assumed: true), Item("Bags", LoadItemKind.Bags, 3, 96),
+            Item("Pump parts", LoadItemKind.Cargo, 3, 120),
         ];
         var zero = items.Aggregate(empty, (state, item) => state.With(item.Weight, item.Arm));
         var tank = new Inches(203);
@@ -212,7 +249,9 @@ internal static class SampleLeg
         {
             BasicEmpty = empty,
             Items = items,
-            Stations = [.. SampleFleet.Stations.Select(station => new StationLoad(station, new Pounds(items.Where(item => item.Station == station.Name).Sum(item => item.Weight.Value)), items.Count(item => item.Station == station.Name && item.TakesSeat)))],
+            Stations = [.. SampleFleet.Stations.Select(station => new StationLoad(station,
+                new Pounds(items.Where(item => item.Station == station.Name).Sum(item => item.Weight.Value)),
+                items.Count(item => item.Station == station.Name && item.TakesSeat)))],
             Pilots = 2,
             Passengers = 3,
             Occupants = 4,
@@ -226,7 +265,8 @@ internal static class SampleLeg
             Takeoff = takeoff,
             Landing = landing,
             BurnLine = [Point(takeoff), Point(landing), Point(zero)],
-            Tests = [Test("takeoff", EnvelopeCase.Takeoff, takeoff, 182.4), Test("landing", EnvelopeCase.Landing, landing, 181), Test("zero fuel", EnvelopeCase.ZeroFuel, zero, 180.6)],
+            Tests = [Test("takeoff", EnvelopeCase.Takeoff, takeoff, 182.4), Test("landing", EnvelopeCase.Landing, landing, 181),
+                Test("zero fuel", EnvelopeCase.ZeroFuel, zero, 180.6)],
             HasMoments = true,
             Spread = new LoadSpread { Forward = Seated(-24), Aft = Seated(30), Assumption = "made by hand" },
         };

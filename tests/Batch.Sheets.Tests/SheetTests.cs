@@ -4,7 +4,8 @@ public class SheetTests
 {
     private static readonly SheetRenderer Renderer = new(TemplateFolder.Shipped);
 
-    private static string Trip(string trip, PaperSize paper = PaperSize.A4) => Rendered(Renderer.Render(SheetModels.TripSheet, SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, trip, paper)));
+    private static string Trip(string trip, PaperSize paper = PaperSize.A4) =>
+        Rendered(Renderer.Render(SheetModels.TripSheet, SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, trip, paper)));
 
     private static string Rendered(RenderResult result)
     {
@@ -65,7 +66,8 @@ public class SheetTests
     }
 
     [Fact]
-    public void Problems_of_the_books_stand_on_the_board_with_their_cells() => Assert.All(SampleWeek.Made.Plan.Input.Problems, problem => Assert.Contains(problem.Cell, Board(), StringComparison.Ordinal));
+    public void Problems_of_the_books_stand_on_the_board_with_their_cells() =>
+        Assert.All(SampleWeek.Made.Plan.Input.Problems, problem => Assert.Contains(problem.Cell, Board(), StringComparison.Ordinal));
 
     [Fact]
     public void The_board_allows_its_own_script_and_nothing_else()
@@ -73,7 +75,9 @@ public class SheetTests
         var html = Board();
         var script = html.Split("<script>")[1].Split("</script>")[0];
         var hash = Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(script)));
-        Assert.Contains($"content=\"default-src 'none'; style-src 'unsafe-inline'; font-src data:; script-src 'sha256-{hash}'; base-uri 'none'; form-action 'none'\"", html, StringComparison.Ordinal);
+        Assert.Contains(
+            $"content=\"default-src 'none'; style-src 'unsafe-inline'; font-src data:; script-src 'sha256-{hash}'; base-uri 'none'; form-action 'none'\"", html,
+            StringComparison.Ordinal);
         Assert.Equal(2, html.Split("<script").Length);
         Assert.DoesNotContain("http:", html.Replace("http://www.w3.org/2000/svg", "", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.DoesNotContain("https:", html, StringComparison.Ordinal);
@@ -88,7 +92,8 @@ public class SheetTests
         var read = SampleWeek.Made.Plan.Input;
         var week = SampleWeek.Made with
         {
-            Legs = [leg with { Plan = ((Batch.Flight.Plan.LegPlan.Planned)leg.Plan) with { Leg = ((Batch.Flight.Plan.LegPlan.Planned)leg.Plan).Leg with { Key = new(Bad, 1), Aircraft = Bad, Captain = Bad, From = Bad } } }],
+            Legs = [leg with { Plan = ((Batch.Flight.Plan.LegPlan.Planned)leg.Plan) with { Leg =
+                ((Batch.Flight.Plan.LegPlan.Planned)leg.Plan).Leg with { Key = new(Bad, 1), Aircraft = Bad, Captain = Bad, From = Bad } } }],
             Plan = SampleWeek.Made.Plan with { Input = read with { Operator = read.Operator with { Name = Bad, Contact = Bad, Language = Bad } } },
         };
         var html = Rendered(Renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, SampleWeek.Facts, PaperSize.A4)));
@@ -102,7 +107,14 @@ public class SheetTests
     {
         var input = SampleWeek.Made.Plan.Input;
         var notice = input.Notices[0];
-        var week = SampleWeek.Made with { Plan = SampleWeek.Made.Plan with { Input = input with { Notices = [notice, notice with { Subject = "XBEL 27" }, notice with { Subject = "XBEL", Text = "No ramp staff" }] } } };
+        var week = SampleWeek.Made with
+        {
+            Plan = SampleWeek.Made.Plan with
+            {
+                Input =
+            input with { Notices = [notice, notice with { Subject = "XBEL 27" }, notice with { Subject = "XBEL", Text = "No ramp staff" }] }
+            }
+        };
         var html = Rendered(Renderer.Render(SheetModels.TripSheet, SheetModels.Trip(week, SampleWeek.Facts, "T101", PaperSize.A4)));
         Assert.Contains("XBEL 09, XBEL 27: ", html, StringComparison.Ordinal);
         Assert.Contains("XBEL: ", html, StringComparison.Ordinal);
@@ -117,7 +129,8 @@ public class SheetTests
     {
         var input = SampleWeek.Made.Plan.Input with { Legs = [], BrokenLegs = [], Problems = [] };
         var week = SampleWeek.Made with { Legs = [], Plan = SampleWeek.Made.Plan with { Input = input, Legs = [], Crew = [], Aircraft = [] } };
-        Assert.Contains("Week board", Rendered(Renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, SampleWeek.Facts, PaperSize.A4))), StringComparison.Ordinal);
+        Assert.Contains("Week board", Rendered(Renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, SampleWeek.Facts, PaperSize.A4))),
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -143,7 +156,8 @@ public class SheetTests
 
     [Fact]
     public void Sheets_stand_in_the_folders_of_the_run() =>
-        Assert.Equal(["sheets/T101", "packets/ANA", "loads/XAND-2026-12-07"], [SheetPaths.Trip("T101"), SheetPaths.Packet("ANA"), SheetPaths.Load("XAND", new LocalDate(2026, 12, 7))]);
+        Assert.Equal(["sheets/T101", "packets/ANA", "loads/XAND-2026-12-07"],
+            [SheetPaths.Trip("T101"), SheetPaths.Packet("ANA"), SheetPaths.Load("XAND", new LocalDate(2026, 12, 7))]);
 
     private static string Board() => Rendered(Renderer.Render(SheetModels.WeekBoard, SheetModels.Board(SampleWeek.Made, SampleWeek.Facts, PaperSize.A4)));
 }

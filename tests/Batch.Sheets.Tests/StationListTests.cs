@@ -7,7 +7,8 @@ public class StationListTests
 {
     private static LoadSheet Load { get; } = ((LegPlan.Planned)SampleWeek.Made.Legs[0].Plan).Load;
 
-    private static LoadItem Item(LoadItemKind kind, double pounds) => new() { What = "one more", Kind = kind, Station = "", Weight = new Pounds(pounds), Arm = new Inches(200) };
+    private static LoadItem Item(LoadItemKind kind, double pounds) =>
+        new() { What = "one more", Kind = kind, Station = "", Weight = new Pounds(pounds), Arm = new Inches(200) };
 
     // A person without a seat and bags without a station keep their weight in the sums: the list that the loader adds up shows them.
     [Fact]

@@ -7,7 +7,8 @@ public class TemplateErrorTests
     private static readonly SheetModel Model = SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4);
 
     private static RenderResult Render(string text, TemplateBounds? bounds = null, string partial = "") =>
-        new SheetRenderer(TemplateFolder.With(new Dictionary<string, string> { ["t.html"] = text, ["_p.html"] = partial }), bounds ?? new TemplateBounds()).Render("t.html", Model);
+        new SheetRenderer(TemplateFolder.With(new Dictionary<string, string> { ["t.html"] = text, ["_p.html"] = partial }), bounds ?? new TemplateBounds())
+            .Render("t.html", Model);
 
     private static TemplateProblem Only(RenderResult result)
     {
@@ -49,8 +50,10 @@ public class TemplateErrorTests
     /// <summary>In the words of somebody who writes templates: what is not there, and what to write.</summary>
     [Theory]
     [InlineData("{{ legs[0].unplanned.why }}", "There is no `legs[0].unplanned` here, so `legs[0].unplanned.why` cannot be written; write `{{ if legs[0].unplanned }}` before it and `{{ end }}` after it.")]
-    [InlineData("\n{{ for leg in legs; leg.unplanned.why | string.upcase; end }}", "There is no `leg.unplanned` here, so `leg.unplanned.why` cannot be written; write `{{ if leg.unplanned }}` before it and `{{ end }}` after it.")]
-    [InlineData("{{ $x = legs[0].unplanned; $x[0] }}", "There is no `$x` here, so `$x[0]` cannot be written; write `{{ if $x }}` before it and `{{ end }}` after it.")]
+    [InlineData("\n{{ for leg in legs; leg.unplanned.why | string.upcase; end }}",
+        "There is no `leg.unplanned` here, so `leg.unplanned.why` cannot be written; write `{{ if leg.unplanned }}` before it and `{{ end }}` after it.")]
+    [InlineData("{{ $x = legs[0].unplanned; $x[0] }}",
+        "There is no `$x` here, so `$x[0]` cannot be written; write `{{ if $x }}` before it and `{{ end }}` after it.")]
     public void A_part_of_nothing_is_named_with_what_to_write(string text, string says)
     {
         var problem = Only(Render(text));
@@ -74,7 +77,8 @@ public class TemplateErrorTests
     }
 
     [Fact]
-    public void A_partial_that_does_not_parse_names_the_partial() => Assert.Equal("_p.html", Render("{{ include '_p.html' }}", partial: "{{ if }}").Problems[0].File);
+    public void A_partial_that_does_not_parse_names_the_partial() =>
+        Assert.Equal("_p.html", Render("{{ include '_p.html' }}", partial: "{{ if }}").Problems[0].File);
 
     [Fact]
     public void A_missing_partial_names_the_nearest()
@@ -90,14 +94,16 @@ public class TemplateErrorTests
     [Theory]
     [InlineData("{{ include '/etc/passwd' }}")]
     [InlineData("{{ include '../secret.html' }}")]
-    public void Nothing_outside_the_template_folder_can_be_included(string text) => Assert.Contains("There is no template", Only(Render(text)).Text, StringComparison.Ordinal);
+    public void Nothing_outside_the_template_folder_can_be_included(string text) =>
+        Assert.Contains("There is no template", Only(Render(text)).Text, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("{{ date.now }}", "date")]
     [InlineData("{{ math.random 1 2 }}", "random")]
     [InlineData("{{ object.eval '1' }}", "object")]
     [InlineData("{{ regex.match 'a' 'a' }}", "regex")]
-    public void Clocks_random_values_and_evaluation_are_not_there(string text, string missing) => Assert.Contains(missing, Only(Render(text)).Text, StringComparison.Ordinal);
+    public void Clocks_random_values_and_evaluation_are_not_there(string text, string missing) =>
+        Assert.Contains(missing, Only(Render(text)).Text, StringComparison.Ordinal);
 
     [Fact]
     public void A_loop_without_end_is_stopped() => Assert.False(Render("{{ while true; end }}", new TemplateBounds { LoopSteps = 1_000 }).IsRendered);
@@ -114,12 +120,14 @@ public class TemplateErrorTests
     }
 
     [Fact]
-    public void A_text_that_is_too_long_is_an_error() => Assert.False(Render("{{ x = 'a' | string.pad_left 100000 }}{{ x }}", new TemplateBounds { Output = 5_000 }).IsRendered);
+    public void A_text_that_is_too_long_is_an_error() =>
+        Assert.False(Render("{{ x = 'a' | string.pad_left 100000 }}{{ x }}", new TemplateBounds { Output = 5_000 }).IsRendered);
 
     [Fact]
     public void A_sheet_that_takes_too_long_is_stopped()
     {
-        var problem = Only(Render("{{ for a in 1..20000; for b in 1..20000; c = a + b; end; end }}", new TemplateBounds { Time = TimeSpan.FromMilliseconds(60), LoopSteps = int.MaxValue }));
+        var problem = Only(Render("{{ for a in 1..20000; for b in 1..20000; c = a + b; end; end }}",
+            new TemplateBounds { Time = TimeSpan.FromMilliseconds(60), LoopSteps = int.MaxValue }));
         Assert.Contains("took longer than 0.1 seconds", problem.Text, StringComparison.Ordinal);
     }
 

@@ -6,7 +6,8 @@ public class TemplateTests
 
     private static string Render(string text, string partial = "")
     {
-        var result = new SheetRenderer(TemplateFolder.With(new Dictionary<string, string> { ["t.html"] = text, ["_p.html"] = partial })).Render("t.html", Model);
+        var result = new SheetRenderer(TemplateFolder.With(new Dictionary<string, string> { ["t.html"] = text, ["_p.html"] = partial }))
+            .Render("t.html", Model);
         Assert.Empty(result.Problems);
         return result.Html;
     }
@@ -21,7 +22,8 @@ public class TemplateTests
     public void Values_are_written_as_text_unless_marked(string template, string expected) => Assert.Equal(expected, Render(template));
 
     [Fact]
-    public void An_included_partial_is_markup_and_its_values_are_escaped_once() => Assert.Equal("<p>a &amp; b</p>", Render("{{ include '_p.html' 'a & b' }}", "<p>{{ $1 }}</p>"));
+    public void An_included_partial_is_markup_and_its_values_are_escaped_once() =>
+        Assert.Equal("<p>a &amp; b</p>", Render("{{ include '_p.html' 'a & b' }}", "<p>{{ $1 }}</p>"));
 
     [Theory]
     [InlineData("legs[0].plan.card.empty_weight | lb", "5,240")]
@@ -51,14 +53,16 @@ public class TemplateTests
     public void The_same_sheet_in_kilograms_and_litres_is_an_edit_of_the_template()
     {
         var shipped = TemplateFolder.Shipped;
-        var texts = shipped.Names.ToDictionary(name => name, name => (shipped.Text(name) ?? "").Replace("| lb }}", "| kg }}", StringComparison.Ordinal).Replace("| usg }}", "| litres }}", StringComparison.Ordinal));
+        var texts = shipped.Names.ToDictionary(name => name, name => (shipped.Text(name)
+            ?? "").Replace("| lb }}", "| kg }}", StringComparison.Ordinal).Replace("| usg }}", "| litres }}", StringComparison.Ordinal));
         var result = new SheetRenderer(TemplateFolder.With(texts)).Render(SheetModels.TripSheet, Model);
         Assert.Empty(result.Problems);
         Assert.Contains("2,377", result.Html, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Empty_texts_and_lists_count_as_no() => Assert.Equal("no no yes", Render("{{ if '' }}yes{{ else }}no{{ end }} {{ if legs[0].plan.departure.why }}yes{{ else }}no{{ end }} {{ if legs }}yes{{ end }}"));
+    public void Empty_texts_and_lists_count_as_no() => Assert.Equal("no no yes",
+        Render("{{ if '' }}yes{{ else }}no{{ end }} {{ if legs[0].plan.departure.why }}yes{{ else }}no{{ end }} {{ if legs }}yes{{ end }}"));
 
     [Fact]
     public void More_than_a_thousand_steps_of_a_loop_are_allowed() => Assert.Equal("3000", Render("{{ n = 0; for k in 1..3000; n = n + 1; end; n }}"));
@@ -70,7 +74,8 @@ public class TemplateTests
     [InlineData("a: b", "a\\00003a\\000020b")]
     [InlineData("a:  b", "a\\00003a\\000020 b")]
     [InlineData("Trip 7", "Trip 7")]
-    public void A_space_after_an_escaped_letter_of_a_style_text_is_kept(string text, string css) => Assert.Equal(css, Render("{{ '" + text + "' | css_text }}"));
+    public void A_space_after_an_escaped_letter_of_a_style_text_is_kept(string text, string css) =>
+        Assert.Equal(css, Render("{{ '" + text + "' | css_text }}"));
 
     [Fact]
     public void A_folder_of_the_user_replaces_shipped_templates_by_name()
@@ -111,7 +116,8 @@ public class TemplateTests
             File.WriteAllText(Path.Combine(folder.FullName, ".#trip-sheet.html"), "an editor's own");
             Assert.Equal<IEnumerable<string>>(TemplateFolder.Shipped.Names, TemplateFolder.Over(folder.FullName).Names);
             File.WriteAllText(sheet, "\n");
-            Assert.Contains("trip-sheet.html is empty", Assert.Throws<IOException>(() => TemplateFolder.Over(folder.FullName)).Message, StringComparison.Ordinal);
+            Assert.Contains("trip-sheet.html is empty", Assert.Throws<IOException>(() => TemplateFolder.Over(folder.FullName)).Message,
+                StringComparison.Ordinal);
             if (OperatingSystem.IsWindows()) return; // has no pipes with the name of a file
             File.Delete(sheet);
             using (var maker = System.Diagnostics.Process.Start("mkfifo", [sheet])) await maker.WaitForExitAsync();

@@ -14,7 +14,8 @@ public class TemplateValuesTests
         .. TemplateValues.Of(SheetModels.Mail(CrewLetters.Of(SampleWeek.Made, SampleWeek.Facts)[0])),
     ];
 
-    private static IEnumerable<Type> Views => typeof(TemplateValues).Assembly.GetTypes().Where(type => type.Namespace == "Batch.Sheets.Views" && type is { IsAbstract: false } && !type.Name.StartsWith('<') && ViewMembers.Of(type).Count > 0);
+    private static IEnumerable<Type> Views => typeof(TemplateValues).Assembly.GetTypes()
+        .Where(type => type.Namespace == "Batch.Sheets.Views" && type is { IsAbstract: false } && !type.Name.StartsWith('<') && ViewMembers.Of(type).Count > 0);
 
     [Fact]
     public void Every_public_property_of_a_view_is_a_value_with_words() =>
@@ -27,7 +28,9 @@ public class TemplateValuesTests
         var models = Views.Where(view => view.IsSubclassOf(typeof(SheetModel))).ToArray();
         Assert.NotEmpty(models);
         var listed = Values.Select(value => value.Path).ToHashSet(StringComparer.Ordinal);
-        Assert.All(["legs[].unplanned.why", "legs[].plan.log[].minimum_altitude", "days[].aircraft[].legs[].worst", "margins[].finding.margin", "manifest[].notes", "contents[].legs[].worst", "duty.limits[].unknown", "departures[].stations[].spare", "legs[].override_reason", "trips[]"], path => Assert.Contains(path, listed));
+        Assert.All(["legs[].unplanned.why", "legs[].plan.log[].minimum_altitude", "days[].aircraft[].legs[].worst", "margins[].finding.margin",
+            "manifest[].notes", "contents[].legs[].worst", "duty.limits[].unknown", "departures[].stations[].spare", "legs[].override_reason",
+            "trips[]"], path => Assert.Contains(path, listed));
     }
 
     [Fact]
@@ -51,14 +54,17 @@ public class TemplateValuesTests
         var model = SheetModels.Trip(SampleWeek.Made, SampleWeek.Facts, "T101", PaperSize.A4);
         var usable = TemplateValues.Of(model).Where(value => value.Example.Length > 0).ToArray();
         Assert.True(usable.Length > 150);
-        var renderer = new SheetRenderer(TemplateFolder.With(new Dictionary<string, string> { ["t.html"] = string.Join('\n', usable.Select(value => "{{ " + value.Path.Replace("[]", "[0]", StringComparison.Ordinal) + " }}")) }));
+        var renderer = new SheetRenderer(TemplateFolder.With(new Dictionary<string,
+            string>
+        { ["t.html"] = string.Join('\n', usable.Select(value => "{{ " + value.Path.Replace("[]", "[0]", StringComparison.Ordinal) + " }}")) }));
         Assert.Empty(renderer.Render("t.html", model).Problems);
     }
 
     [Fact]
     public void The_page_of_values_lists_every_value_and_function()
     {
-        var page = new SheetRenderer(TemplateFolder.Shipped).Render(SheetModels.ValuesPage, SheetModels.Values(SampleWeek.Made, SampleWeek.Facts, PaperSize.A4));
+        var page = new SheetRenderer(TemplateFolder.Shipped)
+            .Render(SheetModels.ValuesPage, SheetModels.Values(SampleWeek.Made, SampleWeek.Facts, PaperSize.A4));
         Assert.Empty(page.Problems);
         Golden.Matches("values.html", page.Html);
         Assert.All(Values, value => Assert.Contains(value.Path, page.Html, StringComparison.Ordinal));

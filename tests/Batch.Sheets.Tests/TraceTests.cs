@@ -45,5 +45,6 @@ public class TraceTests
     }
 
     [Fact]
-    public void What_follows_from_a_wrong_name_is_not_a_second_problem() => Assert.Equal("plan", Assert.Single(Trace("{{ legs[0].plam.fuel.trip | lb }}").Problems).Near);
+    public void What_follows_from_a_wrong_name_is_not_a_second_problem() =>
+        Assert.Equal("plan", Assert.Single(Trace("{{ legs[0].plam.fuel.trip | lb }}").Problems).Near);
 }

@@ -38,7 +38,8 @@ public class UnnumberedLegTests
     [InlineData("")]
     [InlineData("german")]
     public void What_could_not_be_checked_of_such_legs_and_of_others_stands_in_one_line(string example) =>
-        Assert.Contains(example == "german" ? "<div class=\"leg\">Flug 1, Zeile 5, 6</div>" : "<div class=\"leg\">Leg 1, row 5, 6</div>", Sheet(example, "T7"), StringComparison.Ordinal);
+        Assert.Contains(example == "german" ? "<div class=\"leg\">Flug 1, Zeile 5, 6</div>" : "<div class=\"leg\">Leg 1, row 5, 6</div>", Sheet(example, "T7"),
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_row_without_trip_and_number_has_no_leg_0() =>
@@ -47,7 +48,8 @@ public class UnnumberedLegTests
     [Fact]
     public void The_findings_leave_the_number_empty_and_say_the_row()
     {
-        var lines = System.Text.Encoding.UTF8.GetString(FindingsTable.Csv(Week)).Split("\r\n").Where(line => line.StartsWith("T7,,", StringComparison.Ordinal)).ToArray();
+        var lines = System.Text.Encoding.UTF8.GetString(FindingsTable.Csv(Week)).Split("\r\n").Where(line => line.StartsWith("T7,,", StringComparison.Ordinal))
+            .ToArray();
         Assert.Equal(6, lines.Length);
         Assert.Equal(3, lines.Count(line => line.EndsWith(",5", StringComparison.Ordinal)));
         Assert.Equal(3, lines.Count(line => line.EndsWith(",6", StringComparison.Ordinal)));
@@ -65,7 +67,8 @@ public class UnnumberedLegTests
             using var reader = new StreamReader(entry.Open());
             return reader.ReadToEnd();
         }).ToArray();
-        var legs = Assert.Single(sheets, sheet => sheet.Contains("Second pilot", StringComparison.Ordinal) && sheet.Contains("What fails", StringComparison.Ordinal));
+        var legs = Assert.Single(
+            sheets, sheet => sheet.Contains("Second pilot", StringComparison.Ordinal) && sheet.Contains("What fails", StringComparison.Ordinal));
         Assert.Contains("row 5", legs, StringComparison.Ordinal);
         Assert.Contains("row 6", legs, StringComparison.Ordinal);
         var targets = legs.Split("Answers!A").Skip(1).Select(rest => string.Concat(rest.TakeWhile(char.IsAsciiDigit))).ToArray();
@@ -77,7 +80,8 @@ public class UnnumberedLegTests
     public void The_run_record_says_the_row_beside_leg_0()
     {
         var legs = System.Text.Json.Nodes.JsonNode.Parse(RunRecord.Json(Week, SampleWeek.Facts))?["legs"]?.AsArray() ?? [];
-        Assert.Equal([("T7", 6), ("T7", 5)], legs.Where(leg => leg?["leg"]?.GetValue<int>() == 0 && leg["trip"]?.GetValue<string>() == "T7").Select(leg => (leg?["trip"]?.GetValue<string>() ?? "", leg?["row"]?.GetValue<int>() ?? 0)));
+        Assert.Equal([("T7", 6), ("T7", 5)], legs.Where(leg => leg?["leg"]?.GetValue<int>() == 0
+            && leg["trip"]?.GetValue<string>() == "T7").Select(leg => (leg?["trip"]?.GetValue<string>() ?? "", leg?["row"]?.GetValue<int>() ?? 0)));
         Assert.All(legs.Where(leg => leg?["leg"]?.GetValue<int>() > 0), leg => Assert.Null(leg?["row"]));
     }
 
@@ -99,7 +103,15 @@ public class UnnumberedLegTests
         {
             Plan = new LegPlan.Unplanned
             {
-                Broken = new BrokenLeg { Key = new LegKey("T7", 0) { Row = row }, Aircraft = "XQ-SKA", From = "XAND", Date = new LocalDate(2026, 12, 9), Captain = "ANA", Problems = [] },
+                Broken = new BrokenLeg
+                {
+                    Key = new LegKey("T7", 0) { Row = row },
+                    Aircraft = "XQ-SKA",
+                    From = "XAND",
+                    Date = new LocalDate(2026, 12, 9),
+                    Captain = "ANA",
+                    Problems = []
+                },
                 Why = "Leg is not a number.",
                 Cells = [],
             },
@@ -107,7 +119,8 @@ public class UnnumberedLegTests
         };
         return SampleWeek.Made with
         {
-            Legs = [.. SampleWeek.Made.Legs, Unnumbered(6), Unnumbered(5), numbered with { Plan = planned with { Leg = planned.Leg with { Key = new LegKey("T7", 1) } } }],
+            Legs = [.. SampleWeek.Made.Legs, Unnumbered(6), Unnumbered(5),
+                numbered with { Plan = planned with { Leg = planned.Leg with { Key = new LegKey("T7", 1) } } }],
         };
     }
 }

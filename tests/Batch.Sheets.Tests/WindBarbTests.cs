@@ -31,8 +31,10 @@ public class WindBarbTests
     [InlineData(270, -1, 0)]
     public void The_shaft_points_to_where_the_wind_comes_from(double from, int right, int down)
     {
-        var (dot, shaft) = (Drawn(10, from, isSouthern: false).Single(element => element.Name.LocalName == "circle"), Drawn(10, from, isSouthern: false).First(element => element.Name.LocalName == "line"));
-        Assert.Equal((right, down), (Math.Sign(Math.Round(Number(shaft, "x2") - Number(dot, "cx"))), Math.Sign(Math.Round(Number(shaft, "y2") - Number(dot, "cy")))));
+        var (dot, shaft) = (Drawn(10, from, isSouthern: false).Single(element => element.Name.LocalName == "circle"),
+            Drawn(10, from, isSouthern: false).First(element => element.Name.LocalName == "line"));
+        Assert.Equal((right, down),
+            (Math.Sign(Math.Round(Number(shaft, "x2") - Number(dot, "cx"))), Math.Sign(Math.Round(Number(shaft, "y2") - Number(dot, "cy")))));
     }
 
     [Theory]
@@ -43,7 +45,8 @@ public class WindBarbTests
         // With a north wind the lower pressure lies to the east in the north and to the west in the south (Buys Ballot's law).
         var feather = Drawn(10, 360, isSouthern).Where(element => element.Name.LocalName == "line").ElementAt(1);
         Assert.Equal(side, Math.Sign(Number(feather, "x2") - Number(feather, "x1")));
-        var pennant = (Drawn(50, 360, isSouthern).Single(element => element.Name.LocalName == "polygon").Attribute("points")?.Value ?? "").Split(' ').Select(point => double.Parse(point.Split(',')[0], CultureInfo.InvariantCulture)).ToArray();
+        var pennant = (Drawn(50, 360, isSouthern).Single(element => element.Name.LocalName == "polygon").Attribute("points")?.Value ?? "").Split(' ')
+            .Select(point => double.Parse(point.Split(',')[0], CultureInfo.InvariantCulture)).ToArray();
         Assert.Equal(side, Math.Sign(pennant[1] - pennant[0]));
     }
 
@@ -60,7 +63,8 @@ public class WindBarbTests
         for (var speed = 0; speed <= 95; speed += 5)
         {
             for (var from = 0; from < 360; from += 30)
-                Assert.All(Drawn(speed, from, isSouthern: false).Where(element => element.Name.LocalName == "line"), line => Assert.True(Math.Abs(Number(line, "x2") - 50) <= WindBarb.Radius && Math.Abs(Number(line, "y2") - 50) <= WindBarb.Radius));
+                Assert.All(Drawn(speed, from, isSouthern: false).Where(element => element.Name.LocalName == "line"),
+                    line => Assert.True(Math.Abs(Number(line, "x2") - 50) <= WindBarb.Radius && Math.Abs(Number(line, "y2") - 50) <= WindBarb.Radius));
         }
     }
 

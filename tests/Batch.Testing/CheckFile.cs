@@ -55,7 +55,8 @@ public sealed partial class CheckFile
     /// <summary>Reads the text of a check file.</summary>
     /// <param name="name">Name for complaints.</param>
     /// <param name="text">Text of the file.</param>
-    /// <exception cref="FormatException">Source, columns or tolerance are missing, a row has another number of fields or no source, or two rows have one id.</exception>
+    /// <exception cref="FormatException">Source, columns or tolerance are missing, a row
+    /// has another number of fields or no source, or two rows have one id.</exception>
     public static CheckFile Parse(string name, string text)
     {
         var head = new Dictionary<string, List<string>>(StringComparer.Ordinal);

@@ -25,7 +25,8 @@ public sealed partial class LoopbackServer : IDisposable
     /// <param name="refuses">Addresses refused before the message.</param>
     /// <param name="login">User and password that it asks for, over an encrypted connection only; null where it asks for none.</param>
     /// <param name="isEncryptedFromStart">Whether connections are encrypted from their first byte.</param>
-    public LoopbackServer(Func<string, int, SmtpResponse?>? answer = null, bool hasCertificate = false, Func<string, bool>? refuses = null, (string User, string Password)? login = null, bool isEncryptedFromStart = false)
+    public LoopbackServer(Func<string, int, SmtpResponse?>? answer = null, bool hasCertificate = false, Func<string, bool>? refuses = null,
+        (string User, string Password)? login = null, bool isEncryptedFromStart = false)
     {
         Port = FreePort();
         var services = new ServiceProvider();
@@ -46,7 +47,8 @@ public sealed partial class LoopbackServer : IDisposable
     public int Port { get; }
 
     /// <summary>An address of this machine that is not loopback; null where it has none.</summary>
-    public static IPAddress? OutsideAddress { get; } = Dns.GetHostAddresses(Dns.GetHostName()).FirstOrDefault(address => address.AddressFamily == AddressFamily.InterNetwork && !IPAddress.IsLoopback(address));
+    public static IPAddress? OutsideAddress { get; } = Dns.GetHostAddresses(Dns.GetHostName())
+        .FirstOrDefault(address => address.AddressFamily == AddressFamily.InterNetwork && !IPAddress.IsLoopback(address));
 
     /// <summary>What was taken, in order.</summary>
     public ImmutableArray<(string To, string MessageId, byte[] Bytes)> Taken
@@ -94,7 +96,8 @@ public sealed partial class LoopbackServer : IDisposable
     {
         private readonly Dictionary<string, int> _tries = new(StringComparer.Ordinal);
 
-        public override Task<SmtpResponse> SaveAsync(ISessionContext context, IMessageTransaction transaction, ReadOnlySequence<byte> buffer, CancellationToken cancellationToken)
+        public override Task<SmtpResponse> SaveAsync(ISessionContext context, IMessageTransaction transaction, ReadOnlySequence<byte> buffer,
+            CancellationToken cancellationToken)
         {
             var to = string.Join(",", transaction.To.Select(mailbox => mailbox.User + "@" + mailbox.Host));
             int tries;
@@ -108,11 +111,13 @@ public sealed partial class LoopbackServer : IDisposable
 
     private sealed class Doorkeeper(string user, string password) : UserAuthenticator
     {
-        public override Task<bool> AuthenticateAsync(ISessionContext context, string given, string secret, CancellationToken cancellationToken) => Task.FromResult(given == user && secret == password);
+        public override Task<bool> AuthenticateAsync(ISessionContext context, string given, string secret, CancellationToken cancellationToken) =>
+            Task.FromResult(given == user && secret == password);
     }
 
     private sealed class Filter(Func<string, bool> refuses) : MailboxFilter
     {
-        public override Task<bool> CanDeliverToAsync(ISessionContext context, IMailbox to, IMailbox from, CancellationToken cancellationToken) => Task.FromResult(!refuses(to.User + "@" + to.Host));
+        public override Task<bool> CanDeliverToAsync(ISessionContext context, IMailbox to, IMailbox from, CancellationToken cancellationToken) =>
+            Task.FromResult(!refuses(to.User + "@" + to.Host));
     }
 }

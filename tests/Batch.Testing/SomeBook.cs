@@ -5,7 +5,8 @@ using Batch.Flight.Route;
 namespace Batch.Testing;
 
 /// <summary>
-/// Small invented things for tests. The airports lie in the open Atlantic: XAND in the west, XBEL some 180 NM east of it on the same parallel, XCOR near XAND, XDUN in the south.
+/// Small invented things for tests. The airports lie in the open Atlantic: XAND in the west, XBEL some 180 NM east of it on the same parallel, XCOR near XAND,
+/// XDUN in the south.
 /// </summary>
 public static partial class Some
 {
@@ -42,9 +43,9 @@ public static partial class Some
         new() { Ident = ident, Position = new GeoPoint(latDeg, lonDeg), Kind = "waypoint", VariationDeg = variationDeg };
 
     /// <summary>
-    /// The four airports; fixes NORRA, TIDES, OTTER and GULLS from west to east along V12, NOR (a VOR with declination 10 W) near XAND, LN and ATSIX; TWINS at two places;
-    /// V12 (5,000, 6,000 and 4,000 ft), one-way V20 from TIDES to LN by TWINS, and the airway B7 that crosses V12 at OTTER; a grid of 1 degree squares from 40 N 041 W to
-    /// 42 N 035 W at 2,000 ft with one of 8,000 ft at 41 N 038 W and a coarse one in the south at 3,000 ft.
+    /// The four airports; fixes NORRA, TIDES, OTTER and GULLS from west to east along V12, NOR (a VOR with declination 10 W) near XAND, LN and ATSIX; TWINS at
+    /// two places; V12 (5,000, 6,000 and 4,000 ft), one-way V20 from TIDES to LN by TWINS, and the airway B7 that crosses V12 at OTTER; a grid of 1 degree
+    /// squares from 40 N 041 W to 42 N 035 W at 2,000 ft with one of 8,000 ft at 41 N 038 W and a coarse one in the south at 3,000 ft.
     /// </summary>
     public static NavigationBook Book() => new([Xand, Xbel, Xcor, Xdun], Fixes, Airways, Grid());
 
@@ -65,7 +66,8 @@ public static partial class Some
     /// <summary>The airways of <see cref="Book"/>.</summary>
     public static ImmutableArray<Airway> Airways { get; } =
     [
-        Airway("V12", ("NORRA", 5000, AirwayDirection.Both), ("TIDES", 6000, AirwayDirection.Both), ("OTTER", 4000, AirwayDirection.Both), ("GULLS", null, AirwayDirection.Both)),
+        Airway("V12", ("NORRA", 5000, AirwayDirection.Both), ("TIDES", 6000, AirwayDirection.Both), ("OTTER", 4000, AirwayDirection.Both),
+            ("GULLS", null, AirwayDirection.Both)),
         Airway("V20", ("TIDES", 7000, AirwayDirection.Forward), ("TWINS", null, AirwayDirection.Forward), ("LN", null, AirwayDirection.Both)),
         Airway("B7", ("ATSIX", 3000, AirwayDirection.Both), ("LN", 3500, AirwayDirection.Backward), ("OTTER", null, AirwayDirection.Both)),
     ];

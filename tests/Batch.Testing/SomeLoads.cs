@@ -20,8 +20,8 @@ public static partial class Some
     };
 
     /// <summary>
-    /// A type for load sheets: two pilot seats at 100 in, rows of two seats at 130, 160 and 190 in, an aft compartment of 200 lb at 230 in and a nose compartment of 60 lb at 40 in;
-    /// fuel at 150 in up to 600 lb and at 156 in mean up to 1,800 lb; the same envelope for every case.
+    /// A type for load sheets: two pilot seats at 100 in, rows of two seats at 130, 160 and 190 in, an aft compartment of 200 lb at 230 in and a nose
+    /// compartment of 60 lb at 40 in; fuel at 150 in up to 600 lb and at 156 in mean up to 1,800 lb; the same envelope for every case.
     /// </summary>
     public static AircraftType LoadType { get; } = new()
     {
@@ -42,7 +42,8 @@ public static partial class Some
             new Station { Name = "Nose", Kind = StationKind.Bags, Arm = new Inches(40), Maximum = new Pounds(60), FillOrder = 2 },
         ],
         FuelMoments = [new FuelMoment(new Pounds(600), new PoundInches(90_000)), new FuelMoment(new Pounds(1800), new PoundInches(280_800))],
-        Envelopes = [.. Enum.GetValues<EnvelopeCase>().Select(envelopeCase => Envelope(envelopeCase, (5000, 130), (7000, 130), (8000, 138), (8000, 152), (5000, 152)))],
+        Envelopes = [.. Enum.GetValues<EnvelopeCase>()
+            .Select(envelopeCase => Envelope(envelopeCase, (5000, 130), (7000, 130), (8000, 138), (8000, 152), (5000, 152)))],
     };
 
     /// <summary>An aircraft of <see cref="LoadType"/>: 5,200 lb at 140 in, one pilot counted in.</summary>
@@ -95,7 +96,8 @@ public static partial class Some
     /// <summary>A performance table from rows of keys and values.</summary>
     /// <exception cref="InvalidOperationException">The rows have faults.</exception>
     public static PerformanceTable Table(string name, string[] axes, string[] values, params (double[] Keys, double[] Values)[] rows) =>
-        PerformanceTable.TryCreate(name, [.. axes], [.. values], [.. rows.Select(row => new TableRow([.. row.Keys], [.. row.Values], Origin.None))], out var table, out var faults)
+        PerformanceTable.TryCreate(name, [.. axes], [.. values], [.. rows.Select(row => new TableRow([.. row.Keys], [.. row.Values], Origin.None))],
+            out var table, out var faults)
             ? table ?? throw new InvalidOperationException("No table was made.")
             : throw new InvalidOperationException(string.Join(' ', faults.Select(fault => fault.Text)));
 }

@@ -8,8 +8,8 @@ using Batch.Flight.Week;
 namespace Batch.Testing;
 
 /// <summary>
-/// A planned leg with every figure set by hand, independent of the planner: XAND to XBEL eastbound at 15,000 ft under IFR, charter, by day, with everything just right.
-/// Tests change one thing of it with <c>with</c>.
+/// A planned leg with every figure set by hand, independent of the planner: XAND to XBEL eastbound at 15,000 ft under IFR, charter, by day, with everything
+/// just right. Tests change one thing of it with <c>with</c>.
 /// </summary>
 public static class SomePlans
 {
@@ -57,18 +57,37 @@ public static class SomePlans
 
     /// <summary>Holding at 360 lb/h whatever the weight and altitude.</summary>
     public static PerformanceTable HoldingTable { get; } = PerformanceTable.TryCreate(
-        "Holding of " + TypeName, ["weight [lb]", "pressure altitude [ft]"], ["fuel flow [lb/h]"], [new TableRow([double.NaN, 0], [360], Origin.None), new TableRow([double.NaN, 20_000], [360], Origin.None)], out var table, out _) && table is not null
+        "Holding of " + TypeName, ["weight [lb]", "pressure altitude [ft]"], ["fuel flow [lb/h]"],
+        [new TableRow([double.NaN, 0], [360], Origin.None), new TableRow([double.NaN, 20_000], [360], Origin.None)], out var table, out _)
+            && table is not null
         ? table
         : throw new InvalidOperationException("The holding table of the test type is broken");
 
     /// <summary>Front seats.</summary>
-    public static Station Front { get; } = new() { Name = "Row 1", Kind = StationKind.Seat, Arm = new Inches(190), Seats = 2, Maximum = new Pounds(500), Origin = Row("operator.xlsx/Stations", 2) };
+    public static Station Front { get; } = new()
+    {
+        Name = "Row 1",
+        Kind = StationKind.Seat,
+        Arm = new Inches(190),
+        Seats = 2,
+        Maximum = new Pounds(500),
+        Origin = Row("operator.xlsx/Stations", 2)
+    };
 
     /// <summary>Rear seats.</summary>
-    public static Station Rear { get; } = new() { Name = "Row 2", Kind = StationKind.Seat, Arm = new Inches(220), Seats = 2, Maximum = new Pounds(500), Origin = Row("operator.xlsx/Stations", 3) };
+    public static Station Rear { get; } = new()
+    {
+        Name = "Row 2",
+        Kind = StationKind.Seat,
+        Arm = new Inches(220),
+        Seats = 2,
+        Maximum = new Pounds(500),
+        Origin = Row("operator.xlsx/Stations", 3)
+    };
 
     /// <summary>Baggage hold.</summary>
-    public static Station Hold { get; } = new() { Name = "Hold", Kind = StationKind.Bags, Arm = new Inches(250), Maximum = new Pounds(100), Origin = Row("operator.xlsx/Stations", 4) };
+    public static Station Hold { get; } =
+        new() { Name = "Hold", Kind = StationKind.Bags, Arm = new Inches(250), Maximum = new Pounds(100), Origin = Row("operator.xlsx/Stations", 4) };
 
     /// <summary>The aircraft.</summary>
     public static Aircraft Aircraft() => new()
@@ -228,9 +247,12 @@ public static class SomePlans
         BasicEmpty = new WeightAndBalance(new Pounds(5000), new PoundInches(1_000_000)),
         Items =
         [
-            new LoadItem { What = "A", Kind = LoadItemKind.Passenger, Category = "adult", Station = "Row 1", Weight = new Pounds(180), Arm = new Inches(190), TakesSeat = true, Cell = "week.xlsx/Manifest/E2" },
-            new LoadItem { What = "B", Kind = LoadItemKind.Passenger, Category = "adult", Station = "Row 2", Weight = new Pounds(170), Arm = new Inches(220), TakesSeat = true, Cell = "week.xlsx/Manifest/E3" },
-            new LoadItem { What = "bags", Kind = LoadItemKind.Bags, Station = "Hold", Weight = new Pounds(50), Arm = new Inches(250), Cell = "week.xlsx/Manifest/F2" },
+            new LoadItem { What = "A", Kind = LoadItemKind.Passenger, Category = "adult", Station = "Row 1", Weight = new Pounds(180), Arm = new Inches(190),
+                TakesSeat = true, Cell = "week.xlsx/Manifest/E2" },
+            new LoadItem { What = "B", Kind = LoadItemKind.Passenger, Category = "adult", Station = "Row 2", Weight = new Pounds(170), Arm = new Inches(220),
+                TakesSeat = true, Cell = "week.xlsx/Manifest/E3" },
+            new LoadItem { What = "bags", Kind = LoadItemKind.Bags, Station = "Hold", Weight = new Pounds(50), Arm = new Inches(250),
+                Cell = "week.xlsx/Manifest/F2" },
         ],
         Stations = [new StationLoad(Front, new Pounds(180), 1), new StationLoad(Rear, new Pounds(170), 1), new StationLoad(Hold, new Pounds(50), 0)],
         Pilots = 1,
@@ -246,7 +268,8 @@ public static class SomePlans
         Takeoff = At(6500),
         Landing = At(5860),
         BurnLine = [new EnvelopePoint(new Pounds(6500), new Inches(201)), new EnvelopePoint(new Pounds(5400), new Inches(201))],
-        Tests = [Test("takeoff", EnvelopeCase.Takeoff, 6500), Test("landing", EnvelopeCase.Landing, 5860), Test("zero fuel", EnvelopeCase.ZeroFuel, 5400), Test("during the flight", EnvelopeCase.Takeoff, 6000)],
+        Tests = [Test("takeoff", EnvelopeCase.Takeoff, 6500), Test("landing", EnvelopeCase.Landing, 5860), Test("zero fuel", EnvelopeCase.ZeroFuel, 5400),
+            Test("during the flight", EnvelopeCase.Takeoff, 6000)],
         HasMoments = true,
     };
 
@@ -306,7 +329,8 @@ public static class SomePlans
             Rules = FlightRules.Ifr,
             Purpose = LegPurpose.Charter,
             Planning = Rules,
-            Times = new LegTimes(leg.OffBlocks, takeoff, takeoff + Duration.FromMinutes(10), landing - Duration.FromMinutes(10), landing, landing + Duration.FromMinutes(5)),
+            Times = new LegTimes(leg.OffBlocks, takeoff, takeoff + Duration.FromMinutes(10), landing - Duration.FromMinutes(10), landing,
+                landing + Duration.FromMinutes(5)),
             Route = route,
             Profile = Profile(route, 15_000),
             Log = [],
@@ -395,7 +419,8 @@ public static class SomePlans
             Level = new Feet(levelFt),
             Setting = "normal",
             TakeoffWeight = new Pounds(6500),
-            Slices = [Slice(FlightPhase.Climb, 0, 1.0 / 6, 0, levelFt), Slice(FlightPhase.Cruise, 1.0 / 6, 5.0 / 6, levelFt, levelFt), Slice(FlightPhase.Descent, 5.0 / 6, 1, levelFt, 0)],
+            Slices = [Slice(FlightPhase.Climb, 0, 1.0 / 6, 0, levelFt), Slice(FlightPhase.Cruise, 1.0 / 6, 5.0 / 6, levelFt, levelFt),
+                Slice(FlightPhase.Descent, 5.0 / 6, 1, levelFt, 0)],
             TopOfClimb = new ProfilePoint(new NauticalMiles(length / 6), Duration.FromMinutes(10), path.At(length / 6).Point, new Feet(levelFt)),
             TopOfDescent = new ProfilePoint(new NauticalMiles(length * 5 / 6), Duration.FromMinutes(50), path.At(length * 5 / 6).Point, new Feet(levelFt)),
             Distance = route.Length,
@@ -419,7 +444,8 @@ public static class SomePlans
     public static LegPlan.Planned Later(this LegPlan.Planned plan, Duration by) => plan with
     {
         Leg = plan.Leg with { OffBlocks = plan.Leg.OffBlocks + by },
-        Times = new LegTimes(plan.Times.OffBlocks + by, plan.Times.Takeoff + by, plan.Times.TopOfClimb + by, plan.Times.TopOfDescent + by, plan.Times.Landing + by, plan.Times.OnBlocks + by),
+        Times = new LegTimes(plan.Times.OffBlocks + by, plan.Times.Takeoff + by, plan.Times.TopOfClimb + by, plan.Times.TopOfDescent + by,
+            plan.Times.Landing + by, plan.Times.OnBlocks + by),
     };
 
     /// <summary>The same leg between two airports; its route and figures stay.</summary>
@@ -435,10 +461,22 @@ public static class SomePlans
     {
         Input = new OperatorWeek
         {
-            Operator = new Operator { Name = "Some Charter", HomeBase = "XAND", Report = Duration.FromMinutes(60), Release = Duration.FromMinutes(30), Turnaround = Duration.FromMinutes(45), FlightFollowing = "filed", PassengerWeights = "weighed", WeatherSources = ["weather service"], BriefingTopics = ["smoking", "belts", "seat backs", "doors", "survival equipment", "extinguishers", "ditching", "oxygen"] },
+            Operator = new Operator
+            {
+                Name = "Some Charter",
+                HomeBase = "XAND",
+                Report = Duration.FromMinutes(60),
+                Release = Duration.FromMinutes(30),
+                Turnaround = Duration.FromMinutes(45),
+                FlightFollowing = "filed",
+                PassengerWeights = "weighed",
+                WeatherSources = ["weather service"],
+                BriefingTopics = ["smoking", "belts", "seat backs", "doors", "survival equipment", "extinguishers", "ditching", "oxygen"]
+            },
             Types = ImmutableSortedDictionary<string, AircraftType>.Empty.Add(TypeName, Type()),
             Fleet = ImmutableSortedDictionary<string, Aircraft>.Empty.Add("X-ABCD", Aircraft()),
-            Airports = ImmutableSortedDictionary<string, Airport>.Empty.Add("XAND", Airport(Some.Xand)).Add("XBEL", Airport(Some.Xbel)).Add("XDUN", Airport(Some.Xdun)),
+            Airports = ImmutableSortedDictionary<string, Airport>.Empty.Add("XAND", Airport(Some.Xand)).Add("XBEL", Airport(Some.Xbel))
+                .Add("XDUN", Airport(Some.Xdun)),
             Land = [Square("Everywhere", 36, 43, -42, -34)],
             Crew = ImmutableSortedDictionary<string, CrewMember>.Empty.Add("ABC", Pilot()),
             Logged = [Logged("ABC", new LocalDate(2025, 7, 1), 2), Visit("ABC", Date.PlusDays(-40)), DayOff("ABC")],
@@ -454,7 +492,8 @@ public static class SomePlans
             Uplift = Pounds.Zero,
             Burned = Pounds.Zero,
         })],
-        Crew = [.. legs.SelectMany(leg => new[] { LegOf(leg).Captain, LegOf(leg).SecondPilot }).Where(code => code.Length > 0).Distinct(StringComparer.Ordinal).Select(code => Crew(code, legs))],
+        Crew = [.. legs.SelectMany(leg => new[] { LegOf(leg).Captain, LegOf(leg).SecondPilot }).Where(code => code.Length > 0).Distinct(StringComparer.Ordinal)
+            .Select(code => Crew(code, legs))],
     };
 
     /// <summary>The row that says that the day before the leg is off, up to which the log is kept.</summary>
@@ -481,14 +520,15 @@ public static class SomePlans
     private static CrewWeek Crew(string code, LegPlan[] legs)
     {
         var own = legs.Where(leg => LegOf(leg).Captain == code || LegOf(leg).SecondPilot == code).ToImmutableArray();
-        var duties = own.OfType<LegPlan.Planned>().OrderBy(leg => leg.Times.OffBlocks).GroupBy(leg => leg.Times.OffBlocks.InUtc().Date).Select(day => new DutyDay
-        {
-            Report = day.First().Times.OffBlocks - Duration.FromMinutes(60),
-            Release = day.Last().Times.OnBlocks + Duration.FromMinutes(30),
-            Legs = [.. day.Select(leg => leg.Key)],
-            FlightTime = Duration.FromTicks(day.Sum(leg => leg.Times.Block.BclCompatibleTicks)),
-            NightLandings = 0,
-        });
+        var duties = own.OfType<LegPlan.Planned>().OrderBy(leg => leg.Times.OffBlocks).GroupBy(leg => leg.Times.OffBlocks.InUtc().Date)
+            .Select(day => new DutyDay
+            {
+                Report = day.First().Times.OffBlocks - Duration.FromMinutes(60),
+                Release = day.Last().Times.OnBlocks + Duration.FromMinutes(30),
+                Legs = [.. day.Select(leg => leg.Key)],
+                FlightTime = Duration.FromTicks(day.Sum(leg => leg.Times.Block.BclCompatibleTicks)),
+                NightLandings = 0,
+            });
         return new CrewWeek { Code = code, Steps = Chain(own), Duties = [.. duties], FlightTime = Duration.Zero };
     }
 

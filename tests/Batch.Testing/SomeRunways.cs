@@ -9,8 +9,8 @@ public static partial class Some
     private static readonly string[] RunwayAxes = ["weight [lb]", "pressure altitude [ft]", "temperature [°C]"];
 
     /// <summary>
-    /// A distance table that is linear everywhere: over the obstacle 1,000 ft + 0.25 ft/lb above 6,000 lb + 0.1 ft/ft + 10 ft/K above 0 °C; the roll is half of it.
-    /// Weights 6,000, 7,000 and 8,000 lb, altitudes 0 to 8,000 ft, temperatures 0 to 40 °C.
+    /// A distance table that is linear everywhere: over the obstacle 1,000 ft + 0.25 ft/lb above 6,000 lb + 0.1 ft/ft + 10 ft/K above 0 °C; the roll is half of
+    /// it. Weights 6,000, 7,000 and 8,000 lb, altitudes 0 to 8,000 ft, temperatures 0 to 40 °C.
     /// </summary>
     public static PerformanceTable DistanceTable(string name, double scale = 1) => Table(name, RunwayAxes, ["ground roll [ft]", "over obstacle [ft]"],
     [
@@ -43,7 +43,8 @@ public static partial class Some
             Takeoff = Flaps(("10", DistanceTable("Takeoff of Skua 9"))),
             Landing = Flaps(("30", DistanceTable("Landing of Skua 9"))),
             Speeds = Flaps(
-                ("10", Table("Speeds of Skua 9", ["weight [lb]"], ["VR [kt]", "V50 [kt]", "VREF [kt]"], ([6000], [70, 80, double.NaN]), ([8000], [80, 92, double.NaN])))),
+                ("10", Table("Speeds of Skua 9", ["weight [lb]"], ["VR [kt]", "V50 [kt]", "VREF [kt]"], ([6000], [70, 80, double.NaN]),
+                    ([8000], [80, 92, double.NaN])))),
         },
     };
 

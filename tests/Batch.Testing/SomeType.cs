@@ -13,11 +13,12 @@ public static partial class Some
     public static AirField StillAir { get; } = new([]);
 
     /// <summary>One wind everywhere at all heights, standard temperature shifted by a deviation.</summary>
-    public static AirField SteadyWind(double fromDeg, double knots, double deviationK = 0) => new([Report(0, fromDeg, knots, deviationK), Report(36_000, fromDeg, knots, deviationK)]);
+    public static AirField SteadyWind(double fromDeg, double knots, double deviationK = 0) =>
+        new([Report(0, fromDeg, knots, deviationK), Report(36_000, fromDeg, knots, deviationK)]);
 
     /// <summary>
-    /// Skua 9, an invented twin turboprop of 10,000 lb with smooth, physically sane tables to 28,000 ft: more weight and heat cost time and fuel everywhere; higher cruise is
-    /// faster and burns less. Settings <c>long range</c> and <c>fast</c>.
+    /// Skua 9, an invented twin turboprop of 10,000 lb with smooth, physically sane tables to 28,000 ft: more weight and heat cost time and fuel everywhere;
+    /// higher cruise is faster and burns less. Settings <c>long range</c> and <c>fast</c>.
     /// </summary>
     public static AircraftType Type() => new()
     {
@@ -44,17 +45,19 @@ public static partial class Some
     };
 
     /// <summary>
-    /// Plank 1, an aircraft for sums done by hand, without allowances: climb 2 min, 10 lb and 4 NM, descent 1 min, 3 lb and 4 NM for every 1,000 ft; cruise 200 kt and 400 lb/h
-    /// at every weight, temperature and level up to 20,000 ft. Setting <c>cruise</c>.
+    /// Plank 1, an aircraft for sums done by hand, without allowances: climb 2 min, 10 lb and 4 NM, descent 1 min, 3 lb and 4 NM for every 1,000 ft; cruise 200
+    /// kt and 400 lb/h at every weight, temperature and level up to 20,000 ft. Setting <c>cruise</c>.
     /// </summary>
     public static AircraftType PlainType() => new()
     {
         Name = "Plank 1",
         Tables = new PerformanceTables
         {
-            Climb = Table("Climb of Plank 1", ProfileAxes, Cumulative, [Row([double.NaN, double.NaN, 0], 0, 0, 0), Row([double.NaN, double.NaN, 20_000], 40, 200, 80)]),
+            Climb = Table("Climb of Plank 1", ProfileAxes, Cumulative,
+                [Row([double.NaN, double.NaN, 0], 0, 0, 0), Row([double.NaN, double.NaN, 20_000], 40, 200, 80)]),
             Cruise = Settings(("cruise", Table(
-                "Cruise of Plank 1", ProfileAxes, CruiseValues, [Row([double.NaN, double.NaN, 0], 200, 400), Row([double.NaN, double.NaN, 20_000], 200, 400)]))),
+                "Cruise of Plank 1", ProfileAxes, CruiseValues,
+                [Row([double.NaN, double.NaN, 0], 200, 400), Row([double.NaN, double.NaN, 20_000], 200, 400)]))),
             CruiseSettings = ["cruise"],
             Descent = Table("Descent of Plank 1", ["pressure altitude [ft]"], Cumulative, [Row([0], 0, 0, 0), Row([20_000], 20, 60, 80)]),
         },
@@ -86,7 +89,8 @@ public static partial class Some
             ("fast", Table("Cruise (fast) of Skua 9", ProfileAxes, CruiseValues, [.. Grid(4000, (lb, kelvin, feet) =>
                 [200 + feet / 400 - (lb - 6000) / 400 + kelvin / 5, 650 - feet / 80 + (lb - 6000) / 80 + kelvin])]))),
         CruiseSettings = ["long range", "fast"],
-        Descent = Table("Descent of Skua 9", ["pressure altitude [ft]"], Cumulative, [.. Enumerable.Range(0, 15).Select(step => Row([step * 2000], step * 1.25, step * 5.5, step * 4.5))]),
+        Descent = Table("Descent of Skua 9", ["pressure altitude [ft]"], Cumulative,
+            [.. Enumerable.Range(0, 15).Select(step => Row([step * 2000], step * 1.25, step * 5.5, step * 4.5))]),
         Holding = Table("Holding of Skua 9", ["weight [lb]", "pressure altitude [ft]"], ["fuel flow [lb/h]"],
             [Row([6000, 0], 300), Row([6000, 20_000], 240), Row([10_000, 0], 380), Row([10_000, 20_000], 310)]),
     };

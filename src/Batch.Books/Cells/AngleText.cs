@@ -11,10 +11,12 @@ internal static partial class AngleText
     private const int GreatestLength = 60;
 
     /// <summary>A latitude [deg], north positive.</summary>
-    public static Reading<double> Latitude(RawCell cell, bool decimalComma) => Read(cell, decimalComma, 'N', 'S', 90, "41.5, 41.5N, 41 30 00 N, 41°30'N or 4130N");
+    public static Reading<double> Latitude(RawCell cell, bool decimalComma) =>
+        Read(cell, decimalComma, 'N', 'S', 90, "41.5, 41.5N, 41 30 00 N, 41°30'N or 4130N");
 
     /// <summary>A longitude [deg], east positive.</summary>
-    public static Reading<double> Longitude(RawCell cell, bool decimalComma) => Read(cell, decimalComma, 'E', 'W', 180, "-39.25, 39.25W, 39 15 00 W, 39°15'W or 03915W");
+    public static Reading<double> Longitude(RawCell cell, bool decimalComma) =>
+        Read(cell, decimalComma, 'E', 'W', 180, "-39.25, 39.25W, 39 15 00 W, 39°15'W or 03915W");
 
     /// <summary>A whole coordinate such as <c>4130N03915W</c>, <c>41N039W</c> or <c>41.5N 39.25W</c>; null where the text is none.</summary>
     public static GeoPoint? Coordinate(string text, bool decimalComma)
@@ -31,7 +33,8 @@ internal static partial class AngleText
     {
         var expected = string.Create(CultureInfo.InvariantCulture, $"degrees from {-limit} to {limit}, such as {examples}");
         var degrees = cell.Kind == CellKind.Number ? QuantityReading.Plain(cell, default) : Degrees(cell.Text, decimalComma, positive, negative, limit);
-        if (!degrees.IsGood) return Reading<double>.Bad(degrees.Complaint == "is not a number" ? "is not an angle" : degrees.Complaint, degrees.Expected.Contains(" or ", StringComparison.Ordinal) ? degrees.Expected : expected);
+        if (!degrees.IsGood) return Reading<double>.Bad(degrees.Complaint == "is not a number" ? "is not an angle" : degrees.Complaint,
+            degrees.Expected.Contains(" or ", StringComparison.Ordinal) ? degrees.Expected : expected);
         return Math.Abs(degrees.Value) <= limit ? Reading<double>.Good(degrees.Value, degrees.Complaint) : Reading<double>.Bad("is out of range", expected);
     }
 
@@ -86,6 +89,7 @@ internal static partial class AngleText
     [GeneratedRegex("""[°º'′’"″”:\s]+|(?<=[0-9])-(?=[0-9])""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Marks();
 
-    [GeneratedRegex(@"^(?<lat>.*?[NSns]|[-+]?[0-9]+(\.[0-9]+)?)[\s,;/]*(?<lon>.*[EWew]|[-+]?[0-9]+(\.[0-9]+)?)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Singleline, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"^(?<lat>.*?[NSns]|[-+]?[0-9]+(\.[0-9]+)?)[\s,;/]*(?<lon>.*[EWew]|[-+]?[0-9]+(\.[0-9]+)?)$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Singleline, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Split();
 }

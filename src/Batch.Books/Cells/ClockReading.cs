@@ -15,7 +15,9 @@ internal static class ClockReading
         if (cell.Kind == CellKind.Text)
         {
             var written = TimeText.Read(cell.Text);
-            return written.IsGood && written.Value is { Date: { } day, Time: { } time } && time == LocalTime.Midnight ? Reading<LocalDate>.Good(day) : DateText.Read(cell.Text);
+            return written.IsGood && written.Value is { Date: { } day, Time: { } time } && time == LocalTime.Midnight
+                ? Reading<LocalDate>.Good(day)
+                : DateText.Read(cell.Text);
         }
 
         if (cell.Kind != CellKind.Number) return Reading<LocalDate>.Bad(DateText.NoDate, DateText.Expected);
@@ -29,9 +31,13 @@ internal static class ClockReading
         return Reading<LocalDate>.Good(RawCell.DayZero.PlusDays((int)Math.Floor(cell.Number + (0.5 / 86400))));
     }
 
-    /// <summary>A date, a time of day or both, with the offset where one is marked or the column has one. A column that is not in UTC takes times marked local.</summary>
+    /// <summary>
+    /// A date, a time of day or both, with the offset where one is marked or the column has one. A column that is not in UTC takes times marked local.
+    /// </summary>
     public static Reading<WrittenTime> Written(RawCell cell, CellSetting setting) =>
-        cell.Kind == CellKind.Text && setting.Unit is not { Dimension: Dimension.UniversalTime } ? Marked(cell with { Text = TimeText.WithoutLocalMark(cell.Text) }, setting) : Marked(cell, setting);
+        cell.Kind == CellKind.Text && setting.Unit is not { Dimension: Dimension.UniversalTime }
+            ? Marked(cell with { Text = TimeText.WithoutLocalMark(cell.Text) }, setting)
+            : Marked(cell, setting);
 
     private static Reading<WrittenTime> Marked(RawCell cell, CellSetting setting)
     {
@@ -53,10 +59,14 @@ internal static class ClockReading
     {
         var written = Written(cell, default);
         if (!written.IsGood) return Reading<LocalTime>.Bad(written.Complaint, "a local time such as 07:30 or 0730");
-        return written.Value is { Date: null, Time: { } time, Offset: null } ? Reading<LocalTime>.Good(time) : Reading<LocalTime>.Bad("is not a local time of day", "a local time such as 07:30 or 0730");
+        return written.Value is { Date: null, Time: { } time, Offset: null }
+            ? Reading<LocalTime>.Good(time)
+            : Reading<LocalTime>.Bad("is not a local time of day", "a local time such as 07:30 or 0730");
     }
 
-    /// <summary>An instant: UTC unless another offset is marked. A date alone is its start, or, where <paramref name="isEnd"/>, its end, which is said.</summary>
+    /// <summary>
+    /// An instant: UTC unless another offset is marked. A date alone is its start, or, where <paramref name="isEnd"/>, its end, which is said.
+    /// </summary>
     public static Reading<Instant> Instant(RawCell cell, CellSetting setting, bool isEnd)
     {
         var written = Marked(cell, setting);

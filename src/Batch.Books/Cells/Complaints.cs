@@ -46,6 +46,10 @@ internal sealed class Complaints
         if (ordered.Length == 1) return ordered[0];
         var named = ordered.Skip(1).Take(MostNamed).Select(cell => CellRef.Letters(cell.At.Column) + cell.At.Row.ToString(CultureInfo.InvariantCulture));
         var more = ordered.Length - 1 - MostNamed;
-        return (at, first with { Text = $"{first.Text}; likewise {string.Join(", ", named)}" + (more > 0 ? $" and {more.ToString(CultureInfo.InvariantCulture)} more of the column" : "") });
+        return (at, first with
+        {
+            Text = $"{first.Text}; likewise {string.Join(", ", named)}"
+            + (more > 0 ? $" and {more.ToString(CultureInfo.InvariantCulture)} more of the column" : "")
+        });
     }
 }

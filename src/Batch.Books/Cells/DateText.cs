@@ -13,7 +13,8 @@ internal static partial class DateText
     public const string NoDate = "is not a date";
 
     private static readonly string[] Months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-    private static readonly string[] LongMonths = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
+    private static readonly string[] LongMonths =
+        ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
 
     /// <summary>The date a text means.</summary>
     public static Reading<LocalDate> Read(string text)
@@ -86,35 +87,45 @@ internal static partial class DateText
         var (y, m, d) = (Number(year), Number(month), Number(day));
         if (y is < 1950 or > 2100 || m is < 1 or > 12 || d < 1) return Reading<LocalDate>.Bad("is not a date of the calendar", Expected);
         var last = new LocalDate(y, m, CalendarSystem.Iso.GetDaysInMonth(y, m));
-        return d <= last.Day ? Reading<LocalDate>.Good(new LocalDate(y, m, d)) : Reading<LocalDate>.Bad("is not a date of the calendar", $"{Iso(last)} or {Iso(last.PlusDays(1))}");
+        return d <= last.Day
+            ? Reading<LocalDate>.Good(new LocalDate(y, m, d))
+            : Reading<LocalDate>.Bad("is not a date of the calendar", $"{Iso(last)} or {Iso(last.PlusDays(1))}");
     }
 
     private static int Number(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 
     private static readonly string[] WeekdayStarts = ["MON", "TUE", "WED", "THU", "FRI", "SAT", "SUN"];
 
-    [GeneratedRegex(@"^(?<day>mon|tue|wed|thu|fri|sat|sun)(day|sday|nesday|rsday|urday)?\.?,?\s+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"^(?<day>mon|tue|wed|thu|fri|sat|sun)(day|sday|nesday|rsday|urday)?\.?,?\s+",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Weekday();
 
-    [GeneratedRegex(@"^(?<a>[0-9]{4})[-/](?<b>[0-9]{1,2})[-/](?<c>[0-9]{1,2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"^(?<a>[0-9]{4})[-/](?<b>[0-9]{1,2})[-/](?<c>[0-9]{1,2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 20_000)]
     private static partial Regex YearFirst();
 
-    [GeneratedRegex("^(?<a>[0-9]{4})(?<b>[0-9]{2})(?<c>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex("^(?<a>[0-9]{4})(?<b>[0-9]{2})(?<c>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Compact();
 
-    [GeneratedRegex(@"^(?<a>[0-9]{1,2})\. ?(?<b>[0-9]{1,2})\. ?(?<c>[0-9]{4})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"^(?<a>[0-9]{1,2})\. ?(?<b>[0-9]{1,2})\. ?(?<c>[0-9]{4})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Dotted();
 
-    [GeneratedRegex(@"^(?<a>[0-9]{1,2})[ -]?(?<b>[a-z]{3,9}\.?)[ -]?(?<c>[0-9]{4})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"^(?<a>[0-9]{1,2})[ -]?(?<b>[a-z]{3,9}\.?)[ -]?(?<c>[0-9]{4})$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex DayMonthName();
 
-    [GeneratedRegex(@"^(?<a>[a-z]{3,9}\.?) ?(?<b>[0-9]{1,2}),? (?<c>[0-9]{4})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"^(?<a>[a-z]{3,9}\.?) ?(?<b>[0-9]{1,2}),? (?<c>[0-9]{4})$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex MonthNameDay();
 
-    [GeneratedRegex("^(?<a>[0-9]{1,2})/(?<b>[0-9]{1,2})/(?<c>[0-9]{4})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex("^(?<a>[0-9]{1,2})/(?<b>[0-9]{1,2})/(?<c>[0-9]{4})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Slashed();
 
-    [GeneratedRegex("(?<=[-./ ,a-z])[0-9]{2}$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex("(?<=[-./ ,a-z])[0-9]{2}$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 20_000)]
     private static partial Regex ShortYear();
 
     [GeneratedRegex("^[0-9]{5}$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]

@@ -11,7 +11,8 @@ internal static partial class LikelyTime
     public static string Of(string text)
     {
         if (text.Trim().Equals("noon", StringComparison.OrdinalIgnoreCase)) return "12:00";
-        var isNumber = double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var number);
+        var isNumber = double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite,
+            CultureInfo.InvariantCulture, out var number);
         if (isNumber && number is > 0 and < 1) return Clock(number * 24) ?? TimeText.Expected;
         if (Written().Match(text.Trim()) is not { Success: true } match) return isNumber ? Of(number) : TimeText.Expected;
         var half = match.Groups["half"].Value;
@@ -20,7 +21,10 @@ internal static partial class LikelyTime
         return TimeText.TimeOfDay(half.Length > 0 ? $"{plain} {half[0]}m" : plain) is { } time ? Text(time) : TimeText.Expected;
     }
 
-    /// <summary>The likely times of a number: hours and minutes with a point between, or hours with decimals; of a small whole number the full hour or the minutes after midnight.</summary>
+    /// <summary>
+    /// The likely times of a number: hours and minutes with a point between, or hours with decimals; of a small whole number the full hour or the minutes after
+    /// midnight.
+    /// </summary>
     /// <param name="number">Number of a cell that is shown as neither a date nor a time.</param>
     public static string Of(double number)
     {
@@ -32,7 +36,8 @@ internal static partial class LikelyTime
         return string.Join(" or ", new[] { pointed, decimals }.OfType<string>().Distinct(StringComparer.Ordinal));
     }
 
-    private static string? Clock(double hours) => (int)Math.Round(hours * 60) is var minutes && minutes < 24 * 60 ? Text(new LocalTime(minutes / 60, minutes % 60)) : null;
+    private static string? Clock(double hours) =>
+        (int)Math.Round(hours * 60) is var minutes && minutes < 24 * 60 ? Text(new LocalTime(minutes / 60, minutes % 60)) : null;
 
     private static string Text(LocalTime time) => time.ToString("HH':'mm", CultureInfo.InvariantCulture);
 

@@ -3,7 +3,9 @@ using System.Text.RegularExpressions;
 
 namespace Batch.Books.Cells;
 
-/// <summary>Reads numbers written as text, with thousands separators and either decimal sign; what could mean two numbers is never decided in silence.</summary>
+/// <summary>
+/// Reads numbers written as text, with thousands separators and either decimal sign; what could mean two numbers is never decided in silence.
+/// </summary>
 internal static partial class NumberText
 {
     /// <summary>Numbers further from zero than this stand in no book; they would not stay finite in reckoning.</summary>
@@ -51,7 +53,8 @@ internal static partial class NumberText
 
                 plain = plain.Replace(other.ToString(), "", StringComparison.Ordinal);
             }
-            else if (plain.Count(c => c == other) == 1 && (!plain.Contains(mark, StringComparison.Ordinal) || (!decimalComma && GroupedByPoints().IsMatch(plain))))
+            else if (plain.Count(c => c == other) == 1
+                && (!plain.Contains(mark, StringComparison.Ordinal) || (!decimalComma && GroupedByPoints().IsMatch(plain))))
             {
                 // Points before the comma part thousands: 1.380,5 means one number only.
                 plain = plain.Replace(mark.ToString(), "", StringComparison.Ordinal).Replace(other, mark);
@@ -64,7 +67,8 @@ internal static partial class NumberText
         }
 
         if (mark == ',') plain = plain.Replace(',', '.');
-        return double.TryParse(plain, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && Math.Abs(number) <= Greatest
+        return double.TryParse(plain, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            && Math.Abs(number) <= Greatest
             ? Reading<double>.Good(number, caution)
             : NotANumber;
     }

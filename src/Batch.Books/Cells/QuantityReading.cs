@@ -54,19 +54,24 @@ internal static class QuantityReading
         if (most == int.MaxValue) expected = string.Create(CultureInfo.InvariantCulture, $"a whole number, {least} or more");
         if (!number.IsGood) return Reading<int>.Bad(number.Complaint, number.Expected == "a number" ? expected : number.Expected);
         if (!double.IsInteger(number.Value)) return Reading<int>.Bad("is not a whole number", expected);
-        return number.Value < least || number.Value > most ? Reading<int>.Bad("is out of range", expected) : Reading<int>.Good((int)number.Value, number.Complaint);
+        return number.Value < least || number.Value > most
+            ? Reading<int>.Bad("is out of range", expected)
+            : Reading<int>.Good((int)number.Value, number.Complaint);
     }
 
     /// <summary>A time span: a number with a unit, <c>h:mm</c>, or a workbook's elapsed time. In the unit the quantity is kept in.</summary>
     public static Reading<double> Span(RawCell cell, CellSetting setting, Quantity quantity)
     {
         var span = AnySpan(cell, setting, quantity);
-        return span.IsGood && Math.Abs(quantity.Kept.To(Hour, span.Value)) > GreatestHours ? Reading<double>.Bad("is out of range", $"a number of {quantity.Unit} or h:mm") : span;
+        return span.IsGood && Math.Abs(quantity.Kept.To(Hour, span.Value)) > GreatestHours
+            ? Reading<double>.Bad("is out of range", $"a number of {quantity.Unit} or h:mm")
+            : span;
     }
 
     private static Reading<double> AnySpan(RawCell cell, CellSetting setting, Quantity quantity)
     {
-        if (cell.Kind == CellKind.Number && (cell.Look & NumberLook.Clock) != NumberLook.Plain) return Reading<double>.Good(Rounded(Hour.To(quantity.Kept, cell.Number * 24)));
+        if (cell.Kind == CellKind.Number && (cell.Look & NumberLook.Clock) != NumberLook.Plain)
+            return Reading<double>.Good(Rounded(Hour.To(quantity.Kept, cell.Number * 24)));
         var colon = cell.Text.IndexOf(':', StringComparison.Ordinal);
         if (cell.Kind != CellKind.Text || colon < 0) return Read(cell, setting, quantity);
         var parts = cell.Text.Split(':');
@@ -94,7 +99,8 @@ internal static class QuantityReading
             if (quantity.Dimensions.Contains(Dimension.FlightLevel) && text.StartsWith("FL", StringComparison.OrdinalIgnoreCase)) text = text[2..] + " FL";
             var (number, rest) = NumberText.Split(text);
             if (number.Length == 0 || rest.Length == 0) return With(NumberText.Read(text, setting.DecimalComma), unit, quantity);
-            if (quantity.Find(rest) is not { } own) return Reading<(double, UnitWord)>.Bad($"has a unit that is not known for {quantity.Name}", Expected(quantity));
+            if (quantity.Find(rest) is not { } own)
+                return Reading<(double, UnitWord)>.Bad($"has a unit that is not known for {quantity.Name}", Expected(quantity));
             return With(NumberText.Read(number, setting.DecimalComma), own, quantity);
         }
 

@@ -38,9 +38,13 @@ internal readonly record struct RawCell(CellKind Kind, string Text, double Numbe
     public static RawCell OfBoolean(bool value) => new(CellKind.Boolean, value ? "TRUE" : "FALSE", value ? 1 : 0);
 
     private static readonly HashSet<string> ErrorWords =
-        ["#N/A", "#REF!", "#VALUE!", "#DIV/0!", "#NAME?", "#NUM!", "#NULL!", "#SPILL!", "#CALC!", "#GETTING_DATA", "#FIELD!", "#BLOCKED!", "#UNKNOWN!", "#CONNECT!"];
+        ["#N/A", "#REF!", "#VALUE!", "#DIV/0!", "#NAME?", "#NUM!", "#NULL!", "#SPILL!", "#CALC!", "#GETTING_DATA", "#FIELD!", "#BLOCKED!", "#UNKNOWN!",
+            "#CONNECT!"];
 
-    /// <summary>Characters that are not seen and change how others are shown or compared: zero-width ones, and those that turn the direction of what follows (Unicode Standard Annex 9).</summary>
+    /// <summary>
+    /// Characters that are not seen and change how others are shown or compared: zero-width ones, and those that turn the direction of what follows (Unicode
+    /// Standard Annex 9).
+    /// </summary>
     private static readonly SearchValues<char> Unseen = SearchValues.Create("\u00AD\u200B\u2060\uFEFF\u202A\u202B\u202C\u202D\u202E\u2066\u2067\u2068\u2069");
 
     private static string Trimmed(string text) => Seen(text).Trim().Trim('\u00A0').Trim();
@@ -58,7 +62,9 @@ internal readonly record struct RawCell(CellKind Kind, string Text, double Numbe
         if ((look & (NumberLook.Date | NumberLook.Clock)) != NumberLook.Plain && number >= 0 && number < 2_958_466)
         {
             var at = DayZero.AtMidnight().PlusSeconds((long)Math.Round(number * 86400));
-            var time = at.TimeOfDay.Second == 0 ? at.ToString("HH':'mm", CultureInfo.InvariantCulture) : at.ToString("HH':'mm':'ss", CultureInfo.InvariantCulture);
+            var time = at.TimeOfDay.Second == 0
+                ? at.ToString("HH':'mm", CultureInfo.InvariantCulture)
+                : at.ToString("HH':'mm':'ss", CultureInfo.InvariantCulture);
             if ((look & NumberLook.Date) == NumberLook.Plain) return number < 1 ? time : (number * 24).ToString("0.####", CultureInfo.InvariantCulture) + " h";
             var date = at.ToString("uuuu'-'MM'-'dd", CultureInfo.InvariantCulture);
             return at.TimeOfDay == LocalTime.Midnight ? date : date + "T" + time;

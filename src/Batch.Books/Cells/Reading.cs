@@ -18,7 +18,9 @@ internal readonly record struct Reading<T>
     /// <summary>The value; default where there is none.</summary>
     public T? Value { get; }
 
-    /// <summary>What is wrong, or, beside a value, what was assumed; empty for nothing. A clause that follows the column name: <c>is not a number</c>.</summary>
+    /// <summary>
+    /// What is wrong, or, beside a value, what was assumed; empty for nothing. A clause that follows the column name: <c>is not a number</c>.
+    /// </summary>
     public string Complaint { get; }
 
     /// <summary>What would have been understood.</summary>

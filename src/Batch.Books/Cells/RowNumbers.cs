@@ -7,7 +7,9 @@ internal static class RowNumbers
 {
     private const int MostNamed = 12;
 
-    /// <summary>Rising numbers with those that follow each other drawn together, such as <c>3-5, 9</c>; what is beyond the twelfth is <c>and more</c>.</summary>
+    /// <summary>
+    /// Rising numbers with those that follow each other drawn together, such as <c>3-5, 9</c>; what is beyond the twelfth is <c>and more</c>.
+    /// </summary>
     public static string Listed(IReadOnlyList<int> numbers)
     {
         var ranges = Ranges(numbers).ToArray();
@@ -20,7 +22,8 @@ internal static class RowNumbers
         {
             var first = numbers[i];
             while (i + 1 < numbers.Count && numbers[i + 1] == numbers[i] + 1) i++;
-            yield return string.Create(CultureInfo.InvariantCulture, $"{first}") + (numbers[i] > first ? string.Create(CultureInfo.InvariantCulture, $"-{numbers[i]}") : "");
+            yield return string.Create(CultureInfo.InvariantCulture, $"{first}")
+                + (numbers[i] > first ? string.Create(CultureInfo.InvariantCulture, $"-{numbers[i]}") : "");
         }
     }
 }

@@ -57,7 +57,8 @@ internal static class TextReading
     }
 
     /// <summary>Words as a choice, such as <c>charter, ferry or training</c>.</summary>
-    public static string Choice(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words) : string.Join(", ", words.Take(words.Count - 1)) + " or " + words[^1];
+    public static string Choice(IReadOnlyList<string> words) =>
+        words.Count < 2 ? string.Concat(words) : string.Join(", ", words.Take(words.Count - 1)) + " or " + words[^1];
 
     private static readonly char[] Blanks = [' ', '\u00A0', '\t', '\r', '\n'];
     private static readonly char[] ListMarks = [',', ';', '/', '\n'];

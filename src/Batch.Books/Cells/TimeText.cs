@@ -50,7 +50,8 @@ internal static partial class TimeText
     }
 
     /// <summary>A text without the mark of local time behind it, such as the L of <c>0730L</c>.</summary>
-    public static string WithoutLocalMark(string text) => text.Length <= GreatestLength && LocalMark().Match(text) is { Success: true } mark ? text[..mark.Index] : text;
+    public static string WithoutLocalMark(string text) =>
+        text.Length <= GreatestLength && LocalMark().Match(text) is { Success: true } mark ? text[..mark.Index] : text;
 
     /// <summary>A time of day without date or offset; null where the text is none.</summary>
     public static LocalTime? TimeOfDay(string text)
@@ -76,21 +77,26 @@ internal static partial class TimeText
 
     private static int Number(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"(?<=[0-9m.])\s*(Z|UTC|GMT)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"(?<=[0-9m.])\s*(Z|UTC|GMT)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 20_000)]
     private static partial Regex UtcMark();
 
-    [GeneratedRegex(@"(?<=[0-9m.])\s*(L|LT|local( time)?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"(?<=[0-9m.])\s*(L|LT|local( time)?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 20_000)]
     private static partial Regex LocalMark();
 
-    [GeneratedRegex(@":[0-9]{2}(?:\.[0-9]+)?\s*(?<sign>[+-])(?<h>[0-9]{2}):?(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@":[0-9]{2}(?:\.[0-9]+)?\s*(?<sign>[+-])(?<h>[0-9]{2}):?(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 20_000)]
     private static partial Regex OffsetMark();
 
-    [GeneratedRegex(@"^(?<h>[0-9]{1,2})[:h](?<m>[0-9]{2})(:(?<s>[0-9]{2})(\.[0-9]+)?)?\s*(?<half>[ap]\.?m\.?)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"^(?<h>[0-9]{1,2})[:h](?<m>[0-9]{2})(:(?<s>[0-9]{2})(\.[0-9]+)?)?\s*(?<half>[ap]\.?m\.?)?$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Colons();
 
     [GeneratedRegex("^(?<h>[0-9]{1,2})(?<m>[0-9]{2})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Digits();
 
-    [GeneratedRegex(@"^(?<h>[0-9]{1,2})\s*(?<half>[ap]\.?m\.?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(@"^(?<h>[0-9]{1,2})\s*(?<half>[ap]\.?m\.?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Half();
 }

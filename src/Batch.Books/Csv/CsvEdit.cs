@@ -59,7 +59,8 @@ internal sealed class CsvEdit
 
     private void Into(Splices splices, List<Range> record, SortedDictionary<int, string> fields)
     {
-        foreach (var (column, value) in fields.Where(field => field.Key <= record.Count)) splices.Replace(record[column - 1].Start.Value, record[column - 1].End.Value, value);
+        foreach (var (column, value) in fields.Where(field => field.Key <= record.Count))
+            splices.Replace(record[column - 1].Start.Value, record[column - 1].End.Value, value);
         var beyond = new SortedDictionary<int, string>(fields.Where(field => field.Key > record.Count).ToDictionary());
         if (beyond.Count > 0) splices.Insert(record[^1].End.Value, _delimiter + Joined(beyond, record.Count + 1));
     }
@@ -68,7 +69,9 @@ internal sealed class CsvEdit
         string.Join(_delimiter, Enumerable.Range(from, fields.Keys.Last() - from + 1).Select(column => fields.GetValueOrDefault(column, "")));
 
     private string Quoted(string value) =>
-        value.AsSpan().IndexOfAny('"', '\r', '\n') >= 0 || value.Contains(_delimiter, StringComparison.Ordinal) || value.Trim() != value ? "\"" + value.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"" : value;
+        value.AsSpan().IndexOfAny('"', '\r', '\n') >= 0 || value.Contains(_delimiter, StringComparison.Ordinal) || value.Trim() != value
+            ? "\"" + value.Replace("\"", "\"\"", StringComparison.Ordinal) + "\""
+            : value;
 
     // A quotation mark opens a field only at its beginning, as the reader takes it (RFC 4180, 2.5 to 2.7).
     private List<List<Range>> Records()

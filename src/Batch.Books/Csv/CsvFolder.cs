@@ -28,7 +28,8 @@ internal static partial class CsvFolder
             var bytes = Bytes(file);
             hash.AppendData(Encoding.UTF8.GetBytes(Path.GetFileName(file)));
             hash.AppendData(bytes);
-            sheets.Add(Sheet(Path.GetFileNameWithoutExtension(file), bytes, new CellRef(index, sheets.Count, name + "/" + Path.GetFileNameWithoutExtension(file))));
+            sheets.Add(Sheet(Path.GetFileNameWithoutExtension(file), bytes,
+                new CellRef(index, sheets.Count, name + "/" + Path.GetFileNameWithoutExtension(file))));
         }
 
         return new RawBook(name, Convert.ToHexStringLower(hash.GetHashAndReset()), sheets.ToImmutable());
@@ -47,9 +48,16 @@ internal static partial class CsvFolder
 
         var delimiter = CsvText.Delimiter(text);
         (text, var unclosed) = StrayQuotes.LeftOut(text, delimiter);
-        remarks = remarks.AddRange(unclosed.Take(20).Select(number => (place.At(number), State.Caution, "a quotation mark opens a text that is never closed, or closed rows below, and was left out; see that the row is whole")));
+        remarks = remarks.AddRange(unclosed.Take(20).Select(number => (place.At(number), State.Caution,
+            "a quotation mark opens a text that is never closed, or closed rows below, and was left out; see that the row is whole")));
         var malformed = new List<int>();
-        var options = new CsvReaderOptions { Separator = delimiter, HasHeader = false, SkipEmptyLines = false, OnMalformedRecord = record => malformed.Add((int)record.RecordNumber) };
+        var options = new CsvReaderOptions
+        {
+            Separator = delimiter,
+            HasHeader = false,
+            SkipEmptyLines = false,
+            OnMalformedRecord = record => malformed.Add((int)record.RecordNumber)
+        };
         var rows = new List<RawRow>();
         using var reader = CsvReader.FromText(text, options);
         for (var number = 1; reader.Read(); number++)
@@ -59,10 +67,13 @@ internal static partial class CsvFolder
             for (var i = 0; i < cells.Length; i++) cells[i] = RawCell.OfText(record.GetString(i));
             var row = new RawRow(number, cells);
             if (!row.IsBlank) rows.Add(row);
-            if (Array.FindIndex(cells, cell => CsvLines.HoldsRows(cell.Text, delimiter)) is >= 0 and var field) remarks = remarks.Add((place.At(number, field + 1), State.Caution, "the text holds lines that look like rows; if they are, a quotation mark before them is one too many: take it out"));
+            if (Array.FindIndex(cells, cell => CsvLines.HoldsRows(cell.Text, delimiter)) is >= 0 and var field)
+                remarks = remarks.Add((place.At(number, field + 1), State.Caution,
+                    "the text holds lines that look like rows; if they are, a quotation mark before them is one too many: take it out"));
         }
 
-        remarks = remarks.AddRange(malformed.Distinct().Take(20).Select(number => (place.At(number), State.Caution, "a quotation mark stands where none is expected; the row may be cut wrongly")));
+        remarks = remarks.AddRange(malformed.Distinct().Take(20)
+            .Select(number => (place.At(number), State.Caution, "a quotation mark stands where none is expected; the row may be cut wrongly")));
         return new RawSheet { Place = place, Name = name, Rows = rows, DecimalComma = delimiter == ';' && UsesComma(rows), Remarks = remarks };
     }
 

@@ -7,7 +7,8 @@ internal static class CsvText
 {
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    private static readonly Encoding Windows1252 = CodePagesEncodingProvider.Instance.GetEncoding(1252) ?? throw new InvalidOperationException("code page 1252 ships with the runtime");
+    private static readonly Encoding Windows1252 = CodePagesEncodingProvider.Instance.GetEncoding(1252)
+        ?? throw new InvalidOperationException("code page 1252 ships with the runtime");
 
     /// <summary>The text: UTF-8 with or without byte order mark, UTF-16 with one or plainly without, else Windows-1252.</summary>
     public static string Decode(byte[] bytes)
@@ -62,7 +63,8 @@ internal static class CsvText
     }
 
     /// <summary>
-    /// The line on which each record begins, as an editor counts lines: a quoted field may hold line ends. A quotation mark opens a field only at its beginning (RFC 4180, 2.5 and 2.6).
+    /// The line on which each record begins, as an editor counts lines: a quoted field may hold line ends. A quotation mark opens a field only at its beginning
+    /// (RFC 4180, 2.5 and 2.6).
     /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="delimiter">Its delimiter.</param>
@@ -85,8 +87,8 @@ internal static class CsvText
     }
 
     /// <summary>
-    /// The delimiter: the one of semicolon, tab and comma that stands, outside quotes, in the most of the first hundred lines, for a text in one field may hold more commas than the file has columns; of two that
-    /// stand in as many, the one of which a line holds more.
+    /// The delimiter: the one of semicolon, tab and comma that stands, outside quotes, in the most of the first hundred lines, for a text in one field may hold
+    /// more commas than the file has columns; of two that stand in as many, the one of which a line holds more.
     /// </summary>
     /// <param name="text">The text.</param>
     public static char Delimiter(string text)

@@ -3,8 +3,8 @@ using System.Text;
 namespace Batch.Books.Csv;
 
 /// <summary>
-/// Leaves out quotation marks that open a field and are never closed. A field that is quoted ends before a delimiter or a line end (RFC 4180, 2.5 to 2.7); one that runs over line ends and stops elsewhere has
-/// swallowed the rows between; so has one between two strays, whose lines are each as long as the file's rows.
+/// Leaves out quotation marks that open a field and are never closed. A field that is quoted ends before a delimiter or a line end (RFC 4180, 2.5 to 2.7); one
+/// that runs over line ends and stops elsewhere has swallowed the rows between; so has one between two strays, whose lines are each as long as the file's rows.
 /// </summary>
 internal static class StrayQuotes
 {
@@ -56,5 +56,6 @@ internal static class StrayQuotes
     }
 
     private static bool IsStray(string text, int open, int end, char delimiter) =>
-        end < 0 || ((end + 1 < text.Length && text[end + 1] != delimiter && text[end + 1] is not ('\r' or '\n')) && text.AsSpan(open, end - open).IndexOfAny('\r', '\n') >= 0);
+        end < 0 || ((end + 1 < text.Length && text[end + 1] != delimiter && text[end + 1] is not ('\r' or '\n'))
+            && text.AsSpan(open, end - open).IndexOfAny('\r', '\n') >= 0);
 }

@@ -28,13 +28,17 @@ internal readonly record struct CellValue
     {
         var head = $"<{prefix}c r=\"{reference}\" s=\"{style.ToString(CultureInfo.InvariantCulture)}\"";
         if (_number is { } number) return $"{head}><{prefix}v>{number.ToString("R", CultureInfo.InvariantCulture)}</{prefix}v></{prefix}c>";
-        return _text is { } text ? $"{head} t=\"inlineStr\"><{prefix}is><{prefix}t xml:space=\"preserve\">{XmlPart.Escaped(text)}</{prefix}t></{prefix}is></{prefix}c>" : head + "/>";
+        return _text is { } text
+            ? $"{head} t=\"inlineStr\"><{prefix}is><{prefix}t xml:space=\"preserve\">{XmlPart.Escaped(text)}</{prefix}t></{prefix}is></{prefix}c>"
+            : head + "/>";
     }
 
     /// <summary>The value as a csv file has it.</summary>
     /// <param name="decimalComma">Whether the file writes numbers with a decimal comma.</param>
     public string Plain(bool decimalComma) =>
-        _number is { } number ? decimalComma ? number.ToString("R", CultureInfo.InvariantCulture).Replace('.', ',') : number.ToString("R", CultureInfo.InvariantCulture) : _text ?? "";
+        _number is { } number
+            ? decimalComma ? number.ToString("R", CultureInfo.InvariantCulture).Replace('.', ',') : number.ToString("R", CultureInfo.InvariantCulture)
+            : _text ?? "";
 
     // A spreadsheet program refuses a file with a longer text in a cell.
     private static string Shortened(string text)

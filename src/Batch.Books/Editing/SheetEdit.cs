@@ -10,8 +10,10 @@ internal sealed class SheetEdit(SheetText sheet)
     // What stands before the drawing of comments in a worksheet (ECMA-376 part 1, 18.3.1.99).
     private static readonly HashSet<string> BeforeLegacyDrawing = new(StringComparer.Ordinal)
     {
-        "sheetPr", "dimension", "sheetViews", "sheetFormatPr", "cols", "sheetData", "sheetCalcPr", "sheetProtection", "protectedRanges", "scenarios", "autoFilter", "sortState", "dataConsolidate",
-        "customSheetViews", "mergeCells", "phoneticPr", "conditionalFormatting", "dataValidations", "hyperlinks", "printOptions", "pageMargins", "pageSetup", "headerFooter", "rowBreaks", "colBreaks",
+        "sheetPr", "dimension", "sheetViews", "sheetFormatPr", "cols", "sheetData", "sheetCalcPr", "sheetProtection", "protectedRanges", "scenarios",
+        "autoFilter", "sortState", "dataConsolidate",
+        "customSheetViews", "mergeCells", "phoneticPr", "conditionalFormatting", "dataValidations", "hyperlinks", "printOptions", "pageMargins", "pageSetup",
+        "headerFooter", "rowBreaks", "colBreaks",
         "customProperties", "cellWatches", "ignoredErrors", "smartTags", "drawing",
     };
 
@@ -106,7 +108,8 @@ internal sealed class SheetEdit(SheetText sheet)
     {
         if (row.Tag.IsEmpty)
         {
-            _splices.Replace(row.Tag.Start, row.Tag.End, Opened(sheet.Text[row.Tag.Start..row.Tag.End]) + string.Concat(cells.Values) + $"</{sheet.Prefix}row>");
+            _splices.Replace(row.Tag.Start, row.Tag.End,
+                Opened(sheet.Text[row.Tag.Start..row.Tag.End]) + string.Concat(cells.Values) + $"</{sheet.Prefix}row>");
             return;
         }
 
@@ -121,7 +124,8 @@ internal sealed class SheetEdit(SheetText sheet)
             && int.TryParse(first, CultureInfo.InvariantCulture, out var from) && int.TryParse(last, CultureInfo.InvariantCulture, out var to)
             && (cells.Keys.First() < from || cells.Keys.Last() > to))
         {
-            _splices.Replace(range.Start.Value, range.End.Value, string.Create(CultureInfo.InvariantCulture, $"{Math.Min(from, cells.Keys.First())}:{Math.Max(to, cells.Keys.Last())}"));
+            _splices.Replace(range.Start.Value, range.End.Value,
+                string.Create(CultureInfo.InvariantCulture, $"{Math.Min(from, cells.Keys.First())}:{Math.Max(to, cells.Keys.Last())}"));
         }
     }
 

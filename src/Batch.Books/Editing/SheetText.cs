@@ -92,7 +92,8 @@ internal sealed class SheetText
     private double WidthOf(int column) => _columns.Find(span => span.First <= column && column <= span.Last) is { Width: > 0 } span ? span.Width : UsualWidth;
 
     private void ReadColumn(XmlTag tag) => _columns.Add((
-        Number(tag, "min", 0), Number(tag, "max", 0), Number(tag, "style", 0), double.TryParse(tag.Value(Text, "width"), NumberStyles.Float, CultureInfo.InvariantCulture, out var width) ? width : 0));
+        Number(tag, "min", 0), Number(tag, "max", 0), Number(tag, "style", 0),
+        double.TryParse(tag.Value(Text, "width"), NumberStyles.Float, CultureInfo.InvariantCulture, out var width) ? width : 0));
 
     private XmlTag ReadRows(int from)
     {
@@ -106,7 +107,8 @@ internal sealed class SheetText
             var cells = new List<CellPlace>();
             var close = at.IsEmpty ? at : ReadCells(at.End, rowName, cells);
             int? style = at.Value(Text, "customFormat") is "1" or "true" ? Number(at, "s", 0) : null;
-            if (!Rows.TryAdd(number, new RowPlace(number, at, close, style, cells))) throw new System.Xml.XmlException($"row {number.ToString(CultureInfo.InvariantCulture)} stands twice");
+            if (!Rows.TryAdd(number, new RowPlace(number, at, close, style, cells)))
+                throw new System.Xml.XmlException($"row {number.ToString(CultureInfo.InvariantCulture)} stands twice");
             at = close;
         }
 
@@ -144,5 +146,7 @@ internal sealed class SheetText
     }
 
     private int Number(XmlTag tag, string name, int otherwise) =>
-        tag.ValueRange(Text, name) is { } range && int.TryParse(Text.AsSpan()[range], NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : otherwise;
+        tag.ValueRange(Text, name) is { } range && int.TryParse(Text.AsSpan()[range], NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : otherwise;
 }

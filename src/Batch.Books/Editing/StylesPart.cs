@@ -13,7 +13,8 @@ internal sealed class StylesPart
     private const string UsualName = "xl/styles.xml";
 
     // The order the schema demands of what may stand before the cell formats (ECMA-376 part 1, 18.8.39).
-    private static readonly string[] Order = ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "cellStyles", "dxfs", "tableStyles", "colors", "extLst"];
+    private static readonly string[] Order =
+        ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "cellStyles", "dxfs", "tableStyles", "colors", "extLst"];
 
     private readonly WorkbookParts _workbook;
     private readonly string _name;
@@ -98,7 +99,8 @@ internal sealed class StylesPart
         var known = formats.Elements().FirstOrDefault(format => (string?)format.Attribute("formatCode") == code);
         if (known is not null) return Int(known, "numFmtId");
         var number = Math.Max(FirstOwnFormat, formats.Elements().Select(format => Int(format, "numFmtId") + 1).DefaultIfEmpty(0).Max());
-        return Int(formats.Elements().ElementAt(FindOrAdd(formats, Made("numFmt", new XAttribute("numFmtId", number), new XAttribute("formatCode", code)))), "numFmtId");
+        return Int(formats.Elements().ElementAt(FindOrAdd(formats, Made("numFmt", new XAttribute("numFmtId", number), new XAttribute("formatCode", code)))),
+            "numFmtId");
     }
 
     /// <summary>An element of this part.</summary>
@@ -112,7 +114,8 @@ internal sealed class StylesPart
     }
 
     /// <summary>A whole number in an attribute; 0 where there is none.</summary>
-    public static int Int(XElement element, string attribute) => int.TryParse((string?)element.Attribute(attribute), NumberStyles.Integer, CultureInfo.InvariantCulture, out var number) ? number : 0;
+    public static int Int(XElement element, string attribute) =>
+        int.TryParse((string?)element.Attribute(attribute), NumberStyles.Integer, CultureInfo.InvariantCulture, out var number) ? number : 0;
 
     private XElement List(string name)
     {
@@ -129,14 +132,16 @@ internal sealed class StylesPart
     private void Seed()
     {
         Begin("fonts", () => [Made("font", Made("sz", new XAttribute("val", 11)), Made("name", new XAttribute("val", "Calibri")))]);
-        Begin("fills", () => [Made("fill", Made("patternFill", new XAttribute("patternType", "none"))), Made("fill", Made("patternFill", new XAttribute("patternType", "gray125")))]);
+        Begin("fills", () => [Made("fill", Made("patternFill", new XAttribute("patternType", "none"))),
+            Made("fill", Made("patternFill", new XAttribute("patternType", "gray125")))]);
         Begin("borders", () => [Made("border")]);
         Begin("cellStyleXfs", () => [Plain()]);
         Begin("cellXfs", () => [Plain()]);
         Begin("cellStyles", () => [Made("cellStyle", new XAttribute("name", "Normal"), new XAttribute("xfId", 0), new XAttribute("builtinId", 0))]);
     }
 
-    private XElement Plain() => Made("xf", new XAttribute("numFmtId", 0), new XAttribute("fontId", 0), new XAttribute("fillId", 0), new XAttribute("borderId", 0));
+    private XElement Plain() =>
+        Made("xf", new XAttribute("numFmtId", 0), new XAttribute("fontId", 0), new XAttribute("fillId", 0), new XAttribute("borderId", 0));
 
     private void Begin(string name, Func<XElement[]> entries)
     {
@@ -151,7 +156,8 @@ internal sealed class StylesPart
         if (a.Name != b.Name) return false;
         var left = a.Attributes().Where(attribute => !attribute.IsNamespaceDeclaration).ToDictionary(attribute => attribute.Name, attribute => attribute.Value);
         var right = b.Attributes().Where(attribute => !attribute.IsNamespaceDeclaration).ToArray();
-        if (left.Count != right.Length || !Array.TrueForAll(right, attribute => left.TryGetValue(attribute.Name, out var value) && value == attribute.Value)) return false;
+        if (left.Count != right.Length || !Array.TrueForAll(right, attribute => left.TryGetValue(attribute.Name, out var value) && value == attribute.Value))
+            return false;
         var (inA, inB) = (a.Elements().ToArray(), b.Elements().ToArray());
         return inA.Length == inB.Length && inA.Zip(inB).All(pair => Same(pair.First, pair.Second)) && (inA.Length > 0 || a.Value == b.Value);
     }

@@ -63,10 +63,12 @@ internal sealed class WorkbookParts
         var sheets = tags.Find(tag => tag.IsClose && tag.LocalName(text.Text) == "sheets");
         if (sheets == default) throw new XmlException("it lists no sheets");
         var prefix = text.Text[sheets.NameStart..sheets.NameEnd][..^"sheets".Length];
-        var highest = tags.Where(tag => !tag.IsClose && tag.LocalName(text.Text) == "sheet").Select(tag => uint.TryParse(tag.Value(text.Text, "sheetId"), CultureInfo.InvariantCulture, out var number) ? number : 0).DefaultIfEmpty(0u).Max();
+        var highest = tags.Where(tag => !tag.IsClose && tag.LocalName(text.Text) == "sheet")
+            .Select(tag => uint.TryParse(tag.Value(text.Text, "sheetId"), CultureInfo.InvariantCulture, out var number) ? number : 0).DefaultIfEmpty(0u).Max();
         var splices = new Splices();
         splices.Insert(sheets.Start, string.Create(
-            CultureInfo.InvariantCulture, $"<{prefix}sheet name=\"{XmlPart.Escaped(name)}\" sheetId=\"{highest + 1}\" xmlns:r=\"{Dialect.Relations(IsStrict)}\" r:id=\"{id}\"/>"));
+            CultureInfo.InvariantCulture,
+            $"<{prefix}sheet name=\"{XmlPart.Escaped(name)}\" sheetId=\"{highest + 1}\" xmlns:r=\"{Dialect.Relations(IsStrict)}\" r:id=\"{id}\"/>"));
         Package.Put(Name, text.Bytes(splices.Apply(text.Text)));
         _sheets.Add((name, part));
     }

@@ -3,7 +3,10 @@ using Batch.Books.Cells;
 
 namespace Batch.Books.Excel;
 
-/// <summary>The merged cells of one sheet. Where they are merged over several rows the value shown once holds for every row; cells merged across columns are titles and stay as they are.</summary>
+/// <summary>
+/// The merged cells of one sheet. Where they are merged over several rows the value shown once holds for every row; cells merged across columns are titles and
+/// stay as they are.
+/// </summary>
 internal sealed class MergedCells(string book)
 {
     private readonly List<MergedArea> _areas = [];
@@ -58,6 +61,8 @@ internal sealed class MergedCells(string book)
     private static (int Column, int Row) Place(string cell)
     {
         var digits = cell.AsSpan().IndexOfAnyInRange('0', '9');
-        return digits > 0 && int.TryParse(cell.AsSpan(digits), NumberStyles.None, CultureInfo.InvariantCulture, out var row) ? (SheetXml.Column(cell), row) : (0, 0);
+        return digits > 0 && int.TryParse(cell.AsSpan(digits), NumberStyles.None, CultureInfo.InvariantCulture, out var row)
+            ? (SheetXml.Column(cell), row)
+            : (0, 0);
     }
 }

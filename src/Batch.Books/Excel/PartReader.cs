@@ -12,5 +12,12 @@ internal static class PartReader
     /// <summary>The reader; refuses document type declarations and parts beyond the limit.</summary>
     public static XmlReader Open(OpenXmlPart part, string name) => XmlReader.Create(
         new LimitedStream(part.GetStream(FileMode.Open, FileAccess.Read), GreatestPart, name),
-        new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, CloseInput = true, IgnoreComments = true, IgnoreProcessingInstructions = true, CheckCharacters = false });
+        new XmlReaderSettings
+        {
+            DtdProcessing = DtdProcessing.Prohibit,
+            CloseInput = true,
+            IgnoreComments = true,
+            IgnoreProcessingInstructions = true,
+            CheckCharacters = false
+        });
 }

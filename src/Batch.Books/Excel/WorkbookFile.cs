@@ -41,21 +41,27 @@ internal static class WorkbookFile
             return new RawBook(name, Convert.ToHexStringLower(SHA256.HashData(bytes)), Sheets(document, name, index));
         }
         // A damaged package makes the library throw almost anything, null references included; it is the file that is at fault.
-        catch (Exception thrown) when (thrown is OpenXmlPackageException or InvalidDataException or FileFormatException or XmlException or IOException or ArgumentException
-            or FormatException or NotSupportedException or InvalidOperationException or KeyNotFoundException or UriFormatException or NullReferenceException or InvalidCastException or IndexOutOfRangeException)
+        catch (Exception thrown) when (thrown is OpenXmlPackageException or InvalidDataException or FileFormatException or XmlException or IOException
+            or ArgumentException
+            or FormatException or NotSupportedException or InvalidOperationException or KeyNotFoundException or UriFormatException or NullReferenceException
+                or InvalidCastException or IndexOutOfRangeException)
         {
-            throw new BookException($"{name} is not a workbook that can be read ({Reason(thrown)}); open it in a spreadsheet program and save it as .xlsx", thrown);
+            throw new BookException(
+                $"{name} is not a workbook that can be read ({Reason(thrown)}); open it in a spreadsheet program and save it as .xlsx", thrown);
         }
     }
 
     private static string Reason(Exception thrown) =>
-        thrown is XmlException && thrown.Message.Contains("DTD", StringComparison.Ordinal) ? "a part of it declares entities, as no spreadsheet program does" : thrown.Message.TrimEnd('.');
+        thrown is XmlException && thrown.Message.Contains("DTD", StringComparison.Ordinal)
+            ? "a part of it declares entities, as no spreadsheet program does"
+            : thrown.Message.TrimEnd('.');
 
     private static SpreadsheetDocument Open(byte[] bytes)
     {
         try
         {
-            return SpreadsheetDocument.Open(new MemoryStream(bytes, writable: false), isEditable: false, new OpenSettings { MaxCharactersInPart = PartReader.GreatestPart });
+            return SpreadsheetDocument.Open(new MemoryStream(bytes, writable: false), isEditable: false,
+                new OpenSettings { MaxCharactersInPart = PartReader.GreatestPart });
         }
         catch (OpenXmlPackageException thrown) when (thrown.InnerException is UriFormatException)
         {
@@ -64,7 +70,8 @@ internal static class WorkbookFile
             copy.Write(bytes);
             copy.Position = 0;
             var mended = RelationshipErrorHandler.CreateRewriterFactory((_, _, _) => "about:blank");
-            return SpreadsheetDocument.Open(copy, isEditable: true, new OpenSettings { AutoSave = false, MaxCharactersInPart = PartReader.GreatestPart, RelationshipErrorHandlerFactory = mended });
+            return SpreadsheetDocument.Open(copy, isEditable: true,
+                new OpenSettings { AutoSave = false, MaxCharactersInPart = PartReader.GreatestPart, RelationshipErrorHandlerFactory = mended });
         }
     }
 

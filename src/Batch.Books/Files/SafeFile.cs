@@ -3,7 +3,10 @@ namespace Batch.Books.Files;
 /// <summary>Replaces a file so that at every moment either the old or the new one stands there whole.</summary>
 internal static class SafeFile
 {
-    /// <summary>Writes the new content beside the file, keeps the old one as <c>.bak</c>, and swaps. Who may read it stays as it was; of a link the file that it names is replaced.</summary>
+    /// <summary>
+    /// Writes the new content beside the file, keeps the old one as <c>.bak</c>, and swaps. Who may read it stays as it was; of a link the file that it names
+    /// is replaced.
+    /// </summary>
     /// <param name="path">The file.</param>
     /// <param name="content">Its new content.</param>
     /// <returns>Path of the copy of the old one.</returns>

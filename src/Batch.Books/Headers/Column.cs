@@ -48,5 +48,6 @@ internal sealed class Column<T> : Column
     public override Type ValueType => typeof(T);
 
     /// <inheritdoc/>
-    public override object? ValueOf(RawCell cell, CellSetting setting) => !cell.IsBlank && cell.Kind != CellKind.Error && Read(cell, setting) is { IsGood: true } reading ? reading.Value : null;
+    public override object? ValueOf(RawCell cell, CellSetting setting) =>
+        !cell.IsBlank && cell.Kind != CellKind.Error && Read(cell, setting) is { IsGood: true } reading ? reading.Value : null;
 }

@@ -15,11 +15,13 @@ internal static class ColumnKinds
 
     /// <summary>A name compared without case, kept in upper case.</summary>
     public static Column<string> Ident(string name, string field, string meaning, bool required = false, params string[] aliases) =>
-        Of(name, field, meaning, required, aliases, null, (cell, _) => (cell.Look & NumberLook.Date) != NumberLook.Plain ? BecameDate<string>() : TextReading.Ident(cell));
+        Of(name, field, meaning, required, aliases, null,
+            (cell, _) => (cell.Look & NumberLook.Date) != NumberLook.Plain ? BecameDate<string>() : TextReading.Ident(cell));
 
     /// <summary>A name kept as written, inner blanks single.</summary>
     public static Column<string> Name(string name, string field, string meaning, bool required = false, params string[] aliases) =>
-        Of(name, field, meaning, required, aliases, null, (cell, _) => (cell.Look & NumberLook.Date) != NumberLook.Plain ? BecameDate<string>() : TextReading.Name(cell));
+        Of(name, field, meaning, required, aliases, null,
+            (cell, _) => (cell.Look & NumberLook.Date) != NumberLook.Plain ? BecameDate<string>() : TextReading.Name(cell));
 
     /// <summary>Names separated by commas.</summary>
     public static Column<ImmutableArray<string>> List(string name, string field, string meaning, bool required = false, params string[] aliases) =>
@@ -103,30 +105,43 @@ internal static class ColumnKinds
 
     /// <summary>Yes or no.</summary>
     public static Column<bool> YesNo(string name, string field, string meaning, bool required = false, params string[] aliases) =>
-        new() { Name = name, Field = field, Meaning = meaning, IsRequired = required, Aliases = [.. aliases], Words = ["yes", "no"], Read = (cell, _) => TextReading.YesNo(cell) };
+        new()
+        {
+            Name = name,
+            Field = field,
+            Meaning = meaning,
+            IsRequired = required,
+            Aliases = [.. aliases],
+            Words = ["yes", "no"],
+            Read = (cell, _) => TextReading.YesNo(cell)
+        };
 
     /// <summary>One word of a list. The first word of each meaning is the one offered.</summary>
-    public static Column<T> Word<T>(string name, string field, string meaning, ImmutableArray<(string Word, T Value)> words, bool required = false, params string[] aliases) => new()
-    {
-        Name = name,
-        Field = field,
-        Meaning = meaning,
-        IsRequired = required,
-        Aliases = [.. aliases],
-        Words = [.. words.DistinctBy(pair => pair.Value).Select(pair => pair.Word)],
-        Read = (cell, _) => TextReading.Word(cell, words),
-    };
+    public static Column<T> Word<T>(string name, string field, string meaning, ImmutableArray<(string Word, T Value)> words, bool required = false,
+        params string[] aliases) => new()
+        {
+            Name = name,
+            Field = field,
+            Meaning = meaning,
+            IsRequired = required,
+            Aliases = [.. aliases],
+            Words = [.. words.DistinctBy(pair => pair.Value).Select(pair => pair.Word)],
+            Read = (cell, _) => TextReading.Word(cell, words),
+        };
 
     /// <summary>A column with a reader of its own.</summary>
-    public static Column<T> Of<T>(string name, string field, string meaning, bool required, string[] aliases, Quantity? quantity, Func<RawCell, CellSetting, Reading<T>> read) =>
+    public static Column<T> Of<T>(string name, string field, string meaning, bool required, string[] aliases, Quantity? quantity,
+        Func<RawCell, CellSetting, Reading<T>> read) =>
         new() { Name = name, Field = field, Meaning = meaning, IsRequired = required, Aliases = [.. aliases], Quantity = quantity, Read = read };
 
     /// <summary>A column with a reader of its own that also understands words, so that its header is offered without a unit.</summary>
-    public static Column<T> Bare<T>(string name, string field, string meaning, string[] aliases, Quantity quantity, Func<RawCell, CellSetting, Reading<T>> read) =>
+    public static Column<T> Bare<T>(string name, string field, string meaning, string[] aliases, Quantity quantity,
+        Func<RawCell, CellSetting, Reading<T>> read) =>
         new() { Name = name, Field = field, Meaning = meaning, Aliases = [.. aliases], Quantity = quantity, IsBare = true, Read = read };
 
     /// <summary>The complaint about text such as <c>1-3</c> that a spreadsheet has turned into a date.</summary>
-    public static Reading<T> BecameDate<T>() => Reading<T>.Bad("was turned into a date by the spreadsheet", "the text as meant; format the cell as text and type it again");
+    public static Reading<T> BecameDate<T>() =>
+        Reading<T>.Bad("was turned into a date by the spreadsheet", "the text as meant; format the cell as text and type it again");
 
     private static Reading<double> ZeroOrMore(Reading<double> number) =>
         number.IsGood && number.Value < 0 ? Reading<double>.Bad("is negative", "zero or more") : number;

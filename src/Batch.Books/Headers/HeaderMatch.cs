@@ -45,7 +45,9 @@ internal sealed class HeaderMatch
     /// <summary>Amounts merged over several rows; they are not read.</summary>
     public MergedAmounts? Merged { get; private set; }
 
-    /// <summary>Finds the header row, places the columns and complains of what is missing, doubled, near or unknown; null where there is no header row.</summary>
+    /// <summary>
+    /// Finds the header row, places the columns and complains of what is missing, doubled, near or unknown; null where there is no header row.
+    /// </summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="plan">What it is matched with.</param>
     /// <param name="defaults">The book's default units.</param>
@@ -63,7 +65,8 @@ internal sealed class HeaderMatch
         var best = (Row: (RawRow?)null, Score: 0);
         foreach (var row in sheet.Rows.Take(RowsSearched))
         {
-            var score = row.Cells.Where(cell => cell.Kind == CellKind.Text).Select(cell => known.GetValueOrDefault(HeaderText.Of(cell.Text).Name)).OfType<Column>().Distinct().Count();
+            var score = row.Cells.Where(cell => cell.Kind == CellKind.Text).Select(cell => known.GetValueOrDefault(HeaderText.Of(cell.Text).Name))
+                .OfType<Column>().Distinct().Count();
             if (score > best.Score) best = (row, score);
         }
 
@@ -95,7 +98,8 @@ internal sealed class HeaderMatch
         var placed = new Dictionary<Column, PlacedColumn>();
         var others = ImmutableArray.CreateBuilder<(int Column, string Header)>();
         // Where a column stands under its own name, another that could be meant by it is one of the user's: a Sex beside a Category, a Dep beside a From.
-        var named = headers.Cells.Select(cell => HeaderText.Of(cell.Text).Name).Where(name => known.TryGetValue(name, out var column) && IsOwnName(name, column)).ToHashSet(StringComparer.Ordinal);
+        var named = headers.Cells.Select(cell => HeaderText.Of(cell.Text).Name)
+            .Where(name => known.TryGetValue(name, out var column) && IsOwnName(name, column)).ToHashSet(StringComparer.Ordinal);
         for (var number = 1; number <= headers.Cells.Length; number++)
         {
             var cell = headers[number];
@@ -114,11 +118,13 @@ internal sealed class HeaderMatch
             }
             else if (placed.TryGetValue(column, out var first))
             {
-                complaints.Add(at, State.Caution, $"{column.Name} stands twice in the header row; column {CellRef.Letters(first.Column)} is read, this one is not", cell.Text);
+                complaints.Add(at, State.Caution,
+                    $"{column.Name} stands twice in the header row; column {CellRef.Letters(first.Column)} is read, this one is not", cell.Text);
             }
             else
             {
-                placed.Add(column, new PlacedColumn(number, new CellSetting(Unit(column, text, defaults, out var isUnknown), Sheet.DecimalComma), isUnknown ? UnknownUnit(column, text, at, cell.Text, complaints) : null));
+                placed.Add(column, new PlacedColumn(number, new CellSetting(Unit(column, text, defaults, out var isUnknown), Sheet.DecimalComma),
+                    isUnknown ? UnknownUnit(column, text, at, cell.Text, complaints) : null));
             }
         }
 
@@ -158,7 +164,8 @@ internal sealed class HeaderMatch
             var (name, names) = (HeaderText.Of(header).Name, free.Select(column => column.Name).ToArray());
             if ((HeaderText.Near(name, names) ?? HeaderText.Long(name, names)) is { } meant)
             {
-                Suspected = Suspected.Add((number, complaints.Add(Sheet.Place.At(Row, number), State.Caution, $"{header} is not a column of {Plan.Name} and was not read; did you mean {meant}?", header, meant)));
+                Suspected = Suspected.Add((number, complaints.Add(Sheet.Place.At(Row, number), State.Caution,
+                    $"{header} is not a column of {Plan.Name} and was not read; did you mean {meant}?", header, meant)));
             }
             else if (!Plan.IsOpen)
             {

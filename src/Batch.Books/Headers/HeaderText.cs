@@ -43,7 +43,10 @@ internal readonly record struct HeaderText(string Name, string Unit, string Asid
             .FirstOrDefault();
     }
 
-    /// <summary>The one of some names that a short name was likely meant for: the beginning of one, such as <c>Cat</c> of Category, or letters of one with its first and last, such as <c>Wt</c> of Weight; null where none or several fit.</summary>
+    /// <summary>
+    /// The one of some names that a short name was likely meant for: the beginning of one, such as <c>Cat</c> of Category, or letters of one with its first and
+    /// last, such as <c>Wt</c> of Weight; null where none or several fit.
+    /// </summary>
     /// <param name="name">Name without case, spacing and punctuation.</param>
     /// <param name="names">Names as declared.</param>
     public static string? Long(string name, IEnumerable<string> names)

@@ -2,7 +2,10 @@ using Batch.Books.Cells;
 
 namespace Batch.Books.Headers;
 
-/// <summary>Cells merged over several rows in columns whose amounts add up. Whether they hold the amount of each row or of all together cannot be told, so they are complained of once and not read.</summary>
+/// <summary>
+/// Cells merged over several rows in columns whose amounts add up. Whether they hold the amount of each row or of all together cannot be told, so they are
+/// complained of once and not read.
+/// </summary>
 internal sealed class MergedAmounts
 {
     private readonly List<(MergedArea Area, Problem Problem)> _areas = [];
@@ -24,7 +27,8 @@ internal sealed class MergedAmounts
         {
             if (Array.Find(columns, pair => pair.Value.Column == area.FirstColumn).Key is not { } column) continue;
             var value = sheet.Rows.FirstOrDefault(row => row.Number == area.FirstRow)?[area.FirstColumn] ?? RawCell.Blank;
-            if (value.IsBlank || sheet.Rows.SkipWhile(row => row.Number < area.FirstRow).TakeWhile(row => row.Number <= area.LastRow).Take(2).Count() < 2) continue;
+            if (value.IsBlank || sheet.Rows.SkipWhile(row => row.Number < area.FirstRow).TakeWhile(row => row.Number <= area.LastRow).Take(2).Count() < 2)
+                continue;
             found._areas.Add((area, complaints.Add(
                 sheet.Place.At(area.FirstRow, area.FirstColumn),
                 State.Fail,

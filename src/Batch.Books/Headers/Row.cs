@@ -17,7 +17,8 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
     public IReadOnlyList<Problem> Fails => _fails;
 
     /// <summary>The fails, and what stands in a column whose header is not known and was likely meant to be a known one.</summary>
-    public IReadOnlyList<Problem> Doubts => header.Suspected.IsEmpty ? _fails : [.. _fails, .. header.Suspected.Where(pair => !raw[pair.Column].IsBlank).Select(pair => pair.Problem)];
+    public IReadOnlyList<Problem> Doubts =>
+        header.Suspected.IsEmpty ? _fails : [.. _fails, .. header.Suspected.Where(pair => !raw[pair.Column].IsBlank).Select(pair => pair.Problem)];
 
     /// <summary>The place of the row.</summary>
     public CellRef Place => header.Sheet.Place.At(raw.Number);
@@ -46,7 +47,8 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
         if (Take(column, out var value)) return value;
         IsLost = true;
         if (header.Missing.TryGetValue(column, out var missing)) _fails.Add(missing);
-        else if (Raw(column).IsBlank) Fail(column, $"{column.Name} is empty, but every row needs it", column.Words.Length > 0 ? TextReading.Choice(column.Words) : Asked(column));
+        else if (Raw(column).IsBlank)
+            Fail(column, $"{column.Name} is empty, but every row needs it", column.Words.Length > 0 ? TextReading.Choice(column.Words) : Asked(column));
         return default;
     }
 
@@ -65,7 +67,8 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
         where T : class => Raw(column).IsBlank ? blank : Take(column, out var value) ? value : null;
 
     /// <summary>Complains of a cell of this row; a fail is kept with the row.</summary>
-    public Problem Complain(State state, Column column, string text, string expected = "") => Keep(complaints.Add(At(column), state, text, Raw(column).Text, expected));
+    public Problem Complain(State state, Column column, string text, string expected = "") =>
+        Keep(complaints.Add(At(column), state, text, Raw(column).Text, expected));
 
     /// <summary>Complains of a cell of this row with a fail.</summary>
     public Problem Fail(Column column, string text, string expected = "") => Complain(State.Fail, column, text, expected);
@@ -74,7 +77,8 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
     public Problem ComplainOfRow(State state, string text, string expected = "") => Keep(complaints.Add(Place, state, text, expected: expected));
 
     /// <summary>Complains of a cell by its column number.</summary>
-    public Problem ComplainAt(State state, int column, string text, string expected = "") => Keep(complaints.Add(Place with { Column = column }, state, text, raw[column].Text, expected));
+    public Problem ComplainAt(State state, int column, string text, string expected = "") =>
+        Keep(complaints.Add(Place with { Column = column }, state, text, raw[column].Text, expected));
 
     /// <summary>Gives the row up.</summary>
     public void Lose() => IsLost = true;
@@ -99,7 +103,10 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
 
         if (cell.Kind == CellKind.Error)
         {
-            Fail(column, cell.Text[0] == '#' ? $"{column.Name} holds the error value {cell.Text}" : $"{column.Name}: {cell.Text}; open the book in a spreadsheet program and save it", Asked(column));
+            Fail(
+                column, cell.Text[0] == '#'
+                    ? $"{column.Name} holds the error value {cell.Text}"
+                    : $"{column.Name}: {cell.Text}; open the book in a spreadsheet program and save it", Asked(column));
             return false;
         }
 
@@ -111,8 +118,10 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
 
         var reading = column.Read(cell, placed.Setting);
         value = reading.Value;
-        if (reading.IsGood && IsOfTheColumn(reading.Complaint)) complaints.AddOnceAColumn(At(column), State.Caution, $"{column.Name} {reading.Complaint}", cell.Text, reading.Expected);
-        else if (reading.Complaint.Length > 0) Complain(reading.IsGood ? State.Caution : State.Fail, column, $"{column.Name} {reading.Complaint}", reading.Expected);
+        if (reading.IsGood && IsOfTheColumn(reading.Complaint))
+            complaints.AddOnceAColumn(At(column), State.Caution, $"{column.Name} {reading.Complaint}", cell.Text, reading.Expected);
+        else if (reading.Complaint.Length > 0)
+            Complain(reading.IsGood ? State.Caution : State.Fail, column, $"{column.Name} {reading.Complaint}", reading.Expected);
         return reading.IsGood;
     }
 
@@ -120,7 +129,8 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
     private static string Asked(Column column) => char.ToLowerInvariant(column.Meaning[0]) + column.Meaning[1..].TrimEnd('.');
 
     /// <summary>Whether a caution holds for cells of a column as they are written there, so that one says it for all.</summary>
-    private static bool IsOfTheColumn(string complaint) => complaint.StartsWith(NumberText.DecimalComma, StringComparison.Ordinal) || complaint == ClockReading.EndOfDay;
+    private static bool IsOfTheColumn(string complaint) =>
+        complaint.StartsWith(NumberText.DecimalComma, StringComparison.Ordinal) || complaint == ClockReading.EndOfDay;
 
     private Problem Keep(Problem problem)
     {

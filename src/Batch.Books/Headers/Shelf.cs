@@ -51,7 +51,8 @@ internal sealed class Shelf
             foreach (var raw in sheet.Rows)
             {
                 if (raw.Number <= header.Row || HoldsOnlyResults(raw, header)) continue;
-                if (Repeats(raw, header.Headers)) Complaints.Add(sheet.Place.At(raw.Number), State.Note, "the headers stand here again; the row was passed over");
+                if (Repeats(raw, header.Headers))
+                    Complaints.Add(sheet.Place.At(raw.Number), State.Note, "the headers stand here again; the row was passed over");
                 else yield return new Row(header, raw, Complaints);
             }
         }
@@ -83,7 +84,8 @@ internal sealed class Shelf
         foreach (var sheet in Others(plans, passedOver).Where(sheet => StraySheet.Of(sheet, plans, Has) is null))
         {
             var free = plans.Where(plan => !Has(plan)).Select(plan => plan.Name).ToArray();
-            if (HeaderText.Near(HeaderText.Plain(sheet.Name), free) is { } near) Complaints.Add(sheet.Place, State.Caution, $"{sheet.Name} is not a sheet that is known, and was not read; did you mean {near}?", sheet.Name, near);
+            if (HeaderText.Near(HeaderText.Plain(sheet.Name), free) is { } near) Complaints.Add(sheet.Place, State.Caution,
+                $"{sheet.Name} is not a sheet that is known, and was not read; did you mean {near}?", sheet.Name, near);
             else if (sheet.Rows.Count > 0) Complaints.Add(sheet.Place, State.Note, $"{sheet.Name} is not a sheet that is known, and was not read", sheet.Name);
         }
     }
@@ -111,7 +113,8 @@ internal sealed class Shelf
     private static bool Repeats(RawRow row, RawRow headers)
     {
         var filled = Enumerable.Range(1, row.Cells.Length).Where(column => !row[column].IsBlank).ToArray();
-        return filled.Length > 1 && Array.TrueForAll(filled, column => row[column].Kind == CellKind.Text && row[column].Text.Trim().Equals(headers[column].Text.Trim(), StringComparison.OrdinalIgnoreCase));
+        return filled.Length > 1 && Array.TrueForAll(filled,
+            column => row[column].Kind == CellKind.Text && row[column].Text.Trim().Equals(headers[column].Text.Trim(), StringComparison.OrdinalIgnoreCase));
     }
 
     private void RemarkOnHidden(RawSheet sheet, HeaderMatch header)
@@ -125,6 +128,7 @@ internal sealed class Shelf
     private void RemarkOnMerged(RawSheet sheet, HeaderMatch header)
     {
         var spread = sheet.Spread.Where(area => header.Merged?.Contains(area) != true).Select(area => area.Name).ToArray();
-        if (spread.Length > 0) Complaints.Add(sheet.Place, State.Note, $"the value of cells merged over rows was read in each row: {string.Join(", ", spread.Take(12))}" + (spread.Length > 12 ? " and more" : ""));
+        if (spread.Length > 0) Complaints.Add(sheet.Place, State.Note,
+            $"the value of cells merged over rows was read in each row: {string.Join(", ", spread.Take(12))}" + (spread.Length > 12 ? " and more" : ""));
     }
 }

@@ -5,7 +5,10 @@ using Batch.Flight.Earth;
 
 namespace Batch.Books.Import;
 
-/// <summary>Takes airports out of a list in the column layout of the public-domain world airport lists (ident, type, name, latitude_deg, longitude_deg, elevation_ft, ...).</summary>
+/// <summary>
+/// Takes airports out of a list in the column layout of the public-domain world airport lists (ident, type, name, latitude_deg, longitude_deg, elevation_ft,
+/// ...).
+/// </summary>
 internal sealed class AirportList
 {
     private const double MetresInNauticalMile = 1852;
@@ -50,7 +53,8 @@ internal sealed class AirportList
 
             if (!named && OtherKinds.Contains(_table.Text(row, "type"), StringComparer.OrdinalIgnoreCase)) continue;
             if (One(row, ident) is not { } made) continue;
-            if (centre is { } from && _request.Within is { } within && Geodesic.Inverse(from, made.At).DistanceM > within.Value * MetresInNauticalMile) continue;
+            if (centre is { } from && _request.Within is { } within && Geodesic.Inverse(from, made.At).DistanceM > within.Value * MetresInNauticalMile)
+                continue;
             found.Add((made.Row, ident, made.At));
         }
 
@@ -88,13 +92,15 @@ internal sealed class AirportList
         };
         if (_table.Text(row, "name") is { Length: > 0 } name) values.Add(new ImportValue(Column("Name"), name));
         if (_table.Number(row, "elevation_ft") is { } elevation) values.Add(new ImportValue(Column("Elevation"), "", elevation));
-        else _notes.Say($"{ident} has no elevation in the list ({_table.Line(row)}): its cell is left empty, and the airport cannot be used before you fill it");
+        else _notes.Say(
+            $"{ident} has no elevation in the list ({_table.Line(row)}): its cell is left empty, and the airport cannot be used before you fill it");
         if (_request.TimeZone.Length > 0) values.Add(new ImportValue(Column("Time zone"), _request.TimeZone));
         return (new ImportRow(ident, [.. values]), at);
     }
 
     private GeoPoint? Position(RawRow row) =>
-        _table.Number(row, "latitude_deg") is { } latitude && _table.Number(row, "longitude_deg") is { } longitude && Math.Abs(latitude) <= 90 && Math.Abs(longitude) <= 180
+        _table.Number(row, "latitude_deg") is { } latitude && _table.Number(row,
+            "longitude_deg") is { } longitude && Math.Abs(latitude) <= 90 && Math.Abs(longitude) <= 180
             ? new GeoPoint(latitude, longitude)
             : null;
 

@@ -38,7 +38,8 @@ internal sealed partial class GrownRanges(WorkbookParts workbook, string part, i
         if (Grown(text, root) is null) return;
         if (root.Value(text, "totalsRowCount") is { } totals && totals != "0")
         {
-            notes.Say($"the table {root.Value(text, "displayName")} of {sheet} ends with a row of totals: the new rows stand below it; move them into the table");
+            notes.Say(
+                $"the table {root.Value(text, "displayName")} of {sheet} ends with a row of totals: the new rows stand below it; move them into the table");
             return;
         }
 
@@ -57,7 +58,8 @@ internal sealed partial class GrownRanges(WorkbookParts workbook, string part, i
         var content = workbook.Text(workbook.Name);
         var text = content.Text;
         var number = workbook.Sheets.ToList().FindIndex(entry => entry.Name == sheet).ToString(CultureInfo.InvariantCulture);
-        foreach (var tag in XmlTags.Of(text).Where(tag => !tag.IsClose && tag.LocalName(text) == "definedName" && tag.Value(text, "name") == FilterName && tag.Value(text, "localSheetId") == number))
+        foreach (var tag in XmlTags.Of(text).Where(
+            tag => !tag.IsClose && tag.LocalName(text) == "definedName" && tag.Value(text, "name") == FilterName && tag.Value(text, "localSheetId") == number))
         {
             var end = text.IndexOf('<', tag.End);
             if (end < 0 || LastRow().Match(text[tag.End..end]) is not { Success: true } match || !Ends(match.Groups["row"].Value)) continue;
@@ -70,7 +72,8 @@ internal sealed partial class GrownRanges(WorkbookParts workbook, string part, i
 
     private (Range Place, string Text)? Grown(string text, XmlTag tag)
     {
-        if (tag.ValueRange(text, "ref") is not { } place || LastRow().Match(text[place]) is not { Success: true } match || !Ends(match.Groups["row"].Value)) return null;
+        if (tag.ValueRange(text, "ref") is not { } place || LastRow().Match(text[place]) is not { Success: true } match || !Ends(match.Groups["row"].Value))
+            return null;
         return (place, text[place][..match.Groups["row"].Index] + Text(to));
     }
 

@@ -30,6 +30,7 @@ internal abstract class ImportBook
     {
         var (folder, name) = (Path.GetDirectoryName(Path.GetFullPath(path)) ?? "", Path.GetFileName(path));
         string[] marks = [Path.Combine(folder, "~$" + name), Path.Combine(folder, $".~lock.{name}#")];
-        if (Array.Exists(marks, File.Exists)) throw new BookException($"{name} is open in a spreadsheet program; close it there first, or its next save would undo the import");
+        if (Array.Exists(marks, File.Exists))
+            throw new BookException($"{name} is open in a spreadsheet program; close it there first, or its next save would undo the import");
     }
 }

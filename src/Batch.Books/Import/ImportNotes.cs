@@ -10,7 +10,8 @@ internal sealed class ImportNotes
     private int _more;
 
     /// <summary>Rows left out.</summary>
-    public ImmutableArray<string> LeftOut => _more == 0 ? [.. _leftOut] : [.. _leftOut, $"and {_more.ToString(System.Globalization.CultureInfo.InvariantCulture)} rows more"];
+    public ImmutableArray<string> LeftOut =>
+        _more == 0 ? [.. _leftOut] : [.. _leftOut, $"and {_more.ToString(System.Globalization.CultureInfo.InvariantCulture)} rows more"];
 
     /// <summary>What else the user should know.</summary>
     public ImmutableArray<string> Notes
@@ -18,7 +19,9 @@ internal sealed class ImportNotes
         get
         {
             var all = _notes.Distinct(StringComparer.Ordinal).ToArray();
-            return all.Length <= Most ? [.. all] : [.. all.Take(Most), $"and {(all.Length - Most).ToString(System.Globalization.CultureInfo.InvariantCulture)} notes more"];
+            return all.Length <= Most
+                ? [.. all]
+                : [.. all.Take(Most), $"and {(all.Length - Most).ToString(System.Globalization.CultureInfo.InvariantCulture)} notes more"];
         }
     }
 

@@ -45,8 +45,13 @@ internal sealed class ImportTable
     public string Text(RawRow row, string header) => Cell(row, header).Text;
 
     /// <summary>The number of a row under a header; null where there is none or it is none.</summary>
-    public double? Number(RawRow row, string header) => NumberText.Read(Text(row, header), decimalComma: false) is { IsGood: true } number ? number.Value : null;
+    public double? Number(RawRow row, string header) =>
+        NumberText.Read(Text(row, header), decimalComma: false) is { IsGood: true } number ? number.Value : null;
 
-    /// <summary>Where a row stands, such as <c>airports.csv line 17</c>: the line on which it begins, as an editor counts, where a field of an earlier row may hold line ends.</summary>
-    public string Line(RawRow row) => $"{_name} line {(row.Number <= _lines.Length ? _lines[row.Number - 1] : row.Number).ToString(CultureInfo.InvariantCulture)}";
+    /// <summary>
+    /// Where a row stands, such as <c>airports.csv line 17</c>: the line on which it begins, as an editor counts, where a field of an earlier row may hold line
+    /// ends.
+    /// </summary>
+    public string Line(RawRow row) =>
+        $"{_name} line {(row.Number <= _lines.Length ? _lines[row.Number - 1] : row.Number).ToString(CultureInfo.InvariantCulture)}";
 }

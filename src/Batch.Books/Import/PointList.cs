@@ -25,7 +25,8 @@ internal sealed class PointList
     {
         (_request, _plan, _notes) = (request, plan, notes);
         _table = new ImportTable(request.File, [.. request.Columns.Values]);
-        foreach (var unknown in request.Columns.Keys.Where(name => plan.Columns.All(column => HeaderText.Plain(column.Name) != HeaderText.Plain(HeaderText.Of(name).Name))))
+        foreach (var unknown in request.Columns.Keys.Where(
+            name => plan.Columns.All(column => HeaderText.Plain(column.Name) != HeaderText.Plain(HeaderText.Of(name).Name))))
             throw new BookException($"{unknown} is not a column of {plan.Name}; those are {string.Join(", ", plan.Columns.Select(column => column.Name))}");
         var complaints = new Complaints();
         _header = HeaderMatch.Find(Renamed(), plan, UnitDefaults.None, complaints) ?? throw Unusable(complaints);
@@ -38,7 +39,8 @@ internal sealed class PointList
     /// <exception cref="BookException">The airport to measure from is not known.</exception>
     public IReadOnlyList<ImportRow> Rows(ImmutableArray<Column> keys, IReadOnlyDictionary<string, GeoPoint> known)
     {
-        GeoPoint? centre = _request.Within is null ? null : known.TryGetValue(_request.Around, out var at) ? at : throw new BookException($"{_request.Around}, from which the distance is measured, is not an airport of the book");
+        GeoPoint? centre = _request.Within is null ? null : known.TryGetValue(_request.Around,
+            out var at) ? at : throw new BookException($"{_request.Around}, from which the distance is measured, is not an airport of the book");
         var only = _request.Only.ToHashSet(StringComparer.OrdinalIgnoreCase);
         var met = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         var found = new List<ImportRow>();
@@ -52,7 +54,8 @@ internal sealed class PointList
             found.Add(new ImportRow(string.Join(' ', keys.Select(key => Label(values.First(value => value.Column == key)))), values));
         }
 
-        foreach (var missing in only.Where(name => !met.Contains(name)).Order(StringComparer.Ordinal)) _notes.Say($"{missing} is not in {Path.GetFileName(_request.File)}");
+        foreach (var missing in only.Where(name => !met.Contains(name)).Order(StringComparer.Ordinal))
+            _notes.Say($"{missing} is not in {Path.GetFileName(_request.File)}");
         return found;
     }
 
@@ -90,12 +93,15 @@ internal sealed class PointList
     private static bool IsNear(ImmutableArray<ImportValue> values, GeoPoint from, NauticalMiles within)
     {
         double? Of(string name) => values.FirstOrDefault(value => value.Column.Name == name)?.Number;
-        return Of("Latitude") is not { } latitude || Of("Longitude") is not { } longitude || Geodesic.Inverse(from, new GeoPoint(latitude, longitude)).DistanceM <= within.Value * MetresInNauticalMile;
+        return Of("Latitude") is not { } latitude
+            || Of("Longitude") is not { } longitude
+            || Geodesic.Inverse(from, new GeoPoint(latitude, longitude)).DistanceM <= within.Value * MetresInNauticalMile;
     }
 
     private bool IsNear(ImmutableArray<ImportValue> values, GeoPoint from) => _request.Within is not { } within || IsNear(values, from, within);
 
-    private static string Label(ImportValue value) => value.Number is { } number ? number.ToString("0.####", System.Globalization.CultureInfo.InvariantCulture) : value.Text;
+    private static string Label(ImportValue value) =>
+        value.Number is { } number ? number.ToString("0.####", System.Globalization.CultureInfo.InvariantCulture) : value.Text;
 
     // The list with our names over the columns that the user says are ours.
     private RawSheet Renamed()

@@ -5,7 +5,10 @@ using Batch.Flight.Earth;
 
 namespace Batch.Books.Import;
 
-/// <summary>Takes the runways of airports out of a list in the column layout of the public-domain world lists (airport_ident, length_ft, surface, lighted, closed, le_ident, ..., he_ident, ...).</summary>
+/// <summary>
+/// Takes the runways of airports out of a list in the column layout of the public-domain world lists (airport_ident, length_ft, surface, lighted, closed,
+/// le_ident, ..., he_ident, ...).
+/// </summary>
 internal sealed class RunwayList(string path, ImportNotes notes)
 {
     private readonly ImportTable _table = new(path, "airport_ident", "length_ft", "le_ident", "he_ident");
@@ -40,7 +43,8 @@ internal sealed class RunwayList(string path, ImportNotes notes)
             }
         }
 
-        foreach (var airport in airports.Where(ident => !seen.Any(label => label.StartsWith(ident + " ", StringComparison.Ordinal))).Order(StringComparer.Ordinal))
+        foreach (var airport in airports.Where(ident => !seen.Any(label => label.StartsWith(ident + " ", StringComparison.Ordinal)))
+            .Order(StringComparer.Ordinal))
             notes.Say($"{airport} has no open runway in {Path.GetFileName(path)}");
         if (found.Count > 0) notes.Say("The list gives lengths and displaced thresholds, not declared distances: TORA is the length, LDA the length less the displaced threshold. Check each against the official publication.");
         return found;
@@ -65,14 +69,17 @@ internal sealed class RunwayList(string path, ImportNotes notes)
             return null;
         }
 
-        var values = new List<ImportValue> { new(Column("Airport"), airport), new(Column("Runway"), runway), new(Column("TORA"), "", length), new(Column("LDA"), "", landing) };
+        var values = new List<ImportValue> { new(Column("Airport"), airport), new(Column("Runway"), runway), new(Column("TORA"), "", length),
+            new(Column("LDA"), "", landing) };
         if (Bearing(row, end, other) is { } bearing) values.Add(new ImportValue(Column("True bearing"), "", bearing));
         else notes.Say($"{label} has neither a true heading nor two thresholds in the list ({_table.Line(row)}): its cell True bearing is left empty, and the runway cannot be used before you fill it");
         if (_table.Number(row, end + "_elevation_ft") is { } elevation) values.Add(new ImportValue(Column("Threshold elevation"), "", elevation));
         var surface = SurfaceWords.Of(_table.Text(row, "surface"));
         if (surface.Length > 0) values.Add(new ImportValue(Column("Surface"), surface));
-        else if (_table.Text(row, "surface") is { Length: > 0 } words) notes.Say($"{label} has the surface {words}, which is not one of paved, grass and gravel: its cell is left empty");
-        if (_table.Text(row, "lighted") is { Length: > 0 } lighted && TextReading.YesNo(RawCell.OfText(lighted)) is { IsGood: true } isLighted) values.Add(new ImportValue(Column("Lighted"), isLighted.Value ? "yes" : "no"));
+        else if (_table.Text(row, "surface") is { Length: > 0 } words)
+            notes.Say($"{label} has the surface {words}, which is not one of paved, grass and gravel: its cell is left empty");
+        if (_table.Text(row, "lighted") is { Length: > 0 } lighted && TextReading.YesNo(RawCell.OfText(lighted)) is { IsGood: true } isLighted)
+            values.Add(new ImportValue(Column("Lighted"), isLighted.Value ? "yes" : "no"));
         return new ImportRow(label, [.. values]);
     }
 
@@ -80,11 +87,14 @@ internal sealed class RunwayList(string path, ImportNotes notes)
     private double? Bearing(RawRow row, string end, string other)
     {
         if (_table.Number(row, end + "_heading_degT") is { } heading and >= 0 and <= 360) return heading;
-        return Threshold(row, end) is { } from && Threshold(row, other) is { } to && from != to ? Math.Round(Geodesic.Inverse(from, to).InitialAzimuthDeg, 1) : null;
+        return Threshold(row, end) is { } from && Threshold(row, other) is { } to && from != to
+            ? Math.Round(Geodesic.Inverse(from, to).InitialAzimuthDeg, 1)
+            : null;
     }
 
     private GeoPoint? Threshold(RawRow row, string end) =>
-        _table.Number(row, end + "_latitude_deg") is { } latitude && _table.Number(row, end + "_longitude_deg") is { } longitude && Math.Abs(latitude) <= 90 && Math.Abs(longitude) <= 180
+        _table.Number(row, end + "_latitude_deg") is { } latitude && _table.Number(row,
+            end + "_longitude_deg") is { } longitude && Math.Abs(latitude) <= 90 && Math.Abs(longitude) <= 180
             ? new GeoPoint(latitude, longitude)
             : null;
 

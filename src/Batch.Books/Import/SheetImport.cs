@@ -67,7 +67,8 @@ internal sealed class SheetImport
     // The same ident may stand at two places: then the row at this place is meant.
     private RawRow? Find(ImportRow row)
     {
-        var named = _rows[string.Join('|', _keys.Select(key => Said(row.Values.First(value => value.Column == key) is var value && value.Number is { } number ? number : value.Text)))].ToArray();
+        var named = _rows[string.Join('|', _keys.Select(
+            key => Said(row.Values.First(value => value.Column == key) is var value && value.Number is { } number ? number : value.Text)))].ToArray();
         if (named.Length == 0 || _header.Plan.Name != "Fixes") return named.FirstOrDefault();
         const double SamePlaceDeg = 0.1;
         return Array.Find(named, there => row.Values.Where(value => value.Column.Name is "Latitude" or "Longitude").All(value =>
@@ -98,12 +99,15 @@ internal sealed class SheetImport
     private bool IsSame(ImportValue value, RawRow there, PlacedColumn placed)
     {
         var has = Value(there, value.Column);
-        if (value.Number is { } number) return has is double known && Math.Abs(known - number) <= (value.Column.Name is "Latitude" or "Longitude" ? EnoughDeg : Enough);
+        if (value.Number is { } number)
+            return has is double known && Math.Abs(known - number) <= (value.Column.Name is "Latitude" or "Longitude" ? EnoughDeg : Enough);
         return has is not null && Said(has).Equals(Said(value.Column.ValueOf(RawCell.OfText(value.Text), placed.Setting)), StringComparison.OrdinalIgnoreCase);
     }
 
     private object? Value(RawRow row, Column column) =>
-        _header.Placed.TryGetValue(column, out var placed) && !row[placed.Column].IsBlank && placed.Blocked is null ? column.ValueOf(row[placed.Column], placed.Setting) : null;
+        _header.Placed.TryGetValue(column, out var placed) && !row[placed.Column].IsBlank && placed.Blocked is null
+            ? column.ValueOf(row[placed.Column], placed.Setting)
+            : null;
 
     private PlacedColumn? Place(Column column)
     {
@@ -112,13 +116,18 @@ internal sealed class SheetImport
         return null;
     }
 
-    private static CellValue Written(ImportValue value, PlacedColumn placed) => value.Number is null ? CellValue.Of(value.Text) : CellValue.Of(InUnit(value, placed));
+    private static CellValue Written(ImportValue value, PlacedColumn placed) =>
+        value.Number is null ? CellValue.Of(value.Text) : CellValue.Of(InUnit(value, placed));
 
-    private static string Shown(ImportValue value, PlacedColumn placed) => value.Number is null ? value.Text : InUnit(value, placed)?.ToString("0.######", CultureInfo.InvariantCulture) ?? "";
+    private static string Shown(ImportValue value, PlacedColumn placed) =>
+        value.Number is null ? value.Text : InUnit(value, placed)?.ToString("0.######", CultureInfo.InvariantCulture) ?? "";
 
     private static double? InUnit(ImportValue value, PlacedColumn placed)
     {
-        if (value.Number is not { } number || value.Column.Quantity is not { } quantity || placed.Setting.Unit is not { } unit || unit.Dimension != quantity.Kept.Dimension) return value.Number;
+        if (value.Number is not { } number
+            || value.Column.Quantity is not { } quantity
+            || placed.Setting.Unit is not { } unit
+            || unit.Dimension != quantity.Kept.Dimension) return value.Number;
         return unit == quantity.Kept ? number : Math.Round(quantity.Kept.To(unit, number), 2);
     }
 

@@ -24,7 +24,8 @@ internal static class CrewLinks
     {
         var names = crew.Names.ToLookup(code => crew.Find(code)?.Name ?? "", StringComparer.OrdinalIgnoreCase);
         var near = Likely.Words(written, names.Select(group => group.Key));
-        if (near.IsEmpty) near = [.. names.Select(group => group.Key).Where(name => name.Split(' ').Contains(written, StringComparer.OrdinalIgnoreCase)).Take(3)];
+        if (near.IsEmpty)
+            near = [.. names.Select(group => group.Key).Where(name => name.Split(' ').Contains(written, StringComparer.OrdinalIgnoreCase)).Take(3)];
         return [.. near.SelectMany(name => names[name])];
     }
 }

@@ -15,7 +15,8 @@ internal static class LegOrder
             if (seen.TryAdd((draft.Key.Trip, draft.Key.Number), draft)) continue;
             var first = seen[(draft.Key.Trip, draft.Key.Number)];
             draft.IsDouble = true;
-            first.Doubt([draft.Row.Fail(number, $"{draft.Key} stands twice: see {first.Row.Place}; the first is computed, this one is not", "another leg number")]);
+            first.Doubt(
+                [draft.Row.Fail(number, $"{draft.Key} stands twice: see {first.Row.Place}; the first is computed, this one is not", "another leg number")]);
         }
 
         foreach (var legs in seen.GroupBy(entry => entry.Key.Item1, entry => entry.Value, StringComparer.Ordinal))
@@ -26,7 +27,8 @@ internal static class LegOrder
             {
                 if (draft.Key.Number != expected)
                 {
-                    draft.Row.Complain(State.Caution, number, $"{draft.Key} follows no leg {new LegKey(draft.Key.Trip, expected)}; is a row missing?", "leg numbers from 1 without a gap");
+                    draft.Row.Complain(State.Caution, number, $"{draft.Key} follows no leg {new LegKey(draft.Key.Trip, expected)}; is a row missing?",
+                        "leg numbers from 1 without a gap");
                 }
 
                 if (draft.Leg is { } leg && before is not null && leg.OffBlocks <= before.OffBlocks)
@@ -36,7 +38,8 @@ internal static class LegOrder
                     draft.Row.Complain(
                         State.Caution,
                         date,
-                        $"{draft.Key} leaves before {before.Key}" + (isNextDay ? $"; is it the next day, {next.ToString("d MMM", System.Globalization.CultureInfo.InvariantCulture)}?" : ""),
+                        $"{draft.Key} leaves before {before.Key}"
+                            + (isNextDay ? $"; is it the next day, {next.ToString("d MMM", System.Globalization.CultureInfo.InvariantCulture)}?" : ""),
                         isNextDay ? Cells.DateText.Iso(next) : "a date and time after those of the leg before");
                 }
 

@@ -24,7 +24,8 @@ internal static class LegTime
 
         if (written.Date is { } own && own != date)
         {
-            row.Fail(timeColumn, $"{timeColumn.Name} has the date {DateText.Iso(own)}, but {dateColumn.Name} says {DateText.Iso(date)}", "the same date, or a time without one");
+            row.Fail(timeColumn, $"{timeColumn.Name} has the date {DateText.Iso(own)}, but {dateColumn.Name} says {DateText.Iso(date)}",
+                "the same date, or a time without one");
             return null;
         }
 
@@ -37,12 +38,15 @@ internal static class LegTime
                 return (local, map.Single().ToInstant());
             case 2:
                 var (first, second) = (map.First().ToInstant(), map.Last().ToInstant());
-                row.Complain(State.Caution, timeColumn, $"the clocks go back then: {Clock(local)} is both {Utc(first)} and {Utc(second)}; {Utc(first)} is taken", $"{Utc(first)} or {Utc(second)}");
+                row.Complain(State.Caution, timeColumn,
+                    $"the clocks go back then: {Clock(local)} is both {Utc(first)} and {Utc(second)}; {Utc(first)} is taken", $"{Utc(first)} or {Utc(second)}");
                 return (local, first);
             default:
                 var before = local.WithOffset(map.EarlyInterval.WallOffset).ToInstant();
                 var after = local.WithOffset(map.LateInterval.WallOffset).ToInstant();
-                row.Complain(State.Caution, timeColumn, $"the clocks go forward then: {Clock(local)} does not exist; it is {Utc(before)} by the clock before and {Utc(after)} by the clock after; {Utc(before)} is taken", $"{Utc(before)} or {Utc(after)}");
+                row.Complain(State.Caution, timeColumn,
+                    $"the clocks go forward then: {Clock(local)} does not exist; it is {Utc(before)} by the clock before and {Utc(after)} by the clock after; {Utc(before)} is taken",
+                    $"{Utc(before)} or {Utc(after)}");
                 return (local, before);
         }
     }

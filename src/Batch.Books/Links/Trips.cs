@@ -11,7 +11,8 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
 
     private readonly List<(Row Row, Column Column, string Trip)> _strays = [];
     private readonly HashSet<CellRef> _sheetsWithStrays = [];
-    private readonly ILookup<string, LegDraft> _legs = drafts.Where(draft => !draft.Key.Trip.StartsWith("row ", StringComparison.Ordinal)).ToLookup(draft => draft.Key.Trip, StringComparer.OrdinalIgnoreCase);
+    private readonly ILookup<string, LegDraft> _legs = drafts.Where(draft => !draft.Key.Trip.StartsWith("row ", StringComparison.Ordinal))
+        .ToLookup(draft => draft.Key.Trip, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The trip as the Legs sheet spells it; as written where it has none.</summary>
     public string AsInLegs(string trip) => _legs[trip].FirstOrDefault()?.Key.Trip ?? trip;
@@ -27,8 +28,9 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
     }
 
     /// <summary>
-    /// Complains once of each trip that rows of a sheet name and Legs does not have, at the first of its cells, without repeating the trip: a name may stand in the wrong column. Several rows of one trip are more
-    /// likely those of a trip that was taken out of Legs than misspelled: then only the one trip that is near is asked about.
+    /// Complains once of each trip that rows of a sheet name and Legs does not have, at the first of its cells, without repeating the trip: a name may stand in
+    /// the wrong column. Several rows of one trip are more likely those of a trip that was taken out of Legs than misspelled: then only the one trip that is
+    /// near is asked about.
     /// </summary>
     public void ComplainOfStrays()
     {
@@ -38,7 +40,9 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
             var near = Likely.Words(trip, _legs.Select(group => group.Key));
             var numbers = rows.Select(stray => stray.Row.Place.Row).ToArray();
             if (near.Length > (numbers.Length > 1 ? 1 : 2)) near = [];
-            var text = numbers.Length == 1 ? "the trip is not one of Legs" : $"the trip of rows {RowNumbers.Listed(numbers)} is not one of Legs, so they are on no leg: give the trip its legs, or clear the rows";
+            var text = numbers.Length == 1
+                ? "the trip is not one of Legs"
+                : $"the trip of rows {RowNumbers.Listed(numbers)} is not one of Legs, so they are on no leg: give the trip its legs, or clear the rows";
             row.Fail(column, text + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "a trip of Legs");
         }
 
@@ -53,12 +57,14 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
         var most = _legs[trip].Max(draft => draft.Key.Number);
         var named = Enumerable.Range(1, Math.Min(greatest, 9999)).Where(selection.Contains);
         var missing = named.Where(number => _legs[trip].All(draft => draft.Key.Number != number)).Take(5).ToArray();
-        if (missing.Length > 0) row.Fail(column, $"{trip} has no leg {string.Join(", ", missing)}", "legs 1 to " + most.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        if (missing.Length > 0) row.Fail(column, $"{trip} has no leg {string.Join(", ", missing)}",
+            "legs 1 to " + most.ToString(System.Globalization.CultureInfo.InvariantCulture));
     }
 
     /// <summary>
-    /// Passes the doubts of a row on to the legs it is for; to all of the trip where that could not be read. Where the trip itself is not known, what the row holds may be missing from any leg: a caution of
-    /// every leg, said once for all such rows of a sheet, because each has its own complaint; or of those of the trips that were likely meant.
+    /// Passes the doubts of a row on to the legs it is for; to all of the trip where that could not be read. Where the trip itself is not known, what the row
+    /// holds may be missing from any leg: a caution of every leg, said once for all such rows of a sheet, because each has its own complaint; or of those of
+    /// the trips that were likely meant.
     /// </summary>
     public void Doubt(Row row, string trip, LegSelection? selection)
     {
@@ -90,7 +96,9 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
         foreach (var draft in _legs[trip].Where(draft => selection.Contains(draft.Key.Number))) draft.Doubt([problem]);
     }
 
-    /// <summary>Whether a row of passengers or cargo is a total or a remark: it names neither a trip of Legs or one alike, nor what it is of. That costs one caution.</summary>
+    /// <summary>
+    /// Whether a row of passengers or cargo is a total or a remark: it names neither a trip of Legs or one alike, nor what it is of. That costs one caution.
+    /// </summary>
     /// <param name="row">The row.</param>
     /// <param name="trip">Its column of trips.</param>
     /// <param name="what">Its column of names.</param>
@@ -98,7 +106,8 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
     public bool IsRemark(Row row, Column trip, Column what, string kind)
     {
         if (IsTotal(row.Raw(what).Text) && row.Raw(trip).IsBlank) return Remark(row, kind);
-        if (!row.Raw(what).IsBlank || _legs.Contains(row.Raw(trip).Text) || !Likely.Words(row.Raw(trip).Text, _legs.Select(group => group.Key)).IsEmpty) return false;
+        if (!row.Raw(what).IsBlank || _legs.Contains(row.Raw(trip).Text) || !Likely.Words(row.Raw(trip).Text, _legs.Select(group => group.Key)).IsEmpty)
+            return false;
         return Remark(row, kind);
     }
 
@@ -106,7 +115,8 @@ internal sealed class Trips(IReadOnlyList<LegDraft> drafts)
 
     private static bool Remark(Row row, string kind)
     {
-        row.ComplainOfRow(State.Caution, $"the row holds no trip of Legs and no {kind}, so it is taken for a total or a remark", $"a trip and a {kind}, or nothing");
+        row.ComplainOfRow(State.Caution, $"the row holds no trip of Legs and no {kind}, so it is taken for a total or a remark",
+            $"a trip and a {kind}, or nothing");
         return true;
     }
 }

@@ -5,7 +5,8 @@ namespace Batch.Books.Links;
 /// <summary>Cells in which somebody wrote that it is not yet decided. Words in use, no source.</summary>
 internal static class Undecided
 {
-    private static readonly ImmutableHashSet<string> Words = ["tba", "tbc", "tbd", "tbn", "tobeadvised", "tobeannounced", "tobeconfirmed", "tobedecided", "tobedetermined", "tobenamed", "undecided", "open"];
+    private static readonly ImmutableHashSet<string> Words =
+        ["tba", "tbc", "tbd", "tbn", "tobeadvised", "tobeannounced", "tobeconfirmed", "tobedecided", "tobedetermined", "tobenamed", "undecided", "open"];
 
     /// <summary>Complains of a cell that says so, with a fail: nothing passes by it.</summary>
     /// <param name="row">The row of the leg.</param>

@@ -42,7 +42,8 @@ internal static class Week
         var subjects = points.Concat(airways.Keys).Concat(fleet.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var checks = ChecksSheet.Read(shelf, out var checkFails);
         var notices = NoticesSheet.Read(shelf, subjects, (subject, fails) => PassOnNotice(drafts, subject, fails));
-        var winds = WindsSheet.Read(shelf, airports.Find, fixes.ToLookup(fix => fix.Ident, StringComparer.OrdinalIgnoreCase), points, (from, to, fails) => PassOnWind(drafts, from, to, fails));
+        var winds = WindsSheet.Read(shelf, airports.Find, fixes.ToLookup(fix => fix.Ident, StringComparer.OrdinalIgnoreCase), points,
+            (from, to, fails) => PassOnWind(drafts, from, to, fails));
         // What a sheet without a header row holds is missing from every leg; without winds the legs are planned in still air, which is said.
         Problem[] unread = [.. shelf.Unread.Select(one => one.Plan == WindsSheet.Plan ? one.Problem with { State = State.Caution } : one.Problem)];
         foreach (var draft in drafts)
@@ -97,7 +98,8 @@ internal static class Week
         return types;
     }
 
-    // What could not be read of an aircraft, its type, its airports or its pilots makes the leg's figures doubtful: a limit that is not known is not a limit that holds.
+    // What could not be read of an aircraft, its type, its airports or its pilots makes the leg's figures doubtful: a limit that is not known is not a limit
+    // that holds.
     private static void PassOnDoubts(LegDraft draft, Reference reference)
     {
         if (draft.Leg is not { } leg) return;
@@ -111,11 +113,13 @@ internal static class Week
     // A week of charters in which nobody flies has more likely lost its sheet of passengers.
     private static void DoubtEmptyCharters(Shelf shelf, List<LegDraft> drafts, ImmutableArray<CargoLine> cargo)
     {
-        bool IsFreight(LegKey key) => cargo.Any(line => line.Legs.Contains(key.Number) && string.Equals(line.Trip, key.Trip, StringComparison.OrdinalIgnoreCase));
+        bool IsFreight(LegKey key) => cargo.Any(line => line.Legs.Contains(key.Number)
+            && string.Equals(line.Trip, key.Trip, StringComparison.OrdinalIgnoreCase));
         var empty = drafts.Where(draft => draft.Leg is { Purpose: LegPurpose.Charter } && !IsFreight(draft.Key)).ToArray();
         if (empty.Length == 0) return;
         var where = shelf.Has(ManifestSheet.Plan) ? "Manifest holds no passenger" : "no book has a sheet Manifest";
-        var problem = shelf.Complaints.Add(empty[0].Row.Sheet.Place, State.Caution, $"{where}, so every charter is planned as empty", expected: "passengers in the sheet Manifest, or another purpose");
+        var problem = shelf.Complaints.Add(empty[0].Row.Sheet.Place, State.Caution, $"{where}, so every charter is planned as empty",
+            expected: "passengers in the sheet Manifest, or another purpose");
         foreach (var draft in empty) draft.Doubt([problem]);
     }
 
@@ -130,18 +134,23 @@ internal static class Week
     // A wind that could not be read may be the one that would decide: the legs of its time are planned without it, which is said.
     private static void PassOnWind(IEnumerable<LegDraft> drafts, Instant? from, Instant? to, IReadOnlyList<Problem> fails)
     {
-        ImmutableArray<Problem> cautions = [.. fails.Select(fail => fail with { State = State.Caution, Text = $"A row of Winds could not be read, and the leg is planned without it: {fail.Text}" })];
+        ImmutableArray<Problem> cautions = [.. fails.Select(
+            fail => fail with { State = State.Caution, Text = $"A row of Winds could not be read, and the leg is planned without it: {fail.Text}" })];
         foreach (var draft in drafts.Where(draft => draft.Leg is { } leg && !(from > leg.OffBlocks + LongLeg) && !(to < leg.OffBlocks))) draft.Doubt(cautions);
     }
 
     private static bool Touches(Leg leg, string word) =>
-        new[] { leg.From, leg.To, leg.Alternate, leg.SecondAlternate, leg.Aircraft }.Concat(leg.Route.Split(' ')).Concat(leg.BackupRoute.Split(' ')).Contains(word, StringComparer.OrdinalIgnoreCase);
+        new[] { leg.From, leg.To, leg.Alternate, leg.SecondAlternate, leg.Aircraft }.Concat(leg.Route.Split(' ')).Concat(leg.BackupRoute.Split(' '))
+            .Contains(word, StringComparer.OrdinalIgnoreCase);
 
     private static string NoLegs(ImmutableArray<RawBook> books, Shelf shelf)
     {
         var refusal = $"no book has a sheet Legs ({string.Join(", ", books.Select(book => book.Name))})";
-        if (shelf.Strays(AllSheets.Plans, AllSheets.PassedOver).FirstOrDefault(stray => stray.Plan == LegsSheet.Plan) is { } stray) return $"{refusal}; {stray.Sheet.Place} has its columns: call that sheet Legs";
+        if (shelf.Strays(AllSheets.Plans, AllSheets.PassedOver).FirstOrDefault(stray => stray.Plan == LegsSheet.Plan) is { } stray)
+            return $"{refusal}; {stray.Sheet.Place} has its columns: call that sheet Legs";
         var names = books.SelectMany(book => book.Sheets).Select(sheet => sheet.Name).ToArray();
-        return refusal + ((HeaderText.Near("legs", names) ?? names.FirstOrDefault(name => name.Contains("leg", StringComparison.OrdinalIgnoreCase))) is { } near ? $"; is it the one called {near}? Then call it Legs" : "");
+        return refusal + ((HeaderText.Near("legs", names) ?? names.FirstOrDefault(name => name.Contains("leg", StringComparison.OrdinalIgnoreCase))) is { } near
+            ? $"; is it the one called {near}? Then call it Legs"
+            : "");
     }
 }

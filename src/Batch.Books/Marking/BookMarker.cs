@@ -7,7 +7,10 @@ using Batch.Books.Units;
 
 namespace Batch.Books.Marking;
 
-/// <summary>Marks one workbook: fills and comments the offending cells, adds the sheet of findings and the computed columns; takes the marks of an earlier run off first.</summary>
+/// <summary>
+/// Marks one workbook: fills and comments the offending cells, adds the sheet of findings and the computed columns; takes the marks of an earlier run off
+/// first.
+/// </summary>
 internal sealed class BookMarker
 {
     private readonly RawBook _book;
@@ -27,7 +30,8 @@ internal sealed class BookMarker
         _styles = new StylesPart(_workbook);
         _marks = new MarkStyles(_styles);
         _sheets = book.Sheets.DistinctBy(sheet => sheet.Name, StringComparer.Ordinal).ToDictionary(sheet => sheet.Name, StringComparer.Ordinal);
-        _rows = _sheets.ToDictionary(pair => pair.Key, pair => pair.Value.Rows.DistinctBy(row => row.Number).ToDictionary(row => row.Number), StringComparer.Ordinal);
+        _rows = _sheets.ToDictionary(pair => pair.Key, pair => pair.Value.Rows.DistinctBy(row => row.Number).ToDictionary(row => row.Number),
+            StringComparer.Ordinal);
     }
 
     /// <summary>Marks a workbook.</summary>
@@ -49,7 +53,8 @@ internal sealed class BookMarker
 
         WriteFindings();
         _styles.Save();
-        if (_workbook.Package.Names.Any(name => name.StartsWith("_xmlsignatures/", StringComparison.OrdinalIgnoreCase))) _notes.Add($"{_book.Name} is signed; the marks make the signature of the checked copy void");
+        if (_workbook.Package.Names.Any(name => name.StartsWith("_xmlsignatures/", StringComparison.OrdinalIgnoreCase)))
+            _notes.Add($"{_book.Name} is signed; the marks make the signature of the checked copy void");
         return [.. _notes];
     }
 
@@ -79,7 +84,8 @@ internal sealed class BookMarker
         }
 
         // Of merged cells only the first is seen.
-        if (sheet.Merged.FirstOrDefault(area => area.Hides(at.Row, at.Column)) is { } merged) at = at with { Row = merged.FirstRow, Column = merged.FirstColumn };
+        if (sheet.Merged.FirstOrDefault(area => area.Hides(at.Row, at.Column)) is { } merged)
+            at = at with { Row = merged.FirstRow, Column = merged.FirstColumn };
         return (at, true);
     }
 
@@ -100,20 +106,24 @@ internal sealed class BookMarker
 
         foreach (var ((row, column), lines) in found)
         {
-            if (places.Rows.GetValueOrDefault(row)?.Cell(column) is null) edit.Put(row, column, _marks.Marked(_marks.Unmarked(places.StyleAt(row, column)), Worst(lines)), CellValue.Empty);
+            if (places.Rows.GetValueOrDefault(row)?.Cell(column) is null)
+                edit.Put(row, column, _marks.Marked(_marks.Unmarked(places.StyleAt(row, column)), Worst(lines)), CellValue.Empty);
         }
 
         if (header is not null && _content.HasResultColumns) ResultColumns.Write(edit, header, _styles, _marks, LegRows(sheet));
         var comments = new SheetComments(_workbook, part, edit);
         foreach (var (row, column) in comments.Replace(found.ToDictionary(pair => pair.Key, pair => CommentText.Of([.. pair.Value.Select(Say)]))))
         {
-            _notes.Add($"{sheet.Place.At(row, column)} is coloured, but its comment could not be written beside what stands there already; see the sheet of findings");
+            _notes.Add(
+                $"{sheet.Place.At(row, column)} is coloured, but its comment could not be written beside what stands there already; see the sheet of findings");
         }
 
         _workbook.Package.Put(part, text.Bytes(edit.Done()));
     }
 
-    private static HeaderMatch? LegsHeader(RawSheet sheet) => HeaderText.Plain(sheet.Name) == HeaderText.Plain(LegsSheet.Plan.Name) ? HeaderMatch.Find(sheet, LegsSheet.Plan, UnitDefaults.None, new Complaints()) : null;
+    private static HeaderMatch? LegsHeader(RawSheet sheet) => HeaderText.Plain(sheet.Name) == HeaderText.Plain(LegsSheet.Plan.Name)
+        ? HeaderMatch.Find(sheet, LegsSheet.Plan, UnitDefaults.None, new Complaints())
+        : null;
 
     private IEnumerable<(int Row, LegResult Leg)> LegRows(RawSheet sheet)
     {
@@ -134,7 +144,8 @@ internal sealed class BookMarker
 
         var taken = _workbook.Sheets.Select(sheet => sheet.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var name = AllSheets.FindingsNames.FirstOrDefault(free => !taken.Contains(free));
-        if (name is null) _notes.Add($"{_book.Name} has sheets called {string.Join(" and ", AllSheets.FindingsNames)} of its own; no sheet of findings was added");
+        if (name is null)
+            _notes.Add($"{_book.Name} has sheets called {string.Join(" and ", AllSheets.FindingsNames)} of its own; no sheet of findings was added");
         else _workbook.AddSheet(name, page);
     }
 
@@ -148,7 +159,8 @@ internal sealed class BookMarker
         const int MostWays = 2;
         var head = string.Join("  ", new[] { FindingsPage.Word(line).ToUpperInvariant(), line.Leg, line.Check }.Where(word => word.Length > 0));
         var numbers = line is { Required: { } required, Actual: { } actual }
-            ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"\nRequired {required:#,##0.##}, planned {actual:#,##0.##} {line.Unit}").TrimEnd()
+            ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"\nRequired {required:#,##0.##}, planned {actual:#,##0.##} {line.Unit}")
+                .TrimEnd()
             : "";
         var ways = line.Remedies.Length > MostWays ? "; or: see the sheet of findings" : "";
         var remedies = line.Remedies.IsEmpty ? "" : "\nWould help: " + string.Join("; or: ", line.Remedies.Take(MostWays)) + ways;

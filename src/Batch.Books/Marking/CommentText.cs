@@ -3,7 +3,9 @@ using System.Xml.Linq;
 
 namespace Batch.Books.Marking;
 
-/// <summary>The text of ours in a comment: between two lines by which it is known again, whoever has saved the book since and whatever was written around it.</summary>
+/// <summary>
+/// The text of ours in a comment: between two lines by which it is known again, whoever has saved the book since and whatever was written around it.
+/// </summary>
 internal static class CommentText
 {
     /// <summary>The line before it.</summary>
@@ -23,8 +25,10 @@ internal static class CommentText
     public static string Of(IReadOnlyList<string> findings)
     {
         var text = new StringBuilder(Begin);
-        foreach (var finding in findings.Take(Most)) text.Append('\n').Append(finding.Length <= Longest ? finding : finding[..(char.IsHighSurrogate(finding[Longest - 1]) ? Longest - 1 : Longest)] + "...");
-        if (findings.Count > Most) text.Append(System.Globalization.CultureInfo.InvariantCulture, $"\nand {findings.Count - Most} more: see the sheet of findings");
+        foreach (var finding in findings.Take(Most)) text.Append('\n')
+            .Append(finding.Length <= Longest ? finding : finding[..(char.IsHighSurrogate(finding[Longest - 1]) ? Longest - 1 : Longest)] + "...");
+        if (findings.Count > Most)
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"\nand {findings.Count - Most} more: see the sheet of findings");
         return text.Append('\n').Append(End).ToString();
     }
 

@@ -15,7 +15,10 @@ internal static class CsvWorkbook
     private const int LongestName = 31;
 
     /// <summary>Whether every sheet has a name that a workbook allows.</summary>
-    public static bool CanHold(RawBook book) => book.Sheets.All(sheet => sheet.Name.Length is > 0 and <= LongestName && sheet.Name.IndexOfAny(['[', ']', ':', '*', '?', '/', '\\']) < 0 && sheet.Name[0] != '\'' && sheet.Name[^1] != '\'');
+    public static bool CanHold(RawBook book) => book.Sheets.All(sheet => sheet.Name.Length is > 0 and <= LongestName
+        && sheet.Name.IndexOfAny(['[', ']', ':', '*', '?', '/', '\\']) < 0
+        && sheet.Name[0] != '\''
+        && sheet.Name[^1] != '\'');
 
     /// <summary>The package.</summary>
     /// <param name="book">The book; <see cref="CanHold"/> is true.</param>
@@ -35,7 +38,8 @@ internal static class CsvWorkbook
         Put("_rels/.rels", $"<Relationships xmlns=\"{PackageRelations}\"><Relationship Id=\"rId1\" Type=\"{ids}/officeDocument\" Target=\"/xl/workbook.xml\"/></Relationships>");
         Put("xl/workbook.xml", $"<workbook xmlns=\"{main}\" xmlns:r=\"{ids}\"><sheets>{sheets}</sheets></workbook>");
         Put("xl/_rels/workbook.xml.rels", $"<Relationships xmlns=\"{PackageRelations}\">{relations}</Relationships>");
-        for (var i = 1; i <= book.Sheets.Length; i++) Put($"xl/worksheets/sheet{i.ToString(CultureInfo.InvariantCulture)}.xml", $"<worksheet xmlns=\"{main}\"><sheetData>{Rows(book.Sheets[i - 1])}</sheetData></worksheet>");
+        for (var i = 1; i <= book.Sheets.Length; i++) Put($"xl/worksheets/sheet{i.ToString(CultureInfo.InvariantCulture)}.xml",
+            $"<worksheet xmlns=\"{main}\"><sheetData>{Rows(book.Sheets[i - 1])}</sheetData></worksheet>");
         return package;
 
         void Put(string name, string text) => package.Put(name, Encoding.UTF8.GetBytes(Declaration + text));
@@ -49,7 +53,8 @@ internal static class CsvWorkbook
             text.Append(CultureInfo.InvariantCulture, $"<row r=\"{row.Number}\">");
             for (var i = 0; i < row.Cells.Length; i++)
             {
-                if (!row.Cells[i].IsBlank) text.Append(CellValue.Of(row.Cells[i].Text).Xml("", CellRef.Letters(i + 1) + row.Number.ToString(CultureInfo.InvariantCulture), 0));
+                if (!row.Cells[i].IsBlank)
+                    text.Append(CellValue.Of(row.Cells[i].Text).Xml("", CellRef.Letters(i + 1) + row.Number.ToString(CultureInfo.InvariantCulture), 0));
             }
 
             text.Append("</row>");

@@ -42,8 +42,10 @@ internal sealed class FindingsPage
     {
         _find = find;
         int Format(int font, int numberFormat, int? fill, params object[] alignment) => StylesPart.FindOrAdd(styles.CellFormats, styles.Made(
-            "xf", new XAttribute("numFmtId", numberFormat), new XAttribute("fontId", font), new XAttribute("fillId", fill ?? 0), new XAttribute("borderId", 0), new XAttribute("xfId", 0),
-            new XAttribute("quotePrefix", 1), new XAttribute("applyNumberFormat", 1), new XAttribute("applyFont", 1), new XAttribute("applyFill", 1), new XAttribute("applyAlignment", 1),
+            "xf", new XAttribute("numFmtId", numberFormat), new XAttribute("fontId", font), new XAttribute("fillId", fill ?? 0), new XAttribute("borderId", 0),
+            new XAttribute("xfId", 0),
+            new XAttribute("quotePrefix", 1), new XAttribute("applyNumberFormat", 1), new XAttribute("applyFont", 1), new XAttribute("applyFill", 1),
+            new XAttribute("applyAlignment", 1),
             styles.Made("alignment", [new XAttribute("vertical", "top"), .. alignment])));
 
         var wrap = new XAttribute("wrapText", 1);
@@ -81,9 +83,11 @@ internal sealed class FindingsPage
         var last = CellRef.Letters(Columns.Length);
         var page = new StringBuilder();
         page.Append("<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n");
-        page.Append(CultureInfo.InvariantCulture, $"<worksheet xmlns=\"{Dialect.Sheets(isStrict)}\"><sheetPr><tabColor rgb=\"{MarkStyles.Red}\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>");
+        page.Append(CultureInfo.InvariantCulture,
+            $"<worksheet xmlns=\"{Dialect.Sheets(isStrict)}\"><sheetPr><tabColor rgb=\"{MarkStyles.Red}\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>");
         page.Append(CultureInfo.InvariantCulture, $"<dimension ref=\"A1:{last}{row}\"/><sheetViews><sheetView showGridLines=\"0\" workbookViewId=\"0\"><pane ySplit=\"{HeaderRow}\" topLeftCell=\"A{HeaderRow + 1}\" activePane=\"bottomLeft\" state=\"frozen\"/></sheetView></sheetViews><cols>");
-        for (var i = 0; i < Columns.Length; i++) page.Append(CultureInfo.InvariantCulture, $"<col min=\"{i + 1}\" max=\"{i + 1}\" width=\"{Columns[i].Width}\" customWidth=\"1\"/>");
+        for (var i = 0; i < Columns.Length; i++)
+            page.Append(CultureInfo.InvariantCulture, $"<col min=\"{i + 1}\" max=\"{i + 1}\" width=\"{Columns[i].Width}\" customWidth=\"1\"/>");
         page.Append("</cols><sheetData>").Append(rows).Append("</sheetData>");
         if (!content.Lines.IsEmpty) page.Append(CultureInfo.InvariantCulture, $"<autoFilter ref=\"A{HeaderRow}:{last}{row}\"/>");
         if (links.Length > 0) page.Append("<hyperlinks>").Append(links).Append("</hyperlinks>");
@@ -101,7 +105,8 @@ internal sealed class FindingsPage
 
     private void Line(StringBuilder rows, StringBuilder links, int row, CheckedLine line)
     {
-        var places = line.Cells.Append(line.LegCell).Where(cell => cell.Length > 0).Distinct(StringComparer.Ordinal).Select(cell => (Cell: cell, Found: _find(cell))).ToArray();
+        var places = line.Cells.Append(line.LegCell).Where(cell => cell.Length > 0).Distinct(StringComparer.Ordinal)
+            .Select(cell => (Cell: cell, Found: _find(cell))).ToArray();
         var linked = Array.Find(places, place => place.Found is { IsHere: true });
         var first = linked.Cell ?? (line.Cells.IsEmpty ? "" : line.Cells[0]);
         var others = line.Cells.Where(cell => cell != first);
@@ -155,7 +160,8 @@ internal sealed class FindingsPage
         rows.Append(CultureInfo.InvariantCulture, $"<row r=\"{row}\"");
         if (height > 0) rows.Append(CultureInfo.InvariantCulture, $" ht=\"{height}\" customHeight=\"1\"");
         rows.Append('>');
-        for (var i = 0; i < cells.Length; i++) rows.Append(cells[i].Value.Xml("", CellRef.Letters(i + 1) + row.ToString(CultureInfo.InvariantCulture), cells[i].Style));
+        for (var i = 0; i < cells.Length; i++)
+            rows.Append(cells[i].Value.Xml("", CellRef.Letters(i + 1) + row.ToString(CultureInfo.InvariantCulture), cells[i].Style));
         rows.Append("</row>");
     }
 
@@ -174,7 +180,8 @@ internal sealed class FindingsPage
     // A cell of this book as its link would show it; of another with the book's name.
     private string Named(string cell) => _find(cell) is { IsHere: true } found ? Shown(found.Address) : cell;
 
-    private static string Shown(CellAddress at) => at.Row == 0 ? at.Sheet : $"{at.Sheet} {CellRef.Letters(at.Column)}{at.Row.ToString(CultureInfo.InvariantCulture)}";
+    private static string Shown(CellAddress at) =>
+        at.Row == 0 ? at.Sheet : $"{at.Sheet} {CellRef.Letters(at.Column)}{at.Row.ToString(CultureInfo.InvariantCulture)}";
 
     private static string Location(CellAddress at) =>
         $"'{at.Sheet.Replace("'", "''", StringComparison.Ordinal)}'!{CellRef.Letters(Math.Max(1, at.Column))}{Math.Max(1, at.Row).ToString(CultureInfo.InvariantCulture)}";

@@ -4,8 +4,8 @@ using Batch.Books.Editing;
 namespace Batch.Books.Marking;
 
 /// <summary>
-/// The styles of marked cells. A mark changes the fill of a cell only; its named style, called <c>tripbatch fail</c> or <c>tripbatch caution</c>, keeps the fill that was
-/// there before, so that the mark can be taken off again, also after another program has saved the book and numbered its styles anew.
+/// The styles of marked cells. A mark changes the fill of a cell only; its named style, called <c>tripbatch fail</c> or <c>tripbatch caution</c>, keeps the
+/// fill that was there before, so that the mark can be taken off again, also after another program has saved the book and numbered its styles anew.
 /// </summary>
 internal sealed class MarkStyles(StylesPart styles)
 {
@@ -66,7 +66,8 @@ internal sealed class MarkStyles(StylesPart styles)
             var name = (string?)named.Attribute("name") ?? "";
             taken.Add(name);
             var at = StylesPart.Int(named, "xfId");
-            if (WithoutNumber(name) == word && styles.StyleFormats.Elements().ElementAtOrDefault(at) is { } kept && StylesPart.Int(kept, "fillId") == fill) return at;
+            if (WithoutNumber(name) == word && styles.StyleFormats.Elements().ElementAtOrDefault(at) is { } kept && StylesPart.Int(kept, "fillId") == fill)
+                return at;
         }
 
         var free = word;
@@ -108,31 +109,37 @@ internal sealed class MarkStyles(StylesPart styles)
     }
 
     // The name of a user's named style; empty for the usual one. Libraries write formats for styles that have no name: those go by number.
-    private string Name(int xfId) => xfId == 0 ? "" : NameOf(xfId) is { Length: > 0 } name ? name : Numbered + xfId.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    private string Name(int xfId) =>
+        xfId == 0 ? "" : NameOf(xfId) is { Length: > 0 } name ? name : Numbered + xfId.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
-    private string NameOf(int xfId) => (string?)styles.NamedStyles.Elements().FirstOrDefault(named => StylesPart.Int(named, "xfId") == xfId)?.Attribute("name") ?? "";
+    private string NameOf(int xfId) =>
+        (string?)styles.NamedStyles.Elements().FirstOrDefault(named => StylesPart.Int(named, "xfId") == xfId)?.Attribute("name") ?? "";
 
     private int IndexOf(string name)
     {
         if (styles.NamedStyles.Elements().FirstOrDefault(named => (string?)named.Attribute("name") == name) is { } found) return StylesPart.Int(found, "xfId");
         return name.StartsWith(Numbered, StringComparison.Ordinal)
-            && int.TryParse(name.AsSpan(Numbered.Length), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number)
+            && int.TryParse(name.AsSpan(Numbered.Length), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture,
+                out var number)
             && number < styles.StyleFormats.Elements().Count() ? number : 0;
     }
 
     private static string WithoutNumber(string name) => name.IndexOf(" #", StringComparison.Ordinal) is var at and > 0 ? name[..at] : name;
 
     private static string Looks(XElement format) => string.Join(
-        ' ', new[] { "numFmtId", "fontId", "fillId", "borderId", "xfId" }.Select(name => StylesPart.Int(format, name).ToString(System.Globalization.CultureInfo.InvariantCulture))
+        ' ', new[] { "numFmtId", "fontId", "fillId", "borderId", "xfId" }
+            .Select(name => StylesPart.Int(format, name).ToString(System.Globalization.CultureInfo.InvariantCulture))
             .Append((string?)format.Attribute("quotePrefix") is "1" or "true" ? "quoted" : "")
             .Concat(Children(format)));
 
     private static string AllWords(XElement format) => string.Join(
-        ' ', format.Attributes().Where(attribute => !attribute.IsNamespaceDeclaration && attribute.Name.LocalName != "applyFill").Select(attribute => attribute.Name + "=" + attribute.Value).Order(StringComparer.Ordinal).Concat(Children(format)));
+        ' ', format.Attributes().Where(attribute => !attribute.IsNamespaceDeclaration && attribute.Name.LocalName != "applyFill")
+            .Select(attribute => attribute.Name + "=" + attribute.Value).Order(StringComparer.Ordinal).Concat(Children(format)));
 
     private static IEnumerable<string> Children(XElement format) => format.Elements().Select(Words);
 
     // By names without prefixes: an element that is not in a document does not know the prefix of its namespace.
     private static string Words(XElement element) => string.Join(
-        ' ', element.Attributes().Where(attribute => !attribute.IsNamespaceDeclaration).Select(attribute => attribute.Name.LocalName + "=" + attribute.Value).Prepend(element.Name.LocalName).Concat(Children(element)));
+        ' ', element.Attributes().Where(attribute => !attribute.IsNamespaceDeclaration).Select(attribute => attribute.Name.LocalName + "=" + attribute.Value)
+            .Prepend(element.Name.LocalName).Concat(Children(element)));
 }

@@ -8,7 +8,8 @@ namespace Batch.Books.Marking;
 internal sealed partial class NoteShapes
 {
     private static readonly ImmutableArray<string> Spaces =
-        ["xmlns:v=\"urn:schemas-microsoft-com:vml\"", "xmlns:o=\"urn:schemas-microsoft-com:office:office\"", "xmlns:x=\"urn:schemas-microsoft-com:office:excel\""];
+        ["xmlns:v=\"urn:schemas-microsoft-com:vml\"", "xmlns:o=\"urn:schemas-microsoft-com:office:office\"",
+            "xmlns:x=\"urn:schemas-microsoft-com:office:excel\""];
 
     private readonly Encoding _encoding;
     private readonly StringBuilder _added = new();
@@ -20,7 +21,8 @@ internal sealed partial class NoteShapes
     public NoteShapes(int number)
     {
         _encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        _text = string.Create(CultureInfo.InvariantCulture, $"""<xml xmlns:v="urn:schemas-microsoft-com:vml" xmlns:o="urn:schemas-microsoft-com:office:office" xmlns:x="urn:schemas-microsoft-com:office:excel"><o:shapelayout v:ext="edit"><o:idmap v:ext="edit" data="{number}"/></o:shapelayout></xml>""");
+        _text = string.Create(CultureInfo.InvariantCulture,
+            $"""<xml xmlns:v="urn:schemas-microsoft-com:vml" xmlns:o="urn:schemas-microsoft-com:office:office" xmlns:x="urn:schemas-microsoft-com:office:excel"><o:shapelayout v:ext="edit"><o:idmap v:ext="edit" data="{number}"/></o:shapelayout></xml>""");
         First = 1024 * number;
     }
 
@@ -54,7 +56,8 @@ internal sealed partial class NoteShapes
     public void Remove(IReadOnlySet<(int Row, int Column)> cells)
     {
         if (cells.Count == 0) return;
-        _text = Shape().Replace(_text, shape => cells.Contains((Number(RowOf().Match(shape.Value)) + 1, Number(ColumnOf().Match(shape.Value)) + 1)) ? "" : shape.Value);
+        _text = Shape()
+            .Replace(_text, shape => cells.Contains((Number(RowOf().Match(shape.Value)) + 1, Number(ColumnOf().Match(shape.Value)) + 1)) ? "" : shape.Value);
     }
 
     /// <summary>Letters that stand in a line of a frame.</summary>
@@ -88,7 +91,8 @@ internal sealed partial class NoteShapes
         return [.. _encoding.GetPreamble(), .. _encoding.GetBytes(text)];
     }
 
-    private static int Number(Match match) => int.TryParse(match.Groups["n"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : -1;
+    private static int Number(Match match) =>
+        int.TryParse(match.Groups["n"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : -1;
 
     [GeneratedRegex(@"<v:shape\s.*?</v:shape>", RegexOptions.Singleline | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 5000)]
     private static partial Regex Shape();

@@ -34,10 +34,12 @@ internal static class ResultColumns
     /// <param name="legs">What is written, by row.</param>
     public static void Write(SheetEdit edit, HeaderMatch header, StylesPart styles, MarkStyles marks, IEnumerable<(int Row, LegResult Leg)> legs)
     {
-        var rows = edit.Sheet.Rows.Values.Where(row => row.Number >= header.Row).SelectMany(row => row.Cells).Where(cell => !header.Results.Contains(cell.Column));
+        var rows = edit.Sheet.Rows.Values.Where(row => row.Number >= header.Row).SelectMany(row => row.Cells)
+            .Where(cell => !header.Results.Contains(cell.Column));
         var last = rows.Select(cell => cell.Column).DefaultIfEmpty(0).Max();
         int Format(int numberFormat) => StylesPart.FindOrAdd(styles.CellFormats, styles.Made(
-            "xf", new XAttribute("numFmtId", numberFormat), new XAttribute("fontId", 0), new XAttribute("fillId", 0), new XAttribute("borderId", 0), new XAttribute("xfId", 0),
+            "xf", new XAttribute("numFmtId", numberFormat), new XAttribute("fontId", 0), new XAttribute("fillId", 0), new XAttribute("borderId", 0),
+            new XAttribute("xfId", 0),
             new XAttribute("applyNumberFormat", 1), new XAttribute("applyAlignment", 1), styles.Made("alignment", new XAttribute("horizontal", "center"))));
         var (plain, time, weight) = (Format(0), Format(styles.NumberFormat("[h]:mm")), Format(3));
         var headerStyle = marks.Unmarked(edit.Sheet.StyleAt(header.Row, header.Placed.Values.Select(placed => placed.Column).DefaultIfEmpty(1).Max()));

@@ -31,7 +31,10 @@ internal sealed class SheetComments
         _relations = Relationships.Of(workbook.Package, sheet);
         _name = _relations.Find("comments") is { } name && workbook.Package.Has(name) ? name : null;
         if (_name is not null && workbook.Package.Find(_name) is { } bytes) _document = XmlPart.Load(bytes);
-        _drawing = _relations.Find("vmlDrawing") is { } drawing && LegacyDrawing(edit.Sheet) is { } id && _relations.ById(id) is { } named && workbook.Package.Has(named) ? named : null;
+        _drawing = _relations.Find("vmlDrawing") is { } drawing
+            && LegacyDrawing(edit.Sheet) is { } id
+            && _relations.ById(id) is { } named
+            && workbook.Package.Has(named) ? named : null;
         if (_drawing is not null && workbook.Package.Find(_drawing) is { } shapes) _shapes = new NoteShapes(shapes);
     }
 
@@ -46,7 +49,8 @@ internal sealed class SheetComments
         var fails = ImmutableArray.CreateBuilder<(int Row, int Column)>();
         if (_shapes is { IsUnderstood: false }) return [.. texts.Keys.Order()];
         document ??= New();
-        var shapes = _shapes ?? (texts.Count > 0 ? new NoteShapes(_workbook.Package.Names.Count(name => name.EndsWith(".vml", StringComparison.OrdinalIgnoreCase)) + 1) : null);
+        var shapes = _shapes
+            ?? (texts.Count > 0 ? new NoteShapes(_workbook.Package.Names.Count(name => name.EndsWith(".vml", StringComparison.OrdinalIgnoreCase)) + 1) : null);
         Put(document, texts, shapes, fails);
 
         Save(document, shapes);
@@ -71,7 +75,8 @@ internal sealed class SheetComments
     }
 
     // Both go by row and column, so that one pass over what is there finds every place.
-    private void Put(XDocument document, IReadOnlyDictionary<(int Row, int Column), string> texts, NoteShapes? shapes, ImmutableArray<(int Row, int Column)>.Builder fails)
+    private void Put(XDocument document, IReadOnlyDictionary<(int Row, int Column), string> texts, NoteShapes? shapes,
+        ImmutableArray<(int Row, int Column)>.Builder fails)
     {
         var root = XmlPart.Root(document);
         var list = Named(root, "commentList");
@@ -114,7 +119,8 @@ internal sealed class SheetComments
     // A text that stands in its comment without runs would be passed over beside them.
     private static void MakeRuns(XElement text)
     {
-        foreach (var plain in text.Elements().Where(element => element.Name.LocalName == "t").ToArray()) plain.ReplaceWith(new XElement(text.Name.Namespace + "r", plain));
+        foreach (var plain in text.Elements().Where(element => element.Name.LocalName == "t").ToArray())
+            plain.ReplaceWith(new XElement(text.Name.Namespace + "r", plain));
     }
 
     private static XElement Run(XNamespace space, string text) => new(
@@ -144,7 +150,8 @@ internal sealed class SheetComments
     private XDocument New()
     {
         XNamespace space = Dialect.Sheets(_workbook.IsStrict);
-        return new XDocument(new XDeclaration("1.0", "UTF-8", "yes"), new XElement(space + "comments", new XElement(space + "authors"), new XElement(space + "commentList")));
+        return new XDocument(new XDeclaration("1.0", "UTF-8", "yes"),
+            new XElement(space + "comments", new XElement(space + "authors"), new XElement(space + "commentList")));
     }
 
     private static int AuthorId(XDocument document)
@@ -168,7 +175,9 @@ internal sealed class SheetComments
     {
         var reference = (string?)comment.Attribute("ref") ?? "";
         var column = SheetText.ColumnOf(reference);
-        return (int.TryParse(reference.AsSpan().TrimStart("ABCDEFGHIJKLMNOPQRSTUVWXYZ"), NumberStyles.None, CultureInfo.InvariantCulture, out var row) ? row : 0, column);
+        return (int.TryParse(reference.AsSpan().TrimStart("ABCDEFGHIJKLMNOPQRSTUVWXYZ"), NumberStyles.None, CultureInfo.InvariantCulture, out var row)
+            ? row
+            : 0, column);
     }
 
     private static string? LegacyDrawing(SheetText sheet)

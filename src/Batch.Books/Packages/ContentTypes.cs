@@ -13,7 +13,8 @@ internal static class ContentTypes
     public static string Of(Package package, string name)
     {
         var root = Root(package, out _);
-        return (string?)root.Elements(Space + "Override").FirstOrDefault(part => string.Equals((string?)part.Attribute("PartName"), "/" + name, StringComparison.OrdinalIgnoreCase))?.Attribute("ContentType")
+        return (string?)root.Elements(Space + "Override").FirstOrDefault(part =>
+            string.Equals((string?)part.Attribute("PartName"), "/" + name, StringComparison.OrdinalIgnoreCase))?.Attribute("ContentType")
             ?? (string?)ByEnding(root, Path.GetExtension(name).TrimStart('.'))?.Attribute("ContentType") ?? "";
     }
 
@@ -36,7 +37,8 @@ internal static class ContentTypes
     }
 
     private static XElement? ByEnding(XElement root, string ending) =>
-        root.Elements(Space + "Default").FirstOrDefault(entry => string.Equals((string?)entry.Attribute("Extension"), ending, StringComparison.OrdinalIgnoreCase));
+        root.Elements(Space + "Default")
+            .FirstOrDefault(entry => string.Equals((string?)entry.Attribute("Extension"), ending, StringComparison.OrdinalIgnoreCase));
 
     private static XElement Root(Package package, out XDocument document)
     {

@@ -54,7 +54,8 @@ internal sealed class Package
         }
         catch (InvalidDataException thrown)
         {
-            throw new BookException($"{name} cannot be unpacked ({thrown.Message.TrimEnd('.')}); open it in a spreadsheet program and save it as .xlsx", thrown);
+            throw new BookException(
+                $"{name} cannot be unpacked ({thrown.Message.TrimEnd('.')}); open it in a spreadsheet program and save it as .xlsx", thrown);
         }
 
         return package;

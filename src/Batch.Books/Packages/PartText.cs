@@ -16,10 +16,13 @@ internal sealed record PartText(string Text, Encoding Encoding)
     public static PartText Of(byte[] bytes)
     {
         var part = Decode(bytes);
-        using var reader = XmlReader.Create(new StringReader(part.Text), new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, CheckCharacters = false });
+        using var reader = XmlReader.Create(new StringReader(part.Text),
+            new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, CheckCharacters = false });
         while (reader.Read())
         {
-            if (reader.NodeType == XmlNodeType.XmlDeclaration && reader.GetAttribute("encoding") is { } named && !named.StartsWith("UTF-", StringComparison.OrdinalIgnoreCase))
+            if (reader.NodeType == XmlNodeType.XmlDeclaration
+                && reader.GetAttribute("encoding") is { } named
+                && !named.StartsWith("UTF-", StringComparison.OrdinalIgnoreCase))
                 throw new XmlException($"it is written in {named}");
         }
 

@@ -18,15 +18,19 @@ internal sealed class Relationships
     /// <param name="package">The package.</param>
     /// <param name="owner">The part; empty for the package itself.</param>
     public static Relationships Of(Package package, string owner) => new(
-        package, owner, package.Find(ListName(owner)) is { } bytes ? XmlPart.Load(bytes) : new XDocument(new XDeclaration("1.0", "UTF-8", "yes"), new XElement(Space + "Relationships")));
+        package, owner, package.Find(ListName(owner)) is { } bytes
+            ? XmlPart.Load(bytes)
+            : new XDocument(new XDeclaration("1.0", "UTF-8", "yes"), new XElement(Space + "Relationships")));
 
     /// <summary>The part that the first relationship of a type leads to; null where there is none. Types are known by their last word.</summary>
     /// <param name="lastWord">Such as <c>comments</c>.</param>
-    public string? Find(string lastWord) => All.Where(relation => Type(relation).EndsWith("/" + lastWord, StringComparison.Ordinal)).Select(Target).OfType<string>().FirstOrDefault();
+    public string? Find(string lastWord) => All.Where(relation => Type(relation).EndsWith("/" + lastWord, StringComparison.Ordinal)).Select(Target)
+        .OfType<string>().FirstOrDefault();
 
     /// <summary>The parts that the relationships of a type lead to. Types are known by their last word.</summary>
     /// <param name="lastWord">Such as <c>table</c>.</param>
-    public IEnumerable<string> FindAll(string lastWord) => All.Where(relation => Type(relation).EndsWith("/" + lastWord, StringComparison.Ordinal)).Select(Target).OfType<string>();
+    public IEnumerable<string> FindAll(string lastWord) => All.Where(relation => Type(relation).EndsWith("/" + lastWord, StringComparison.Ordinal))
+        .Select(Target).OfType<string>();
 
     /// <summary>The part that an id leads to; null where there is none.</summary>
     public string? ById(string id) => All.Where(relation => (string?)relation.Attribute("Id") == id).Select(Target).FirstOrDefault();
@@ -39,7 +43,8 @@ internal sealed class Relationships
         var taken = All.Select(relation => (string?)relation.Attribute("Id")).ToHashSet(StringComparer.Ordinal);
         var number = 1;
         while (taken.Contains(Name(number))) number++;
-        XmlPart.Root(_document).Add(new XElement(Space + "Relationship", new XAttribute("Id", Name(number)), new XAttribute("Type", type), new XAttribute("Target", "/" + target)));
+        XmlPart.Root(_document).Add(
+            new XElement(Space + "Relationship", new XAttribute("Id", Name(number)), new XAttribute("Type", type), new XAttribute("Target", "/" + target)));
         _package.Put(ListName(_owner), XmlPart.Bytes(_document));
         return Name(number);
 

@@ -37,7 +37,9 @@ internal static class XmlPart
     /// <summary>The root of a tree.</summary>
     public static XElement Root(XDocument document) => document.Root ?? throw new XmlException("it has no root element");
 
-    /// <summary>A text as a spreadsheet program takes it: characters that XML does not allow become blanks, and text that looks like an escape is escaped itself.</summary>
+    /// <summary>
+    /// A text as a spreadsheet program takes it: characters that XML does not allow become blanks, and text that looks like an escape is escaped itself.
+    /// </summary>
     /// <remarks>Source: ECMA-376 part 1, 22.9.2.19 (ST_Xstring): <c>_xHHHH_</c> stands for a character.</remarks>
     public static string Clean(string text)
     {
@@ -55,8 +57,11 @@ internal static class XmlPart
 
     /// <summary>A text to stand between tags or in an attribute of quotation marks.</summary>
     public static string Escaped(string text) =>
-        Clean(text).Replace("&", "&amp;", StringComparison.Ordinal).Replace("<", "&lt;", StringComparison.Ordinal).Replace(">", "&gt;", StringComparison.Ordinal).Replace("\"", "&quot;", StringComparison.Ordinal);
+        Clean(text).Replace("&", "&amp;", StringComparison.Ordinal).Replace("<", "&lt;", StringComparison.Ordinal)
+            .Replace(">", "&gt;", StringComparison.Ordinal).Replace("\"", "&quot;", StringComparison.Ordinal);
 
     private static bool LooksEscaped(ReadOnlySpan<char> text) =>
-        text.Length >= 7 && text[1] == 'x' && text[6] == '_' && char.IsAsciiHexDigit(text[2]) && char.IsAsciiHexDigit(text[3]) && char.IsAsciiHexDigit(text[4]) && char.IsAsciiHexDigit(text[5]);
+        text.Length >= 7 && text[1] == 'x' && text[6] == '_' && char.IsAsciiHexDigit(text[2]) && char.IsAsciiHexDigit(text[3]) && char.IsAsciiHexDigit(
+            text[4]) && char.IsAsciiHexDigit(
+            text[5]);
 }

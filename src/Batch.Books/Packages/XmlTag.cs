@@ -49,6 +49,7 @@ internal readonly record struct XmlTag(int Start, int End, int NameStart, int Na
     /// <param name="name">The attribute's name, prefix included.</param>
     public string? Value(string text, string name) => ValueRange(text, name) is not { } range ? null
         : !text[range].Contains('&', StringComparison.Ordinal) ? text[range]
-        : text[range].Replace("&lt;", "<", StringComparison.Ordinal).Replace("&gt;", ">", StringComparison.Ordinal).Replace("&quot;", "\"", StringComparison.Ordinal)
+        : text[range].Replace("&lt;", "<", StringComparison.Ordinal).Replace("&gt;", ">", StringComparison.Ordinal)
+            .Replace("&quot;", "\"", StringComparison.Ordinal)
             .Replace("&apos;", "'", StringComparison.Ordinal).Replace("&amp;", "&", StringComparison.Ordinal);
 }

@@ -1,8 +1,8 @@
 namespace Batch.Books.Packages;
 
 /// <summary>
-/// Walks the tags of a part with their places, so that a change can be put into the text and every other character of the part stays what it was. The text must be
-/// well-formed: <see cref="PartText.Of"/> has seen to it with the library's reader.
+/// Walks the tags of a part with their places, so that a change can be put into the text and every other character of the part stays what it was. The text must
+/// be well-formed: <see cref="PartText.Of"/> has seen to it with the library's reader.
 /// </summary>
 internal static class XmlTags
 {

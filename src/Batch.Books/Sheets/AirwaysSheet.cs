@@ -12,11 +12,14 @@ internal static class AirwaysSheet
     public static readonly SheetPlan Plan = new("Airways", "operator", "Airways: their fixes in sequence, with what holds from each fix to the next.");
 
     private static readonly Column<string> Name = Plan.Add(ColumnKinds.Ident("Airway", nameof(Airway.Name), "Name of the airway.", ColumnKinds.Starred));
-    private static readonly Column<double> Sequence = Plan.Add(ColumnKinds.Of("Sequence", "Sequence", "Place in the airway, rising.", ColumnKinds.Starred, ["Seq"], null, Cells.QuantityReading.Plain));
+    private static readonly Column<double> Sequence =
+        Plan.Add(ColumnKinds.Of("Sequence", "Sequence", "Place in the airway, rising.", ColumnKinds.Starred, ["Seq"], null, Cells.QuantityReading.Plain));
     private static readonly Column<string> Fix = Plan.Add(ColumnKinds.Ident("Fix", nameof(AirwayPoint.Fix), "Ident of the fix.", ColumnKinds.Starred));
-    private static readonly Column<double> Minimum = Plan.Add(ColumnKinds.NotNegative(Quantity.Altitude, "Minimum altitude", nameof(AirwayPoint.MinimumAltitude), "Minimum altitude from this fix to the next.", false, "MEA"));
+    private static readonly Column<double> Minimum = Plan.Add(ColumnKinds.NotNegative(Quantity.Altitude, "Minimum altitude",
+        nameof(AirwayPoint.MinimumAltitude), "Minimum altitude from this fix to the next.", false, "MEA"));
     private static readonly Column<AirwayDirection> Direction = Plan.Add(ColumnKinds.Word(
-        "Direction", nameof(AirwayPoint.Direction), "Direction allowed from this fix to the next.", [("both", AirwayDirection.Both), ("forward", AirwayDirection.Forward), ("backward", AirwayDirection.Backward)]));
+        "Direction", nameof(AirwayPoint.Direction), "Direction allowed from this fix to the next.",
+        [("both", AirwayDirection.Both), ("forward", AirwayDirection.Forward), ("backward", AirwayDirection.Backward)]));
 
     /// <summary>The airways by name.</summary>
     /// <param name="shelf">All books.</param>
@@ -33,14 +36,17 @@ internal static class AirwaysSheet
             if (fix.Length > 0 && !points.Contains(fix))
             {
                 var near = Likely.Words(fix, points);
-                row.Fail(Fix, $"{fix} is not in Fixes or Airports" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "an ident of Fixes or Airports");
+                row.Fail(Fix, $"{fix} is not in Fixes or Airports" + Likely.Question(near),
+                    near.Length > 0 ? string.Join(", ", near) : "an ident of Fixes or Airports");
             }
 
             if (row.IsLost) continue;
             if (!airways.TryGetValue(name, out var fixes)) airways.Add(name, fixes = []);
-            if (!fixes.TryAdd(sequence, point)) row.Fail(Sequence, $"the sequence number stands twice in {name}; this row is not used", "one row for each number");
+            if (!fixes.TryAdd(sequence, point))
+                row.Fail(Sequence, $"the sequence number stands twice in {name}; this row is not used", "one row for each number");
         }
 
-        return airways.ToImmutableSortedDictionary(pair => pair.Key, pair => new Airway { Name = pair.Key, Points = [.. pair.Value.Values] }, StringComparer.OrdinalIgnoreCase);
+        return airways.ToImmutableSortedDictionary(pair => pair.Key, pair => new Airway { Name = pair.Key, Points = [.. pair.Value.Values] },
+            StringComparer.OrdinalIgnoreCase);
     }
 }

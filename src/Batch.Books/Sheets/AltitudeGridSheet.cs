@@ -10,10 +10,14 @@ internal static class AltitudeGridSheet
     /// <summary>The declared columns.</summary>
     public static readonly SheetPlan Plan = new("AltitudeGrid", "operator", "Safe altitudes off the airways, by squares of latitude and longitude.");
 
-    private static readonly Column<double> South = Plan.Add(ColumnKinds.Latitude("South", nameof(SafeAltitudeCell.SouthDeg), "Southern edge.", ColumnKinds.Starred));
-    private static readonly Column<double> West = Plan.Add(ColumnKinds.Longitude("West", nameof(SafeAltitudeCell.WestDeg), "Western edge.", ColumnKinds.Starred));
-    private static readonly Column<double> Size = Plan.Add(ColumnKinds.AboveZero(Quantity.Angle, "Size", nameof(SafeAltitudeCell.SizeDeg), "Side of the square.", ColumnKinds.Starred));
-    private static readonly Column<double> Minimum = Plan.Add(ColumnKinds.NotNegative(Quantity.Altitude, "Minimum altitude", nameof(SafeAltitudeCell.MinimumAltitude), "Safe altitude inside.", ColumnKinds.Starred));
+    private static readonly Column<double> South =
+        Plan.Add(ColumnKinds.Latitude("South", nameof(SafeAltitudeCell.SouthDeg), "Southern edge.", ColumnKinds.Starred));
+    private static readonly Column<double> West =
+        Plan.Add(ColumnKinds.Longitude("West", nameof(SafeAltitudeCell.WestDeg), "Western edge.", ColumnKinds.Starred));
+    private static readonly Column<double> Size =
+        Plan.Add(ColumnKinds.AboveZero(Quantity.Angle, "Size", nameof(SafeAltitudeCell.SizeDeg), "Side of the square.", ColumnKinds.Starred));
+    private static readonly Column<double> Minimum = Plan.Add(
+        ColumnKinds.NotNegative(Quantity.Altitude, "Minimum altitude", nameof(SafeAltitudeCell.MinimumAltitude), "Safe altitude inside.", ColumnKinds.Starred));
 
     /// <summary>The squares in book order.</summary>
     public static ImmutableArray<SafeAltitudeCell> Read(Shelf shelf)

@@ -12,8 +12,10 @@ internal static class ChecksSheet
     private static readonly Column<string> Check = Plan.Add(ColumnKinds.Ident("Check", nameof(CheckSetting.Check), "Check id.", ColumnKinds.Starred));
     private static readonly Column<bool> On = Plan.Add(ColumnKinds.YesNo("On", nameof(CheckSetting.On), "Whether the check is on."));
     private static readonly Column<State> StateColumn = Plan.Add(ColumnKinds.Word(
-        "State", nameof(CheckSetting.State), "State given to a finding of this check.", [("fail", State.Fail), ("caution", State.Caution), ("note", State.Note)]));
-    private static readonly Column<string> Value = Plan.Add(ColumnKinds.Text("Value", nameof(CheckSetting.Value), "The operator's limit, in the check's own unit."));
+        "State", nameof(CheckSetting.State), "State given to a finding of this check.",
+        [("fail", State.Fail), ("caution", State.Caution), ("note", State.Note)]));
+    private static readonly Column<string> Value =
+        Plan.Add(ColumnKinds.Text("Value", nameof(CheckSetting.Value), "The operator's limit, in the check's own unit."));
     private static readonly Column<string> Reason = Plan.Add(ColumnKinds.Text("Reason", nameof(CheckSetting.Reason), "Why it is set so."));
 
     /// <summary>The settings in book order.</summary>

@@ -12,31 +12,45 @@ internal static class CrewSheet
     /// <summary>The declared columns.</summary>
     public static readonly SheetPlan Plan = new("Crew", "operator", "Pilots: what they may fly and until when their checks hold.");
 
-    private static readonly Column<string> Code = Plan.Add(ColumnKinds.Ident("Code", nameof(CrewMember.Code), "Short code by which the legs refer to the pilot.", ColumnKinds.Starred));
+    private static readonly Column<string> Code =
+        Plan.Add(ColumnKinds.Ident("Code", nameof(CrewMember.Code), "Short code by which the legs refer to the pilot.", ColumnKinds.Starred));
     private static readonly Column<string> Name = Plan.Add(ColumnKinds.Text("Name", nameof(CrewMember.Name), "Full name.", ColumnKinds.Starred));
     private static readonly Column<string> Mail = Plan.Add(ColumnKinds.Text("Mail", nameof(CrewMember.Mail), "Mail address.", false, "Email", "E-mail"));
-    private static readonly Column<double> Weight = Plan.Add(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(CrewMember.Weight), "Weight with flight bag."));
+    private static readonly Column<double> Weight =
+        Plan.Add(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(CrewMember.Weight), "Weight with flight bag."));
     private static readonly Column<string> Base = Plan.Add(ColumnKinds.Ident("Base", nameof(CrewMember.Base), "Ident of the home base.", false, "Home base"));
-    private static readonly Column<ImmutableArray<string>> Types = Plan.Add(ColumnKinds.List("Types", nameof(CrewMember.Types), "Types the pilot is qualified on, with commas."));
-    private static readonly Column<(bool Captain, bool Second)> Seats = Plan.Add(ColumnKinds.Of("Seats", nameof(CrewMember.MayCommand), "Seats the pilot may take: captain, second pilot, or both with a comma.", false, ["Seat"], null, (cell, _) => SeatsOf(cell)));
+    private static readonly Column<ImmutableArray<string>> Types =
+        Plan.Add(ColumnKinds.List("Types", nameof(CrewMember.Types), "Types the pilot is qualified on, with commas."));
+    private static readonly Column<(bool Captain, bool Second)> Seats = Plan.Add(ColumnKinds.Of("Seats", nameof(CrewMember.MayCommand),
+        "Seats the pilot may take: captain, second pilot, or both with a comma.", false, ["Seat"], null, (cell, _) => SeatsOf(cell)));
     private static readonly Column<LocalDate> Medical = Until("Medical", nameof(CrewMember.MedicalUntil), "Last day of the medical certificate.");
     private static readonly Column<LocalDate> Competency = Until("Competency", nameof(CrewMember.CompetencyUntil), "Last day of the competency check.");
-    private static readonly Column<LocalDate> Instrument = Until("Instrument check", nameof(CrewMember.InstrumentUntil), "Last day of the instrument proficiency check.", "Instrument", "Instrument until");
+    private static readonly Column<LocalDate> Instrument =
+        Until("Instrument check", nameof(CrewMember.InstrumentUntil), "Last day of the instrument proficiency check.", "Instrument", "Instrument until");
     private static readonly Column<LocalDate> Line = Until("Line check", nameof(CrewMember.LineCheckUntil), "Last day of the line check.", "Line");
     private static readonly Column<double> Hours = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Hours", nameof(CrewMember.Hours), "Total flight hours."));
-    private static readonly Column<double> HoursInType = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Hours in type", nameof(CrewMember.HoursInType), "Flight hours in type."));
+    private static readonly Column<double> HoursInType =
+        Plan.Add(ColumnKinds.Span(Quantity.Hours, "Hours in type", nameof(CrewMember.HoursInType), "Flight hours in type."));
     private static readonly Column<string> Certificate = Plan.Add(ColumnKinds.Word(
         "Certificate",
         nameof(CrewMember.Certificate),
         "Best pilot certificate.",
-        [("airline transport", "airline transport"), ("commercial", "commercial"), ("private", "private"), ("ATP", "airline transport"), ("ATPL", "airline transport"), ("CPL", "commercial"), ("PPL", "private")]));
-    private static readonly Column<bool> InstrumentRating = Plan.Add(ColumnKinds.YesNo("Instrument rating", nameof(CrewMember.InstrumentRating), "Whether the pilot holds an instrument rating."));
-    private static readonly Column<double> CrossCountryHours = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Cross-country hours", nameof(CrewMember.CrossCountryHours), "Cross-country flight hours."));
-    private static readonly Column<double> NightHours = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Night hours", nameof(CrewMember.NightHours), "Night flight hours."));
-    private static readonly Column<double> InstrumentHours = Plan.Add(ColumnKinds.Span(Quantity.Hours, "Instrument hours", nameof(CrewMember.InstrumentHours), "Instrument hours, actual and simulated."));
-    private static readonly Column<int> RecentApproaches = Plan.Add(ColumnKinds.Whole("Approaches in 6 months", nameof(CrewMember.RecentApproaches), "Instrument approaches within the last six calendar months.", 0, 9999));
-    private static readonly Column<LocalDate> ThirdLanding = Plan.Add(ColumnKinds.Date("Third last landing", nameof(CrewMember.ThirdLastLanding), "Date of the third last landing."));
-    private static readonly Column<LocalDate> ThirdNightLanding = Plan.Add(ColumnKinds.Date("Third last night landing", nameof(CrewMember.ThirdLastNightLanding), "Date of the third last landing at night."));
+        [("airline transport", "airline transport"), ("commercial", "commercial"), ("private", "private"), ("ATP", "airline transport"),
+            ("ATPL", "airline transport"), ("CPL", "commercial"), ("PPL", "private")]));
+    private static readonly Column<bool> InstrumentRating =
+        Plan.Add(ColumnKinds.YesNo("Instrument rating", nameof(CrewMember.InstrumentRating), "Whether the pilot holds an instrument rating."));
+    private static readonly Column<double> CrossCountryHours =
+        Plan.Add(ColumnKinds.Span(Quantity.Hours, "Cross-country hours", nameof(CrewMember.CrossCountryHours), "Cross-country flight hours."));
+    private static readonly Column<double> NightHours =
+        Plan.Add(ColumnKinds.Span(Quantity.Hours, "Night hours", nameof(CrewMember.NightHours), "Night flight hours."));
+    private static readonly Column<double> InstrumentHours =
+        Plan.Add(ColumnKinds.Span(Quantity.Hours, "Instrument hours", nameof(CrewMember.InstrumentHours), "Instrument hours, actual and simulated."));
+    private static readonly Column<int> RecentApproaches = Plan.Add(ColumnKinds.Whole("Approaches in 6 months", nameof(CrewMember.RecentApproaches),
+        "Instrument approaches within the last six calendar months.", 0, 9999));
+    private static readonly Column<LocalDate> ThirdLanding =
+        Plan.Add(ColumnKinds.Date("Third last landing", nameof(CrewMember.ThirdLastLanding), "Date of the third last landing."));
+    private static readonly Column<LocalDate> ThirdNightLanding =
+        Plan.Add(ColumnKinds.Date("Third last night landing", nameof(CrewMember.ThirdLastNightLanding), "Date of the third last landing at night."));
 
     /// <summary>Reads the pilots.</summary>
     public static Register<CrewMember> Read(Shelf shelf, Register<AircraftType> types, Register<Airport> airports)

@@ -13,11 +13,16 @@ internal static class EnvelopeSheet
 
     private static readonly Column<string> Type = Plan.Add(ColumnKinds.Text("Type", "Type", "Type as in Types.", ColumnKinds.Starred));
     private static readonly Column<EnvelopeCase> Case = Plan.Add(ColumnKinds.Word(
-        "Case", nameof(Envelope.Case), "The condition it holds for.", [("takeoff", EnvelopeCase.Takeoff), ("landing", EnvelopeCase.Landing), ("zero fuel", EnvelopeCase.ZeroFuel)], ColumnKinds.Starred));
-    private static readonly Column<double> Weight = Plan.Add(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(EnvelopePoint.Weight), "Weight at this vertex.", ColumnKinds.Starred));
-    private static readonly Column<double> Arm = Plan.Add(ColumnKinds.Number(Quantity.Arm, "Arm", nameof(EnvelopePoint.Arm), "Centre of gravity at this vertex, aft of the datum.", ColumnKinds.Starred));
+        "Case", nameof(Envelope.Case), "The condition it holds for.",
+        [("takeoff", EnvelopeCase.Takeoff), ("landing", EnvelopeCase.Landing), ("zero fuel", EnvelopeCase.ZeroFuel)], ColumnKinds.Starred));
+    private static readonly Column<double> Weight =
+        Plan.Add(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(EnvelopePoint.Weight), "Weight at this vertex.", ColumnKinds.Starred));
+    private static readonly Column<double> Arm = Plan.Add(
+        ColumnKinds.Number(Quantity.Arm, "Arm", nameof(EnvelopePoint.Arm), "Centre of gravity at this vertex, aft of the datum.", ColumnKinds.Starred));
 
-    /// <summary>The envelopes of each type. A vertex that could not be read costs its envelope: one without it would allow or forbid what the book does not.</summary>
+    /// <summary>
+    /// The envelopes of each type. A vertex that could not be read costs its envelope: one without it would allow or forbid what the book does not.
+    /// </summary>
     public static ILookup<string, Envelope> Read(Shelf shelf, Register<AircraftType> types)
     {
         var groups = new Dictionary<(string Type, EnvelopeCase Case), List<(Row Row, EnvelopePoint Point)>>();
@@ -49,7 +54,8 @@ internal static class EnvelopeSheet
             var origin = points[0].Row;
             if (Fault([.. points.Select(pair => pair.Point)]) is { } fault)
             {
-                types.Doubt(type, [origin.ComplainOfRow(State.Fail, $"the {Words(envelopeCase)} envelope of {origin.Raw(Type).Text} that begins here {fault}", "at least three vertices in order around the polygon")]);
+                types.Doubt(type, [origin.ComplainOfRow(State.Fail, $"the {Words(envelopeCase)} envelope of {origin.Raw(Type).Text} that begins here {fault}",
+                    "at least three vertices in order around the polygon")]);
                 continue;
             }
 

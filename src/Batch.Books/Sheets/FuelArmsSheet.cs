@@ -12,8 +12,10 @@ internal static class FuelArmsSheet
     public static readonly SheetPlan Plan = new("FuelArms", "operator", "Moment or arm of the fuel against its weight, for each type.");
 
     private static readonly Column<string> Type = Plan.Add(ColumnKinds.Text("Type", "Type", "Type as in Types.", ColumnKinds.Starred));
-    private static readonly Column<FuelAmount> Fuel = Plan.Add(ColumnKinds.Fuel("Fuel", nameof(FuelMoment.Fuel), "Usable fuel in the tanks.", ColumnKinds.Starred, "Usable fuel"));
-    private static readonly Column<double> Moment = Plan.Add(ColumnKinds.Number(Quantity.Moment, "Moment", nameof(FuelMoment.Moment), "Moment of that fuel; this or the arm."));
+    private static readonly Column<FuelAmount> Fuel =
+        Plan.Add(ColumnKinds.Fuel("Fuel", nameof(FuelMoment.Fuel), "Usable fuel in the tanks.", ColumnKinds.Starred, "Usable fuel"));
+    private static readonly Column<double> Moment =
+        Plan.Add(ColumnKinds.Number(Quantity.Moment, "Moment", nameof(FuelMoment.Moment), "Moment of that fuel; this or the arm."));
     private static readonly Column<double> Arm = Plan.Add(ColumnKinds.Number(Quantity.Arm, "Arm", "Arm", "Arm of that fuel; this or the moment."));
 
     /// <summary>The curve of each type, rising in fuel.</summary>
@@ -28,7 +30,8 @@ internal static class FuelArmsSheet
             var fuel = row.NeededFuel(Fuel, type, known?.FuelDensity);
             var moment = row.Optional(Moment);
             var arm = row.Optional(Arm);
-            if (moment is null && arm is null && row.Raw(Moment).IsBlank && row.Raw(Arm).IsBlank) row.ComplainOfRow(State.Fail, "neither Moment nor Arm is given", "a moment or an arm");
+            if (moment is null && arm is null && row.Raw(Moment).IsBlank && row.Raw(Arm).IsBlank)
+                row.ComplainOfRow(State.Fail, "neither Moment nor Arm is given", "a moment or an arm");
             if (!row.IsLost && known is not null && (moment ?? (arm * fuel)) is { } value)
             {
                 if (seen.Add((type.ToUpperInvariant(), fuel))) points.Add((type, new FuelMoment(new Pounds(fuel), new PoundInches(value))));

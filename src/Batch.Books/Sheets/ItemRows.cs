@@ -105,7 +105,8 @@ internal sealed class ItemRows(Dictionary<string, Column> known)
 
         var reading = item.Read(cell, new CellSetting(unit, row.Sheet.DecimalComma));
         value = reading.Value;
-        if (reading.Complaint.Length > 0) row.Complain(reading.IsGood ? State.Caution : State.Fail, valueColumn, $"{item.Name} {reading.Complaint}", reading.Expected);
+        if (reading.Complaint.Length > 0)
+            row.Complain(reading.IsGood ? State.Caution : State.Fail, valueColumn, $"{item.Name} {reading.Complaint}", reading.Expected);
         return reading.IsGood;
     }
 }

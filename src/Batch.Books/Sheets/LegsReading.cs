@@ -29,5 +29,6 @@ internal static class LegsReading
 
     private static Reading<LegSelection> Bad => Reading<LegSelection>.Bad("is not a choice of legs", "all, 1, 1-3 or 1,3");
 
-    private static bool Number(string text, out int number) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out number) && number is >= 1 and <= 9999;
+    private static bool Number(string text, out int number) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out number) && number is >= 1 and <= 9999;
 }

@@ -14,34 +14,60 @@ internal static class LegsSheet
     /// <summary>The declared columns.</summary>
     public static readonly SheetPlan Plan = new("Legs", "week", "The week's legs, one a row.");
 
-    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Name("Trip", nameof(LegKey.Trip), "Name of the trip.", ColumnKinds.Starred, "Trip number", "Trip no"));
-    private static readonly Column<int> Number = Plan.Add(ColumnKinds.Whole("Leg", nameof(LegKey.Number), "Number of the leg in its trip, from 1.", 1, 9999, ColumnKinds.Starred, "Leg number", "Leg no"));
-    private static readonly Column<LocalDate> Date = Plan.Add(ColumnKinds.Date("Date", "Date", "Date of off blocks, at the departure airport (UTC where the time is UTC).", ColumnKinds.Starred));
-    private static readonly Column<WrittenTime> OffBlocks = Plan.Add(ColumnKinds.Clock("Off blocks", nameof(Leg.OffBlocks), "Off blocks, local to the departure airport unless marked Z.", ColumnKinds.Starred, "Off block", "Off-block time", "Departure time", "ETD", "STD"));
-    private static readonly Column<string> AircraftColumn = Plan.Add(ColumnKinds.Ident("Aircraft", nameof(Leg.Aircraft), "Registration as in Aircraft.", ColumnKinds.Starred, "Registration", "Tail", "Tail number", "A/C", "Reg"));
-    private static readonly Column<string> From = Plan.Add(ColumnKinds.Ident("From", nameof(Leg.From), "Ident of the departure airport.", ColumnKinds.Starred, "Departure", "Dep", "ADEP", "Origin"));
-    private static readonly Column<string> To = Plan.Add(ColumnKinds.Ident("To", nameof(Leg.To), "Ident of the destination.", ColumnKinds.Starred, "Destination", "Dest", "ADES", "Arrival", "Arr"));
-    private static readonly Column<string> Alternate = Plan.Add(ColumnKinds.Ident("Alternate", nameof(Leg.Alternate), "Ident of the alternate.", false, "Alternate 1", "Altn", "Altn 1"));
-    private static readonly Column<string> SecondAlternate = Plan.Add(ColumnKinds.Ident("Second alternate", nameof(Leg.SecondAlternate), "Ident of the second alternate.", false, "Alternate 2", "Altn 2"));
+    private static readonly Column<string> Trip =
+        Plan.Add(ColumnKinds.Name("Trip", nameof(LegKey.Trip), "Name of the trip.", ColumnKinds.Starred, "Trip number", "Trip no"));
+    private static readonly Column<int> Number = Plan.Add(
+        ColumnKinds.Whole("Leg", nameof(LegKey.Number), "Number of the leg in its trip, from 1.", 1, 9999, ColumnKinds.Starred, "Leg number", "Leg no"));
+    private static readonly Column<LocalDate> Date =
+        Plan.Add(ColumnKinds.Date("Date", "Date", "Date of off blocks, at the departure airport (UTC where the time is UTC).", ColumnKinds.Starred));
+    private static readonly Column<WrittenTime> OffBlocks = Plan.Add(ColumnKinds.Clock("Off blocks", nameof(Leg.OffBlocks),
+        "Off blocks, local to the departure airport unless marked Z.", ColumnKinds.Starred, "Off block", "Off-block time", "Departure time", "ETD", "STD"));
+    private static readonly Column<string> AircraftColumn = Plan.Add(ColumnKinds.Ident("Aircraft", nameof(Leg.Aircraft), "Registration as in Aircraft.",
+        ColumnKinds.Starred, "Registration", "Tail", "Tail number", "A/C", "Reg"));
+    private static readonly Column<string> From =
+        Plan.Add(ColumnKinds.Ident("From", nameof(Leg.From), "Ident of the departure airport.", ColumnKinds.Starred, "Departure", "Dep", "ADEP", "Origin"));
+    private static readonly Column<string> To =
+        Plan.Add(ColumnKinds.Ident("To", nameof(Leg.To), "Ident of the destination.", ColumnKinds.Starred, "Destination", "Dest", "ADES", "Arrival", "Arr"));
+    private static readonly Column<string> Alternate =
+        Plan.Add(ColumnKinds.Ident("Alternate", nameof(Leg.Alternate), "Ident of the alternate.", false, "Alternate 1", "Altn", "Altn 1"));
+    private static readonly Column<string> SecondAlternate =
+        Plan.Add(ColumnKinds.Ident("Second alternate", nameof(Leg.SecondAlternate), "Ident of the second alternate.", false, "Alternate 2", "Altn 2"));
     private static readonly Column<string> Route = Plan.Add(ColumnKinds.Text("Route", nameof(Leg.Route), "Route between the airports; empty for direct."));
     private static readonly Column<string> BackupRoute = Plan.Add(ColumnKinds.Text("Backup route", nameof(Leg.BackupRoute), "Another route to have ready."));
-    private static readonly Column<WrittenLevel> Level = Plan.Add(ColumnKinds.Bare("Level", nameof(Leg.Level), "Cruise level: feet, FL160, or auto; empty for auto.", ["Cruise level", "Altitude", "FL"], Quantity.Altitude, WrittenLevel.Read));
-    private static readonly Column<string> Setting = Plan.Add(ColumnKinds.Text("Setting", nameof(Leg.Setting), "Cruise setting as in Cruise, or auto.", false, "Cruise setting", "Power setting"));
-    private static readonly Column<FlightRules> Rules = Plan.Add(ColumnKinds.Word("Rules", nameof(Leg.Rules), "IFR or VFR.", [("IFR", FlightRules.Ifr), ("VFR", FlightRules.Vfr), ("I", FlightRules.Ifr), ("V", FlightRules.Vfr)], false, "Flight rules", "IFR/VFR"));
-    private static readonly Column<LegPurpose> Purpose = Plan.Add(ColumnKinds.Word("Purpose", nameof(Leg.Purpose), "Why it is flown.", [("charter", LegPurpose.Charter), ("ferry", LegPurpose.Ferry), ("training", LegPurpose.Training), ("positioning", LegPurpose.Ferry)]));
-    private static readonly Column<string> Captain = Plan.Add(ColumnKinds.Ident("Captain", nameof(Leg.Captain), "Code of the captain.", ColumnKinds.Starred, "PIC", "Capt"));
-    private static readonly Column<string> SecondPilot = Plan.Add(ColumnKinds.Ident("Second pilot", nameof(Leg.SecondPilot), "Code of the second pilot; empty where the captain flies alone.", false, "SIC", "Copilot", "First officer", "F/O"));
-    private static readonly Column<WrittenFuelPlan> FuelPlanColumn = Plan.Add(ColumnKinds.Bare("Fuel plan", nameof(Leg.FuelPlan), "minimum, minimum+200, full, carry, or an amount; empty for minimum.", [], Quantity.Fuel, WrittenFuelPlan.Read));
-    private static readonly Column<FuelAmount> FuelAboard = Plan.Add(ColumnKinds.Fuel("Fuel aboard", nameof(Leg.FuelAboard), "Fuel aboard before fuelling, on the first leg of an aircraft in the week.", false, "Fuel on board"));
-    private static readonly Column<double> Taxi = Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Taxi", nameof(Leg.Taxi), "Time from off blocks to takeoff.", false, "Taxi time", "Taxi out"));
-    private static readonly Column<string> DepartureRunway = Plan.Add(ColumnKinds.Runway("Departure runway", nameof(Leg.DepartureRunway), "Departure runway; empty for the best into the wind."));
-    private static readonly Column<string> ArrivalRunway = Plan.Add(ColumnKinds.Runway("Arrival runway", nameof(Leg.ArrivalRunway), "Arrival runway; empty for the best into the wind."));
-    private static readonly Column<string> TakeoffAlternate = Plan.Add(ColumnKinds.Ident("Takeoff alternate", nameof(Leg.TakeoffAlternate), "Ident of the alternate after takeoff where the departure is below its landing minima."));
-    private static readonly Column<string> FlightPlanColumn = Plan.Add(ColumnKinds.Word("Flight plan", nameof(Leg.FlightPlan), "How the flight is followed: a flight plan is filed, the company locates it, or none.", [("filed", "filed"), ("company", "company"), ("none", "none"), ("yes", "filed"), ("no", "none")]));
-    private static readonly Column<Instant> ManifestSent = Plan.Add(ColumnKinds.Start("Manifest sent", nameof(Leg.ManifestSent), "When the passenger manifest is sent to the border authority, UTC."));
-    private static readonly Column<Instant> CrewManifestSent = Plan.Add(ColumnKinds.Start("Crew manifest sent", nameof(Leg.CrewManifestSent), "When the crew manifest is sent to the border authority, UTC."));
+    private static readonly Column<WrittenLevel> Level = Plan.Add(ColumnKinds.Bare("Level", nameof(Leg.Level),
+        "Cruise level: feet, FL160, or auto; empty for auto.", ["Cruise level", "Altitude", "FL"], Quantity.Altitude, WrittenLevel.Read));
+    private static readonly Column<string> Setting =
+        Plan.Add(ColumnKinds.Text("Setting", nameof(Leg.Setting), "Cruise setting as in Cruise, or auto.", false, "Cruise setting", "Power setting"));
+    private static readonly Column<FlightRules> Rules = Plan.Add(ColumnKinds.Word("Rules", nameof(Leg.Rules), "IFR or VFR.",
+        [("IFR", FlightRules.Ifr), ("VFR", FlightRules.Vfr), ("I", FlightRules.Ifr), ("V", FlightRules.Vfr)], false, "Flight rules", "IFR/VFR"));
+    private static readonly Column<LegPurpose> Purpose = Plan.Add(ColumnKinds.Word("Purpose", nameof(Leg.Purpose), "Why it is flown.",
+        [("charter", LegPurpose.Charter), ("ferry", LegPurpose.Ferry), ("training", LegPurpose.Training), ("positioning", LegPurpose.Ferry)]));
+    private static readonly Column<string> Captain =
+        Plan.Add(ColumnKinds.Ident("Captain", nameof(Leg.Captain), "Code of the captain.", ColumnKinds.Starred, "PIC", "Capt"));
+    private static readonly Column<string> SecondPilot = Plan.Add(ColumnKinds.Ident("Second pilot", nameof(Leg.SecondPilot),
+        "Code of the second pilot; empty where the captain flies alone.", false, "SIC", "Copilot", "First officer", "F/O"));
+    private static readonly Column<WrittenFuelPlan> FuelPlanColumn = Plan.Add(ColumnKinds.Bare("Fuel plan", nameof(Leg.FuelPlan),
+        "minimum, minimum+200, full, carry, or an amount; empty for minimum.", [], Quantity.Fuel, WrittenFuelPlan.Read));
+    private static readonly Column<FuelAmount> FuelAboard = Plan.Add(ColumnKinds.Fuel("Fuel aboard", nameof(Leg.FuelAboard),
+        "Fuel aboard before fuelling, on the first leg of an aircraft in the week.", false, "Fuel on board"));
+    private static readonly Column<double> Taxi =
+        Plan.Add(ColumnKinds.Span(Quantity.Minutes, "Taxi", nameof(Leg.Taxi), "Time from off blocks to takeoff.", false, "Taxi time", "Taxi out"));
+    private static readonly Column<string> DepartureRunway =
+        Plan.Add(ColumnKinds.Runway("Departure runway", nameof(Leg.DepartureRunway), "Departure runway; empty for the best into the wind."));
+    private static readonly Column<string> ArrivalRunway =
+        Plan.Add(ColumnKinds.Runway("Arrival runway", nameof(Leg.ArrivalRunway), "Arrival runway; empty for the best into the wind."));
+    private static readonly Column<string> TakeoffAlternate = Plan.Add(ColumnKinds.Ident("Takeoff alternate", nameof(Leg.TakeoffAlternate),
+        "Ident of the alternate after takeoff where the departure is below its landing minima."));
+    private static readonly Column<string> FlightPlanColumn = Plan.Add(ColumnKinds.Word("Flight plan", nameof(Leg.FlightPlan),
+        "How the flight is followed: a flight plan is filed, the company locates it, or none.",
+        [("filed", "filed"), ("company", "company"), ("none", "none"), ("yes", "filed"), ("no", "none")]));
+    private static readonly Column<Instant> ManifestSent =
+        Plan.Add(ColumnKinds.Start("Manifest sent", nameof(Leg.ManifestSent), "When the passenger manifest is sent to the border authority, UTC."));
+    private static readonly Column<Instant> CrewManifestSent =
+        Plan.Add(ColumnKinds.Start("Crew manifest sent", nameof(Leg.CrewManifestSent), "When the crew manifest is sent to the border authority, UTC."));
     private static readonly Column<string> Remarks = Plan.Add(ColumnKinds.Text("Remarks", nameof(Leg.Remarks), "Remarks."));
-    private static readonly Column<string> Override = Plan.Add(ColumnKinds.Text("Override", nameof(Leg.Override), "Why the leg is flown and mailed although a check fails, and who decided it; printed in mail and register."));
+    private static readonly Column<string> Override = Plan.Add(ColumnKinds.Text("Override", nameof(Leg.Override),
+        "Why the leg is flown and mailed although a check fails, and who decided it; printed in mail and register."));
 
     /// <summary>Reads the legs in book order.</summary>
     public static List<LegDraft> Read(Shelf shelf, Reference reference)
@@ -51,7 +77,8 @@ internal static class LegsSheet
         foreach (var row in shelf.Rows(Plan))
         {
             if (HoldsLeg(row)) drafts.Add(Draft(row, reference, trips));
-            else row.ComplainOfRow(State.Caution, "the row holds no date, airports, aircraft or captain, so it is taken for a total or a remark, not for a leg", "a leg, or nothing");
+            else row.ComplainOfRow(State.Caution, "the row holds no date, airports, aircraft or captain, so it is taken for a total or a remark, not for a leg",
+                "a leg, or nothing");
         }
 
         if (drafts.Count == 0) shelf.ComplainOfSheets(Plan, "no legs were found here, so nothing is planned", "one leg a row, below the headers");
@@ -73,7 +100,9 @@ internal static class LegsSheet
         var to = row.NeededText(To);
         var captain = row.NeededText(Captain);
         var secondPilot = row.Text(SecondPilot);
-        var key = trip.Length > 0 ? new LegKey(trip, number) { Row = number > 0 ? 0 : row.Place.Row } : new LegKey("row " + row.Place.Row.ToString(CultureInfo.InvariantCulture), number);
+        var key = trip.Length > 0
+            ? new LegKey(trip, number) { Row = number > 0 ? 0 : row.Place.Row }
+            : new LegKey("row " + row.Place.Row.ToString(CultureInfo.InvariantCulture), number);
         var shell = new BrokenLeg
         {
             Key = key,
@@ -99,7 +128,17 @@ internal static class LegsSheet
         return new LegDraft(
             row,
             key,
-            leg with { Key = key, OffBlocksLocal = time.Written, OffBlocks = time.At, Aircraft = registration, From = from, To = to, Captain = captain, SecondPilot = secondPilot },
+            leg with
+            {
+                Key = key,
+                OffBlocksLocal = time.Written,
+                OffBlocks = time.At,
+                Aircraft = registration,
+                From = from,
+                To = to,
+                Captain = captain,
+                SecondPilot = secondPilot
+            },
             shell);
     }
 
@@ -173,7 +212,8 @@ internal static class LegsSheet
         var words = known.ToArray();
         if (words.Contains(word, StringComparer.OrdinalIgnoreCase)) return;
         var near = Likely.Words(word, words);
-        row.Fail(column, $"{column.Name} {word} is not one of {where}" + Likely.Question(near), words.Length > 0 ? string.Join(", ", words) : "none is given there");
+        row.Fail(column, $"{column.Name} {word} is not one of {where}" + Likely.Question(near),
+            words.Length > 0 ? string.Join(", ", words) : "none is given there");
     }
 
     private static ImmutableSortedDictionary<string, string> Extra(Row row)

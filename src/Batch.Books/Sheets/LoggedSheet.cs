@@ -9,16 +9,21 @@ namespace Batch.Books.Sheets;
 internal static class LoggedSheet
 {
     /// <summary>The declared columns.</summary>
-    public static readonly SheetPlan Plan = new("Logged", "operator", "What pilots have flown already, one row a day of duty. The last day of the sheet, whoever flew on it, is how far it is kept; a day without a row before that was free.");
+    public static readonly SheetPlan Plan = new("Logged", "operator",
+        "What pilots have flown already, one row a day of duty. The last day of the sheet, whoever flew on it, is how far it is kept; a day without a row before that was free.");
 
-    private static readonly Column<string> Crew = Plan.Add(ColumnKinds.Ident("Crew", nameof(LoggedDuty.Crew), "Code of the pilot.", ColumnKinds.Starred, "Code", "Pilot"));
+    private static readonly Column<string> Crew =
+        Plan.Add(ColumnKinds.Ident("Crew", nameof(LoggedDuty.Crew), "Code of the pilot.", ColumnKinds.Starred, "Code", "Pilot"));
     private static readonly Column<LocalDate> Date = Plan.Add(ColumnKinds.Date("Date", nameof(LoggedDuty.Date), "Day.", ColumnKinds.Starred));
-    private static readonly Column<double> Time = Plan.AddAmount(ColumnKinds.Span(Quantity.Hours, "Flight time", nameof(LoggedDuty.FlightTime), "Flight time, block to block; 0 without times of duty for a day off.", ColumnKinds.Starred, "Block time"));
+    private static readonly Column<double> Time = Plan.AddAmount(ColumnKinds.Span(Quantity.Hours, "Flight time", nameof(LoggedDuty.FlightTime),
+        "Flight time, block to block; 0 without times of duty for a day off.", ColumnKinds.Starred, "Block time"));
     private static readonly Column<Cells.WrittenTime> On = Plan.Add(ColumnKinds.UtcClock("Duty on", nameof(LoggedDuty.DutyOn), "Start of duty, UTC."));
     private static readonly Column<Cells.WrittenTime> Off = Plan.Add(ColumnKinds.UtcClock("Duty off", nameof(LoggedDuty.DutyOff), "End of duty, UTC."));
-    private static readonly Column<ImmutableArray<string>> Airports = Plan.Add(ColumnKinds.List("Airports", nameof(LoggedDuty.Airports), "Idents of the airports landed at on the day, with commas.", false, "Airport", "Landed at"));
+    private static readonly Column<ImmutableArray<string>> Airports = Plan.Add(
+        ColumnKinds.List("Airports", nameof(LoggedDuty.Airports), "Idents of the airports landed at on the day, with commas.", false, "Airport", "Landed at"));
 
-    private static readonly Column<double> Overrun = Plan.AddAmount(ColumnKinds.Span(Quantity.Minutes, "Overrun", nameof(LoggedDuty.Overrun), "How far flight time went over the limit of the day for causes beyond control; 0 for a day within it."));
+    private static readonly Column<double> Overrun = Plan.AddAmount(ColumnKinds.Span(Quantity.Minutes, "Overrun", nameof(LoggedDuty.Overrun),
+        "How far flight time went over the limit of the day for causes beyond control; 0 for a day within it."));
 
     /// <summary>The rows in book order.</summary>
     public static ImmutableArray<LoggedDuty> Read(Shelf shelf, Register<CrewMember> crew)
@@ -35,7 +40,17 @@ internal static class LoggedSheet
             var off = At(row, Off, date, on);
             crew.Doubt(code, row.Fails);
             if (row.IsLost || crew.Find(code) is null) continue;
-            logged.Add(new LoggedDuty { Crew = code, Date = date, FlightTime = Spans.OfHours(time), DutyOn = on, DutyOff = off, Overrun = row.Minutes(Overrun), Airports = row.Optional(Airports) ?? [], Origin = row.Origin });
+            logged.Add(new LoggedDuty
+            {
+                Crew = code,
+                Date = date,
+                FlightTime = Spans.OfHours(time),
+                DutyOn = on,
+                DutyOff = off,
+                Overrun = row.Minutes(Overrun),
+                Airports = row.Optional(Airports) ?? [],
+                Origin = row.Origin
+            });
         }
 
         return logged.ToImmutable();

@@ -13,31 +13,38 @@ internal static class ManifestSheet
     public static readonly SheetPlan Plan = new("Manifest", "week", "Passengers with their bags, one a row.");
 
     /// <summary>What a weight may be, with the words for it.</summary>
-    internal static readonly ImmutableArray<(string Word, string Value)> WeightBases = [("stated", "stated"), ("with allowances", "with allowances"), ("weighed", "weighed"), ("allowances", "with allowances")];
+    internal static readonly ImmutableArray<(string Word, string Value)> WeightBases =
+        [("stated", "stated"), ("with allowances", "with allowances"), ("weighed", "weighed"), ("allowances", "with allowances")];
 
-    private static readonly Column<string> Trip = Plan.Add(ColumnKinds.Name("Trip", nameof(ManifestLine.Trip), "Trip as in Legs.", ColumnKinds.Starred, "Trip number", "Trip no"));
-    private static readonly Column<LegSelection> Legs = Plan.Add(ColumnKinds.Of("Legs", nameof(ManifestLine.Legs), "Legs of the trip: all, 1, 1-3 or 1,3; empty for all.", false, ["Leg"], null, (cell, _) => LegsReading.Read(cell)));
-    private static readonly Column<string> Name = Plan.Add(ColumnKinds.Text("Name", nameof(ManifestLine.Name), "Name of the passenger.", ColumnKinds.Starred, "Passenger", "Passenger name", "Pax"));
+    private static readonly Column<string> Trip =
+        Plan.Add(ColumnKinds.Name("Trip", nameof(ManifestLine.Trip), "Trip as in Legs.", ColumnKinds.Starred, "Trip number", "Trip no"));
+    private static readonly Column<LegSelection> Legs = Plan.Add(ColumnKinds.Of("Legs", nameof(ManifestLine.Legs),
+        "Legs of the trip: all, 1, 1-3 or 1,3; empty for all.", false, ["Leg"], null, (cell, _) => LegsReading.Read(cell)));
+    private static readonly Column<string> Name =
+        Plan.Add(ColumnKinds.Text("Name", nameof(ManifestLine.Name), "Name of the passenger.", ColumnKinds.Starred, "Passenger", "Passenger name", "Pax"));
     private static readonly Column<PersonCategory> Category = Plan.Add(ColumnKinds.Word(
         "Category",
         nameof(ManifestLine.Category),
         "Category, which gives the standard weight where none is stated.",
         [
-            ("adult", PersonCategory.Adult), ("man", PersonCategory.Man), ("woman", PersonCategory.Woman), ("child", PersonCategory.Child), ("infant", PersonCategory.Infant),
+            ("adult", PersonCategory.Adult), ("man", PersonCategory.Man), ("woman", PersonCategory.Woman), ("child", PersonCategory.Child),
+            ("infant", PersonCategory.Infant),
             ("male", PersonCategory.Man), ("female", PersonCategory.Woman), ("m", PersonCategory.Man), ("f", PersonCategory.Woman),
             ("adt", PersonCategory.Adult), ("chd", PersonCategory.Child), ("inf", PersonCategory.Infant),
         ],
         false,
         "Sex",
         "Gender"));
-    private static readonly Column<double> Weight = Plan.AddAmount(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(ManifestLine.Weight), "Weight with what is carried on the person."));
+    private static readonly Column<double> Weight =
+        Plan.AddAmount(ColumnKinds.AboveZero(Quantity.Weight, "Weight", nameof(ManifestLine.Weight), "Weight with what is carried on the person."));
     private static readonly Column<string> WeightBasis = Plan.Add(ColumnKinds.Word(
         "Weight basis",
         nameof(ManifestLine.WeightBasis),
         "What the weight is: stated by the passenger alone, with allowances for clothing and hand baggage, or weighed with them; empty for what the Operator sheet says.",
         WeightBases));
 
-    private static readonly Column<double> Bags = Plan.AddAmount(ColumnKinds.NotNegative(Quantity.Weight, "Bags", nameof(ManifestLine.Bags), "Weight of the checked bags.", false, "Bag weight", "Baggage"));
+    private static readonly Column<double> Bags = Plan.AddAmount(
+        ColumnKinds.NotNegative(Quantity.Weight, "Bags", nameof(ManifestLine.Bags), "Weight of the checked bags.", false, "Bag weight", "Baggage"));
     private static readonly Column<int> BagCount = Plan.AddAmount(ColumnKinds.Whole("Bag count", nameof(ManifestLine.BagCount), "Number of bags.", 0, 1000));
     private static readonly Column<string> Seat = Plan.Add(ColumnKinds.Text("Seat", nameof(ManifestLine.Seat), "Seat or station asked for."));
     private static readonly Column<string> Notes = Plan.Add(ColumnKinds.Text("Notes", nameof(ManifestLine.Notes), "Notes."));
@@ -87,7 +94,8 @@ internal static class ManifestSheet
         if (!seen.TryGetValue((line.Trip, name), out var rows)) seen.Add((line.Trip, name), rows = []);
         var at = rows.FindIndex(other => Meet(other.Legs, line.Legs));
         rows.Add((line.Legs, row.Place));
-        return at < 0 ? null : row.ComplainOfRow(State.Caution, $"a passenger of this name stands also in {rows[at].Place} for the same leg, and both are aboard; is it one person?", "one row for each passenger");
+        return at < 0 ? null : row.ComplainOfRow(State.Caution,
+            $"a passenger of this name stands also in {rows[at].Place} for the same leg, and both are aboard; is it one person?", "one row for each passenger");
     }
 
     private static bool Meet(LegSelection one, LegSelection other)
@@ -105,6 +113,7 @@ internal static class ManifestSheet
             else Plausible.Adult(row, Weight, weight);
         }
 
-        if (line.Bags is { Value: > 300 } bags) row.Complain(State.Caution, Bags, $"Bags of {bags} are much for one person", "a weight in the unit of the header, or with its unit");
+        if (line.Bags is { Value: > 300 } bags)
+            row.Complain(State.Caution, Bags, $"Bags of {bags} are much for one person", "a weight in the unit of the header, or with its unit");
     }
 }

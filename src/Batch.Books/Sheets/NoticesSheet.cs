@@ -10,14 +10,16 @@ internal static class NoticesSheet
     /// <summary>The declared columns.</summary>
     public static readonly SheetPlan Plan = new("Notices", "week", "Notices about airports, runways, fixes, airways and aircraft.");
 
-    private static readonly Column<string> Subject = Plan.Add(ColumnKinds.Ident("Subject", nameof(Notice.Subject), "Airport, airport and runway such as XAND 09, fix, airway or registration.", ColumnKinds.Starred));
+    private static readonly Column<string> Subject = Plan.Add(
+        ColumnKinds.Ident("Subject", nameof(Notice.Subject), "Airport, airport and runway such as XAND 09, fix, airway or registration.", ColumnKinds.Starred));
     private static readonly Column<Instant> From = Plan.Add(ColumnKinds.Start("From", nameof(Notice.From), "Start, UTC; empty for open."));
     private static readonly Column<Instant> To = Plan.Add(ColumnKinds.End("To", nameof(Notice.To), "End, UTC; empty for open."));
     private static readonly Column<NoticeEffect> Effect = Plan.Add(ColumnKinds.Word(
         "Effect",
         nameof(Notice.Effect),
         "What it does.",
-        [("closed", NoticeEffect.Closed), ("runway closed", NoticeEffect.RunwayClosed), ("no fuel", NoticeEffect.NoFuel), ("no lights", NoticeEffect.NoLights), ("other", NoticeEffect.Other)]));
+        [("closed", NoticeEffect.Closed), ("runway closed", NoticeEffect.RunwayClosed), ("no fuel", NoticeEffect.NoFuel), ("no lights", NoticeEffect.NoLights),
+            ("other", NoticeEffect.Other)]));
     private static readonly Column<string> Text = Plan.Add(ColumnKinds.Text("Text", nameof(Notice.Text), "Text of the notice."));
 
     /// <summary>Reads the notices in book order. One whose times could not be read is kept open at that end: too long is safer than too short.</summary>
@@ -45,7 +47,9 @@ internal static class NoticesSheet
             if (!subjects.Contains(notice.Subject) && !subjects.Contains(first))
             {
                 var near = Likely.Words(first, subjects);
-                row.Complain(State.Caution, Subject, $"{notice.Subject} is no airport, fix, airway or aircraft of the books; the notice touches no leg" + Likely.Question(near), near.Length > 0 ? string.Join(", ", near) : "an airport, fix, airway or registration");
+                row.Complain(State.Caution, Subject,
+                    $"{notice.Subject} is no airport, fix, airway or aircraft of the books; the notice touches no leg" + Likely.Question(near),
+                    near.Length > 0 ? string.Join(", ", near) : "an airport, fix, airway or registration");
             }
 
             notices.Add(notice);

@@ -12,49 +12,67 @@ internal static class OperatorSheet
     public static readonly SheetPlan Plan = new("Operator", "operator", "The operator's own settings, one item a row.");
 
     private static readonly Column<string> Item = Plan.Add(ColumnKinds.Text("Item", "Item", "What is set.", ColumnKinds.Starred));
-    private static readonly Column<string> Value = Plan.Add(ColumnKinds.Text("Value", "Value", "Its value; a unit may stand behind a number or in the item's name.", ColumnKinds.Starred));
+    private static readonly Column<string> Value =
+        Plan.Add(ColumnKinds.Text("Value", "Value", "Its value; a unit may stand behind a number or in the item's name.", ColumnKinds.Starred));
 
-    private static readonly Column<string> Name = Plan.AddItem(ColumnKinds.Text("Name", nameof(Operator.Name), "Name of the operator.", false, "Operator", "Operator name"));
-    private static readonly Column<string> HomeBase = Plan.AddItem(ColumnKinds.Ident("Home base", nameof(Operator.HomeBase), "Ident of the home base.", false, "Base"));
+    private static readonly Column<string> Name =
+        Plan.AddItem(ColumnKinds.Text("Name", nameof(Operator.Name), "Name of the operator.", false, "Operator", "Operator name"));
+    private static readonly Column<string> HomeBase =
+        Plan.AddItem(ColumnKinds.Ident("Home base", nameof(Operator.HomeBase), "Ident of the home base.", false, "Base"));
     private static readonly Column<string> RuleSet = Plan.AddItem(ColumnKinds.Word(
         "Rule set",
         nameof(Operator.RuleSet),
         "The rules that the legs are checked against.",
         [("us-charter", "us-charter"), ("us-general", "us-general"), ("icao-annex-6", "icao-annex-6"), ("eu-commercial", "eu-commercial")]));
 
-    private static readonly Column<double> Report = Minutes("Report", nameof(Operator.Report), "Time from report to the first off blocks of a duty.", "Report time");
-    private static readonly Column<double> Release = Minutes("Release", nameof(Operator.Release), "Time from the last on blocks of a duty to release.", "Release time");
-    private static readonly Column<double> Turnaround = Minutes("Turnaround", nameof(Operator.Turnaround), "Least time between on blocks and the next off blocks of an aircraft.", "Turnaround time");
+    private static readonly Column<double> Report =
+        Minutes("Report", nameof(Operator.Report), "Time from report to the first off blocks of a duty.", "Report time");
+    private static readonly Column<double> Release =
+        Minutes("Release", nameof(Operator.Release), "Time from the last on blocks of a duty to release.", "Release time");
+    private static readonly Column<double> Turnaround =
+        Minutes("Turnaround", nameof(Operator.Turnaround), "Least time between on blocks and the next off blocks of an aircraft.", "Turnaround time");
     private static readonly Column<double> TaxiOut = Minutes("Taxi out", nameof(Operator.TaxiOut), "Usual time from off blocks to takeoff.");
     private static readonly Column<double> TaxiIn = Minutes("Taxi in", nameof(Operator.TaxiIn), "Usual time from landing to on blocks.");
-    private static readonly Column<double> Contingency = Plan.AddItem(ColumnKinds.NotNegative(Quantity.Percent, "Contingency", nameof(Operator.Contingency), "Contingency fuel as a percentage of trip fuel.", false, "Contingency fuel"));
-    private static readonly Column<double> LandingFuel = Minutes("Least landing fuel", nameof(Operator.LandingFuel), "Least fuel on landing, as time.", "Minimum landing fuel");
+    private static readonly Column<double> Contingency = Plan.AddItem(ColumnKinds.NotNegative(Quantity.Percent, "Contingency", nameof(Operator.Contingency),
+        "Contingency fuel as a percentage of trip fuel.", false, "Contingency fuel"));
+    private static readonly Column<double> LandingFuel =
+        Minutes("Least landing fuel", nameof(Operator.LandingFuel), "Least fuel on landing, as time.", "Minimum landing fuel");
     private static readonly Column<double> UpliftRounding = Weight("Uplift rounding", nameof(Operator.UpliftRounding), "Amount to which uplift is rounded up.");
     private static readonly Column<bool> OutsideTables = Plan.AddItem(ColumnKinds.Word(
-        "Outside tables", nameof(Operator.MayUseTableEdge), "What to do outside a performance table: stop, or take the value at its edge and say so.", [("stop", false), ("edge", true)]));
+        "Outside tables", nameof(Operator.MayUseTableEdge), "What to do outside a performance table: stop, or take the value at its edge and say so.",
+        [("stop", false), ("edge", true)]));
 
     private static readonly ImmutableArray<(string Category, Column<double> Item)> Standard =
     [
         .. new[] { "adult", "man", "woman", "child", "infant", "pilot", "bag" }.Select(category =>
-            (category, Weight(char.ToUpperInvariant(category[0]) + category[1..] + " weight", nameof(Operator.StandardWeights), $"Standard weight of one {category} where none is stated.", "Standard weight " + category))),
+            (category, Weight(char.ToUpperInvariant(category[0]) + category[1..] + " weight", nameof(Operator.StandardWeights),
+                $"Standard weight of one {category} where none is stated.", "Standard weight " + category))),
     ];
 
     private static readonly Column<string> PassengerWeights = Plan.AddItem(ColumnKinds.Word(
-        "Passenger weights", nameof(Operator.PassengerWeights), "What the weights of the Manifest are where its row does not say: stated, with allowances (for clothing and hand baggage), or weighed.", ManifestSheet.WeightBases));
+        "Passenger weights", nameof(Operator.PassengerWeights),
+        "What the weights of the Manifest are where its row does not say: stated, with allowances (for clothing and hand baggage), or weighed.",
+        ManifestSheet.WeightBases));
 
     private static readonly Column<string> VorCheck = Plan.AddItem(ColumnKinds.Word(
-        "VOR check", nameof(Operator.VorCheck), "How the VOR receivers are kept: by an approved procedure of maintenance, or by a check within 30 days (the column VOR checked on of the Aircraft sheet).", [("approved procedure", "approved procedure"), ("30 days", "30 days")]));
+        "VOR check", nameof(Operator.VorCheck),
+        "How the VOR receivers are kept: by an approved procedure of maintenance, or by a check within 30 days (the column VOR checked on of the Aircraft sheet).",
+        [("approved procedure", "approved procedure"), ("30 days", "30 days")]));
 
-    private static readonly Column<ImmutableArray<string>> WeatherSources = Plan.AddItem(ColumnKinds.List("Weather sources", nameof(Operator.WeatherSources), "Weather sources that the operator may use, with commas."));
+    private static readonly Column<ImmutableArray<string>> WeatherSources =
+        Plan.AddItem(ColumnKinds.List("Weather sources", nameof(Operator.WeatherSources), "Weather sources that the operator may use, with commas."));
     private static readonly Column<string> FlightFollowing = Plan.AddItem(ColumnKinds.Word(
-        "Flight following", nameof(Operator.FlightFollowing), "How flights are followed where the leg does not say.", [("filed", "filed"), ("company", "company"), ("none", "none")]));
+        "Flight following", nameof(Operator.FlightFollowing), "How flights are followed where the leg does not say.",
+        [("filed", "filed"), ("company", "company"), ("none", "none")]));
 
     private static readonly Column<ImmutableArray<string>> BriefingTopics = Plan.AddItem(ColumnKinds.List(
-        "Briefing topics", nameof(Operator.BriefingTopics), "Topics of the briefing of passengers, with commas: smoking, belts, seat backs, doors, survival equipment, extinguishers, ditching, oxygen, assistance."));
+        "Briefing topics", nameof(Operator.BriefingTopics),
+        "Topics of the briefing of passengers, with commas: smoking, belts, seat backs, doors, survival equipment, extinguishers, ditching, oxygen, assistance."));
 
     private static readonly Column<string> Contact = Plan.AddItem(ColumnKinds.Text("Contact", nameof(Operator.Contact), "Contact line for the sheets."));
     private static readonly Column<string> MailFrom = Plan.AddItem(ColumnKinds.Text("Mail from", nameof(Operator.MailFrom), "Sender address of mail."));
-    private static readonly Column<string> Language = Plan.AddItem(ColumnKinds.Text("Sheet language", nameof(Operator.Language), "Language of the sheets, such as en.", false, "Language"));
+    private static readonly Column<string> Language =
+        Plan.AddItem(ColumnKinds.Text("Sheet language", nameof(Operator.Language), "Language of the sheets, such as en.", false, "Language"));
     private static readonly Column<string> Currency = Plan.AddItem(ColumnKinds.Text("Currency", nameof(Operator.Currency), "Currency of fuel prices."));
 
     private static readonly Column<string> OwnScenario = Plan.AddItem(ColumnKinds.Text(
@@ -64,7 +82,8 @@ internal static class OperatorSheet
 
     private static readonly ImmutableArray<(UnitRole Role, Quantity Quantity, Column<string> Item)> Units =
     [
-        Unit("Weight unit", UnitRole.Weight, Quantity.Weight), Unit("Fuel unit", UnitRole.Fuel, Quantity.Fuel), Unit("Distance unit", UnitRole.Distance, Quantity.Distance),
+        Unit("Weight unit", UnitRole.Weight, Quantity.Weight), Unit("Fuel unit", UnitRole.Fuel, Quantity.Fuel),
+        Unit("Distance unit", UnitRole.Distance, Quantity.Distance),
         Unit("Runway unit", UnitRole.Runway, Quantity.RunwayLength), Unit("Altitude unit", UnitRole.Altitude, Quantity.Altitude),
         Unit("Temperature unit", UnitRole.Temperature, Quantity.Temperature), Unit("Speed unit", UnitRole.Speed, Quantity.Speed),
     ];
@@ -132,7 +151,8 @@ internal static class OperatorSheet
         return settings;
     }
 
-    private static Pounds? Pounds(ItemRows read, Column<double> item, Shelf shelf) => read.Value(item, shelf.Defaults(read.BookOf(item))) is { } weight ? new Pounds(weight) : null;
+    private static Pounds? Pounds(ItemRows read, Column<double> item, Shelf shelf) =>
+        read.Value(item, shelf.Defaults(read.BookOf(item))) is { } weight ? new Pounds(weight) : null;
 
     private static Func<int, UnitDefaults> Defaults(ItemRows read)
     {

@@ -20,19 +20,28 @@ internal static class RunwaysSheet
     public static readonly SheetPlan Plan = new("Runways", "operator", "Runway directions with their declared distances.");
 
     private static readonly Column<string> Airport = Plan.Add(ColumnKinds.Ident("Airport", "Airport", "Ident of the airport.", ColumnKinds.Starred));
-    private static readonly Column<string> Ident = Plan.Add(ColumnKinds.Runway("Runway", nameof(Runway.Ident), "Designator of this direction, such as 09 or 27L.", ColumnKinds.Starred));
-    private static readonly Column<double> Bearing = Plan.Add(ColumnKinds.Direction("True bearing", nameof(Runway.TrueBearing), "True bearing of this direction.", ColumnKinds.Starred, "Bearing"));
-    private static readonly Column<double> Tora = Plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "TORA", nameof(Runway.TakeoffRun), "Takeoff run available.", ColumnKinds.Starred));
-    private static readonly Column<double> Toda = Plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "TODA", nameof(Runway.TakeoffDistance), "Takeoff distance available; empty: as the takeoff run."));
-    private static readonly Column<double> Asda = Plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "ASDA", nameof(Runway.AccelerateStop), "Accelerate-stop distance available; empty: as the takeoff run."));
-    private static readonly Column<double> Lda = Plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "LDA", nameof(Runway.LandingDistance), "Landing distance available.", ColumnKinds.Starred));
-    private static readonly Column<double> Threshold = Plan.Add(ColumnKinds.Number(Quantity.Altitude, "Threshold elevation", nameof(Runway.ThresholdElevation), "Threshold elevation; empty: the airport's."));
-    private static readonly Column<double> Slope = Plan.Add(ColumnKinds.Number(Quantity.Percent, "Slope", nameof(Runway.SlopePercent), "Slope in this direction, uphill positive; empty for level."));
+    private static readonly Column<string> Ident =
+        Plan.Add(ColumnKinds.Runway("Runway", nameof(Runway.Ident), "Designator of this direction, such as 09 or 27L.", ColumnKinds.Starred));
+    private static readonly Column<double> Bearing =
+        Plan.Add(ColumnKinds.Direction("True bearing", nameof(Runway.TrueBearing), "True bearing of this direction.", ColumnKinds.Starred, "Bearing"));
+    private static readonly Column<double> Tora =
+        Plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "TORA", nameof(Runway.TakeoffRun), "Takeoff run available.", ColumnKinds.Starred));
+    private static readonly Column<double> Toda = Plan.Add(
+        ColumnKinds.AboveZero(Quantity.RunwayLength, "TODA", nameof(Runway.TakeoffDistance), "Takeoff distance available; empty: as the takeoff run."));
+    private static readonly Column<double> Asda = Plan.Add(
+        ColumnKinds.AboveZero(Quantity.RunwayLength, "ASDA", nameof(Runway.AccelerateStop), "Accelerate-stop distance available; empty: as the takeoff run."));
+    private static readonly Column<double> Lda =
+        Plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "LDA", nameof(Runway.LandingDistance), "Landing distance available.", ColumnKinds.Starred));
+    private static readonly Column<double> Threshold =
+        Plan.Add(ColumnKinds.Number(Quantity.Altitude, "Threshold elevation", nameof(Runway.ThresholdElevation), "Threshold elevation; empty: the airport's."));
+    private static readonly Column<double> Slope =
+        Plan.Add(ColumnKinds.Number(Quantity.Percent, "Slope", nameof(Runway.SlopePercent), "Slope in this direction, uphill positive; empty for level."));
     private static readonly Column<RunwaySurface> Surface = Plan.Add(ColumnKinds.Word(
         "Surface",
         nameof(Runway.Surface),
         "Surface.",
-        [("paved", RunwaySurface.Paved), ("grass", RunwaySurface.Grass), ("gravel", RunwaySurface.Gravel), ("asphalt", RunwaySurface.Paved), ("concrete", RunwaySurface.Paved), ("hard", RunwaySurface.Paved), ("turf", RunwaySurface.Grass), ("unpaved", RunwaySurface.Gravel)]));
+        [("paved", RunwaySurface.Paved), ("grass", RunwaySurface.Grass), ("gravel", RunwaySurface.Gravel), ("asphalt", RunwaySurface.Paved),
+            ("concrete", RunwaySurface.Paved), ("hard", RunwaySurface.Paved), ("turf", RunwaySurface.Grass), ("unpaved", RunwaySurface.Gravel)]));
     private static readonly Column<bool> Lighted = Plan.Add(ColumnKinds.YesNo("Lighted", nameof(Runway.Lighted), "Whether it is lighted.", false, "Lights"));
 
     /// <summary>The runway directions of each airport, in book order.</summary>
@@ -47,7 +56,8 @@ internal static class RunwaysSheet
             if (OneRunway(row, airport) is { } runway && airport is not null)
             {
                 if (seen.TryAdd(ident + " " + runway.Ident, row)) runways.Add((ident, runway));
-                else row.Fail(Ident, $"{runway.Ident} stands twice for {ident}; the row {seen[ident + " " + runway.Ident].Place} is used, this one is not", "one row for each direction");
+                else row.Fail(Ident, $"{runway.Ident} stands twice for {ident}; the row {seen[ident + " " + runway.Ident].Place} is used, this one is not",
+                    "one row for each direction");
             }
 
             airports.Doubt(ident, row.Fails);
@@ -84,11 +94,15 @@ internal static class RunwaysSheet
         var off = Math.Abs(Math.IEEERemainder(runway.TrueBearing.Value - variation - named, 360));
         if (off > GreatestDifferenceDeg)
         {
-            row.Complain(State.Caution, Bearing, string.Create(CultureInfo.InvariantCulture, $"True bearing is {off:0} degrees from what the designator {runway.Ident} says, with {variation:0} degrees of variation"), string.Create(CultureInfo.InvariantCulture, $"about {TrueDegrees.Of(named + variation).Value:0} degrees"));
+            row.Complain(State.Caution, Bearing,
+                string.Create(CultureInfo.InvariantCulture,
+                    $"True bearing is {off:0} degrees from what the designator {runway.Ident} says, with {variation:0} degrees of variation"),
+                string.Create(CultureInfo.InvariantCulture, $"about {TrueDegrees.Of(named + variation).Value:0} degrees"));
         }
 
         if (Math.Abs(runway.SlopePercent) > 5) row.Complain(State.Caution, Slope, "Slope is steeper than 5 %", "percent, uphill positive");
-        if (runway.TakeoffRun.Value is < 500 or > 20000) row.Complain(State.Caution, Tora, $"TORA of {runway.TakeoffRun} is unlikely; was it given in another unit?", "a length in the unit of the header");
+        if (runway.TakeoffRun.Value is < 500 or > 20000)
+            row.Complain(State.Caution, Tora, $"TORA of {runway.TakeoffRun} is unlikely; was it given in another unit?", "a length in the unit of the header");
         if (runway.TakeoffDistance is { } toda && toda < runway.TakeoffRun) row.Complain(State.Caution, Toda, "TODA is shorter than TORA", "at least TORA");
     }
 }

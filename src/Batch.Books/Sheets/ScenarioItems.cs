@@ -5,7 +5,10 @@ using Batch.Flight.Week;
 
 namespace Batch.Books.Sheets;
 
-/// <summary>The operator's own scenarios: items named <c>Scenario NAME</c> with amounts as their value, such as <c>12 °C, 25 kt, 10 %, 45 min</c>; the unit of an amount tells what it is added to.</summary>
+/// <summary>
+/// The operator's own scenarios: items named <c>Scenario NAME</c> with amounts as their value, such as <c>12 °C, 25 kt, 10 %, 45 min</c>; the unit of an amount
+/// tells what it is added to.
+/// </summary>
 internal static class ScenarioItems
 {
     /// <summary>An item of this kind, as the starter book has it.</summary>
@@ -23,7 +26,8 @@ internal static class ScenarioItems
         var rest = text[Word.Length..];
         return rest.Length > 0 && char.IsLetter(rest[0])
             ? null
-            : string.Join('-', rest.Split([' ', '-', ':', '_', '\u00A0'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)).ToLowerInvariant();
+            : string.Join('-', rest.Split([' ', '-', ':', '_', '\u00A0'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+                .ToLowerInvariant();
     }
 
     /// <summary>The scenario of a row; null where it cannot be read, which is complained of.</summary>
@@ -36,7 +40,11 @@ internal static class ScenarioItems
     {
         if (name.Length == 0 || name is "all" || before.Any(one => one.Name == name))
         {
-            row.Complain(State.Caution, item, name.Length == 0 ? "a scenario needs a name" : name == "all" ? "a scenario cannot be called all" : $"the scenario {name} stands twice; this one is not used", "such as Scenario hot-and-heavy");
+            row.Complain(
+                State.Caution, item, name.Length == 0
+                    ? "a scenario needs a name"
+                    : name == "all" ? "a scenario cannot be called all" : $"the scenario {name} stands twice; this one is not used",
+                    "such as Scenario hot-and-heavy");
             return null;
         }
 
@@ -44,7 +52,8 @@ internal static class ScenarioItems
         foreach (var part in Parts(row.Raw(value)))
         {
             if (Amount(part, row.Sheet.DecimalComma) is { } amount && amounts.TryAdd(amount.Of, amount.Number)) continue;
-            row.Complain(State.Caution, value, $"the scenario {name} has '{part.Text}', which is not an amount that can be added, or stands twice; the scenario is left out", Expected);
+            row.Complain(State.Caution, value,
+                $"the scenario {name} has '{part.Text}', which is not an amount that can be added, or stands twice; the scenario is left out", Expected);
             return null;
         }
 
@@ -69,7 +78,8 @@ internal static class ScenarioItems
         var (parts, start, text) = (new List<RawCell>(), 0, cell.Text);
         for (var at = 0; at <= text.Length; at++)
         {
-            var isEnd = at == text.Length || text[at] is ';' or '\n' || (text[at] == ',' && !(at > 0 && char.IsAsciiDigit(text[at - 1]) && at + 1 < text.Length && char.IsAsciiDigit(text[at + 1])));
+            var isEnd = at == text.Length || text[at] is ';'
+                or '\n' || (text[at] == ',' && !(at > 0 && char.IsAsciiDigit(text[at - 1]) && at + 1 < text.Length && char.IsAsciiDigit(text[at + 1])));
             if (!isEnd) continue;
             if (text[start..at].Trim() is { Length: > 0 } part) parts.Add(RawCell.OfText(part));
             start = at + 1;
@@ -80,7 +90,8 @@ internal static class ScenarioItems
 
     private static (Quantity Of, double Number)? Amount(RawCell part, bool decimalComma)
     {
-        foreach (var (quantity, least, most) in new[] { (Quantity.TemperatureDifference, -50.0, 50), (Quantity.Speed, 0, 150), (Quantity.Percent, -50, 100), (Quantity.Minutes, 0, 24 * 60) })
+        foreach (var (quantity, least, most) in new[] { (Quantity.TemperatureDifference, -50.0, 50), (Quantity.Speed, 0, 150), (Quantity.Percent, -50, 100),
+            (Quantity.Minutes, 0, 24 * 60) })
         {
             // A number alone could be anything.
             var isNamed = part.Kind == CellKind.Text

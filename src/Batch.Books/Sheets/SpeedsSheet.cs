@@ -10,7 +10,8 @@ namespace Batch.Books.Sheets;
 internal static class SpeedsSheet
 {
     /// <summary>The declared columns.</summary>
-    public static readonly SheetPlan Plan = new("Speeds", "operator", "Named speeds by flap and weight; every further column is a speed, such as VR [kt] or VREF [kt].") { IsOpen = true };
+    public static readonly SheetPlan Plan =
+        new("Speeds", "operator", "Named speeds by flap and weight; every further column is a speed, such as VR [kt] or VREF [kt].") { IsOpen = true };
 
     private static readonly Column<string> Type = Plan.Add(ColumnKinds.Text("Type", "Type", "Type as in Types.", ColumnKinds.Starred));
     private static readonly Column<string> Flap = Plan.Add(ColumnKinds.Text("Flap", "Flap", "Name of the flap setting.", false, "Flaps"));
@@ -32,7 +33,8 @@ internal static class SpeedsSheet
             var speeds = new double?[names.Length];
             foreach (var (column, header) in row.Others)
             {
-                if (Read(row, column, header, shelf.Defaults(row.Place.Book)) is { } speed) speeds[names.IndexOf(Speed(header), StringComparer.OrdinalIgnoreCase)] = speed;
+                if (Read(row, column, header, shelf.Defaults(row.Place.Book)) is { } speed)
+                    speeds[names.IndexOf(Speed(header), StringComparer.OrdinalIgnoreCase)] = speed;
             }
 
             table.Take(row, type, known is not null, flap, weight, speeds);
@@ -55,13 +57,16 @@ internal static class SpeedsSheet
         var unit = written.Unit.Length > 0 ? Quantity.Speed.Find(written.Unit) : defaults.Of(Quantity.Speed);
         if (unit is null || cell.Kind == CellKind.Error)
         {
-            row.ComplainAt(State.Fail, column, unit is null ? $"[{written.Unit}] is not a unit known for a speed" : $"{Speed(header)} holds the error value {cell.Text}", Quantity.Speed.KnownUnits);
+            row.ComplainAt(State.Fail, column,
+                unit is null ? $"[{written.Unit}] is not a unit known for a speed" : $"{Speed(header)} holds the error value {cell.Text}",
+                Quantity.Speed.KnownUnits);
             return null;
         }
 
         var reading = QuantityReading.Read(cell, new CellSetting(unit, row.Sheet.DecimalComma), Quantity.Speed);
         if (reading.IsGood && reading.Value <= 0) reading = Reading<double>.Bad("is not above zero", "a number above zero");
-        if (reading.Complaint.Length > 0) row.ComplainAt(reading.IsGood ? State.Caution : State.Fail, column, $"{Speed(header)} {reading.Complaint}", reading.Expected);
+        if (reading.Complaint.Length > 0)
+            row.ComplainAt(reading.IsGood ? State.Caution : State.Fail, column, $"{Speed(header)} {reading.Complaint}", reading.Expected);
         return reading.IsGood ? reading.Value : null;
     }
 }

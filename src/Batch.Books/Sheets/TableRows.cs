@@ -45,7 +45,9 @@ internal sealed class TableRows(SheetPlan plan, ImmutableArray<string> axes, Imm
             var kept = Enumerable.Range(0, values.Length).Where(index => group.Rows.Exists(row => !double.IsNaN(row.Values[index]))).ToArray();
             if (kept.Length == 0) continue;
             var title = $"{plan.Name} of {group.Type}" + (group.Variant.Length > 0 ? ", " + group.Variant : "");
-            var rows = kept.Length == values.Length ? group.Rows : [.. group.Rows.Select(row => row with { Values = [.. kept.Select(index => row.Values[index])] })];
+            var rows = kept.Length == values.Length
+                ? group.Rows
+                : [.. group.Rows.Select(row => row with { Values = [.. kept.Select(index => row.Values[index])] })];
             if (PerformanceTable.TryCreate(title, axes, [.. kept.Select(index => values[index])], rows, out var table, out var faults) && table is not null)
             {
                 tables.Add((group.Type, group.Variant, table));

@@ -15,7 +15,8 @@ internal static class TableSheets
     public static readonly SheetPlan Cruise = new("Cruise", "operator", "Cruise: true airspeed and fuel flow for each setting.");
 
     /// <summary>Descent.</summary>
-    public static readonly SheetPlan Descent = new("Descent", "operator", "Descent to sea level, cumulative: time, fuel and still-air distance from each altitude.");
+    public static readonly SheetPlan Descent =
+        new("Descent", "operator", "Descent to sea level, cumulative: time, fuel and still-air distance from each altitude.");
 
     /// <summary>Holding.</summary>
     public static readonly SheetPlan Holding = new("Holding", "operator", "Holding: fuel flow.");
@@ -29,7 +30,8 @@ internal static class TableSheets
     private const bool Starred = ColumnKinds.Starred;
 
     private static readonly TableColumns ClimbColumns = new(Climb, isa: true, weight: true, altitude: "Altitude", timeFuelDistance: true);
-    private static readonly TableColumns CruiseColumns = new(Cruise, variant: "Setting", isa: true, weight: true, altitude: "Altitude", speedAndFlow: (true, true));
+    private static readonly TableColumns CruiseColumns =
+        new(Cruise, variant: "Setting", isa: true, weight: true, altitude: "Altitude", speedAndFlow: (true, true));
     private static readonly TableColumns DescentColumns = new(Descent, altitude: "Altitude", timeFuelDistance: true);
     private static readonly TableColumns HoldingColumns = new(Holding, weight: true, altitude: "Altitude", speedAndFlow: (false, true));
     private static readonly TableColumns TakeoffColumns = new(Takeoff, variant: "Flap", weight: true, altitude: "Pressure altitude", runway: true);
@@ -81,22 +83,28 @@ internal static class TableSheets
         private readonly Column<double>? _stop;
         private readonly bool _runway;
 
-        public TableColumns(SheetPlan plan, string variant = "", bool isa = false, bool weight = false, string altitude = "", bool timeFuelDistance = false, (bool Speed, bool Flow) speedAndFlow = default, bool runway = false)
+        public TableColumns(SheetPlan plan, string variant = "", bool isa = false, bool weight = false, string altitude = "", bool timeFuelDistance = false,
+            (bool Speed, bool Flow) speedAndFlow = default, bool runway = false)
         {
             _plan = plan;
             _runway = runway;
             _type = plan.Add(ColumnKinds.Text("Type", "Type", "Type as in Types.", Starred));
-            if (variant == "Setting") _variant = plan.Add(ColumnKinds.Text("Setting", "Setting", "Name of the cruise setting; the first named is the usual one.", Starred));
+            if (variant == "Setting")
+                _variant = plan.Add(ColumnKinds.Text("Setting", "Setting", "Name of the cruise setting; the first named is the usual one.", Starred));
             if (variant == "Flap") _variant = plan.Add(ColumnKinds.Text("Flap", "Flap", "Name of the flap setting.", false, "Flaps"));
-            if (isa) _isa = plan.Add(ColumnKinds.Number(Quantity.TemperatureDifference, "ISA deviation", "IsaDeviation", "Temperature above (+) or below (-) standard."));
-            if (weight) _weight = plan.Add(ColumnKinds.AboveZero(Quantity.Weight, "Weight", "Weight", runway ? "Gross weight." : "Weight the row holds for.", runway));
+            if (isa) _isa = plan.Add(
+                ColumnKinds.Number(Quantity.TemperatureDifference, "ISA deviation", "IsaDeviation", "Temperature above (+) or below (-) standard."));
+            if (weight)
+                _weight = plan.Add(ColumnKinds.AboveZero(Quantity.Weight, "Weight", "Weight", runway ? "Gross weight." : "Weight the row holds for.", runway));
             _altitude = plan.Add(ColumnKinds.Number(Quantity.Altitude, altitude, "Altitude", "Pressure altitude.", Starred, "Pressure altitude", "Altitude"));
             if (runway)
             {
                 _temperature = plan.Add(ColumnKinds.Number(Quantity.Temperature, "Temperature", "Temperature", "Outside air temperature.", Starred, "OAT"));
                 _roll = plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "Ground roll", "GroundRoll", "Ground roll.", Starred));
-                _obstacle = plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "Over obstacle", "OverObstacle", "Distance over a 50 ft obstacle.", Starred, "Over 50 ft", "Over 50 ft obstacle", "Total distance"));
-                if (plan == Takeoff) _stop = plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "Accelerate-stop", "AccelerateStop", "Accelerate-stop distance; empty: not tabled.", false, "Accelerate-stop distance", "ASD"));
+                _obstacle = plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "Over obstacle", "OverObstacle", "Distance over a 50 ft obstacle.", Starred,
+                    "Over 50 ft", "Over 50 ft obstacle", "Total distance"));
+                if (plan == Takeoff) _stop = plan.Add(ColumnKinds.AboveZero(Quantity.RunwayLength, "Accelerate-stop", "AccelerateStop",
+                    "Accelerate-stop distance; empty: not tabled.", false, "Accelerate-stop distance", "ASD"));
             }
 
             if (timeFuelDistance)

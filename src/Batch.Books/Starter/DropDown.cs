@@ -3,7 +3,9 @@ using ClosedXML.Excel;
 
 namespace Batch.Books.Starter;
 
-/// <summary>Drop-downs of starter sheets. They offer and warn; they never forbid, since the reader understands more than they list and says itself what is wrong.</summary>
+/// <summary>
+/// Drop-downs of starter sheets. They offer and warn; they never forbid, since the reader understands more than they list and says itself what is wrong.
+/// </summary>
 internal static class DropDown
 {
     /// <summary>Where references of the operator book are listed: the sheet, by its first column.</summary>
@@ -41,7 +43,8 @@ internal static class DropDown
     private static void OfSheet(IXLRange cells, string sheet, int column)
     {
         var letter = Cells.CellRef.Letters(column);
-        Set(cells, string.Create(CultureInfo.InvariantCulture, $"OFFSET({sheet}!${letter}${PageLook.FirstRow},0,0,MAX(1,COUNTA({sheet}!${letter}${PageLook.FirstRow}:${letter}$2000)),1)"), isOpen: false);
+        Set(cells, string.Create(CultureInfo.InvariantCulture,
+            $"OFFSET({sheet}!${letter}${PageLook.FirstRow},0,0,MAX(1,COUNTA({sheet}!${letter}${PageLook.FirstRow}:${letter}$2000)),1)"), isOpen: false);
     }
 
     private static void Set(IXLRange cells, string list, bool isOpen)

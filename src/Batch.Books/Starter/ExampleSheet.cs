@@ -18,7 +18,8 @@ internal sealed record ExampleSheet(ImmutableArray<string> Headers, ImmutableArr
         if (stream is null) return new ExampleSheet([], []);
         using var copy = new MemoryStream();
         stream.CopyTo(copy);
-        var rows = CsvFolder.Sheet(sheet, copy.ToArray(), new CellRef(0, 0, sheet)).Rows.Select(row => row.Cells.Select(cell => cell.Text).ToImmutableArray()).ToImmutableArray();
+        var rows = CsvFolder.Sheet(sheet, copy.ToArray(), new CellRef(0, 0, sheet)).Rows.Select(row => row.Cells.Select(cell => cell.Text).ToImmutableArray())
+            .ToImmutableArray();
         return new ExampleSheet(rows[0], rows[1..]);
     }
 
@@ -27,7 +28,9 @@ internal sealed record ExampleSheet(ImmutableArray<string> Headers, ImmutableArr
     public ExampleSheet Moved(int days) => this with { Rows = [.. Rows.Select(row => row.Select(text => Moved(text, days)).ToImmutableArray())] };
 
     private static string Moved(string text, int days) =>
-        text.Length >= 10 && LocalDatePattern.Iso.Parse(text[..10]) is { Success: true } date ? LocalDatePattern.Iso.Format(date.Value.PlusDays(days)) + text[10..] : text;
+        text.Length >= 10 && LocalDatePattern.Iso.Parse(text[..10]) is { Success: true } date
+            ? LocalDatePattern.Iso.Format(date.Value.PlusDays(days)) + text[10..]
+            : text;
 
     /// <summary>The texts of one column, in row order.</summary>
     /// <param name="header">Its name.</param>

@@ -30,7 +30,8 @@ internal static class ListsPage
     /// <param name="page">An empty page.</param>
     public static void Write(IXLWorksheet page)
     {
-        PageLook.Title(page, "What the drop-downs of Legs offer. Keep it in step with the operator book, without gaps; the program itself does not read this page.");
+        PageLook.Title(page,
+            "What the drop-downs of Legs offer. Keep it in step with the operator book, without gaps; the program itself does not read this page.");
         for (var i = 0; i < All.Length; i++)
         {
             page.Column(i + 1).Width = 14;

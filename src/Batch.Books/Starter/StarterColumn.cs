@@ -36,7 +36,8 @@ internal sealed record StarterColumn
         {
             var cell = Cells.Select(text => text.Length).DefaultIfEmpty(0).Max();
             var word = Header.Split(' ').Max(part => part.Length);
-            return Math.Clamp(Math.Max(cell, Math.Max(word, Header.Length * 0.6)) + 2.5, Kind == ColumnKind.UtcDateTime ? 17 : Kind == ColumnKind.Date ? 12 : Narrowest, Widest);
+            return Math.Clamp(Math.Max(cell, Math.Max(word, Header.Length * 0.6)) + 2.5,
+                Kind == ColumnKind.UtcDateTime ? 17 : Kind == ColumnKind.Date ? 12 : Narrowest, Widest);
         }
     }
 
@@ -91,7 +92,10 @@ internal sealed record StarterColumn
     private string NumberFormat()
     {
         if (Header is "Latitude" or "Longitude" or "South" or "West") return "0.0000";
-        var decimals = Cells.Select(text => text.IndexOf('.', StringComparison.Ordinal) is var point and >= 0 ? text.Length - point - 1 : 0).DefaultIfEmpty(0).Max();
-        return Cells.IsEmpty || Array.TrueForAll([.. Cells], text => text.Length == 0) ? "General" : decimals == 0 ? "#,##0" : "#,##0." + new string('0', decimals).ToString(CultureInfo.InvariantCulture);
+        var decimals = Cells.Select(text => text.IndexOf('.', StringComparison.Ordinal) is var point and >= 0 ? text.Length - point - 1 : 0).DefaultIfEmpty(0)
+            .Max();
+        return Cells.IsEmpty || Array.TrueForAll([.. Cells], text => text.Length == 0)
+            ? "General"
+            : decimals == 0 ? "#,##0" : "#,##0." + new string('0', decimals).ToString(CultureInfo.InvariantCulture);
     }
 }

@@ -13,7 +13,9 @@ internal static class StarterSheet
     /// <param name="columns">Its columns with their example cells.</param>
     public static void Write(IXLWorksheet page, CatalogueSheet sheet, ImmutableArray<StarterColumn> columns)
     {
-        PageLook.Title(page, sheet.Meaning + (columns.Any(column => column.Cells.Length > 0) ? "  Example rows: invented, not for navigation. Replace them." : "  No example rows; fill it or leave it empty."));
+        PageLook.Title(page, sheet.Meaning + (columns.Any(column => column.Cells.Length > 0)
+            ? "  Example rows: invented, not for navigation. Replace them."
+            : "  No example rows; fill it or leave it empty."));
         for (var i = 0; i < columns.Length; i++)
         {
             var column = columns[i];
@@ -44,8 +46,10 @@ internal static class StarterSheet
         if (text.Length == 0) return;
         if (column.Kind != ColumnKind.Text && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)) cell.SetValue(number);
         else if (column.Kind == ColumnKind.Date) cell.SetValue(LocalDatePattern.Iso.Parse(text).GetValueOrThrow().ToDateTimeUnspecified());
-        else if (column.Kind == ColumnKind.Time) cell.SetValue(LocalTimePattern.CreateWithInvariantCulture("HH:mm").Parse(text).GetValueOrThrow().NanosecondOfDay / (double)NodaConstants.NanosecondsPerDay);
-        else if (column.Kind == ColumnKind.UtcDateTime) cell.SetValue(LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm'Z'").Parse(text).GetValueOrThrow().ToDateTimeUnspecified());
+        else if (column.Kind == ColumnKind.Time) cell.SetValue(LocalTimePattern.CreateWithInvariantCulture("HH:mm").Parse(text)
+            .GetValueOrThrow().NanosecondOfDay / (double)NodaConstants.NanosecondsPerDay);
+        else if (column.Kind == ColumnKind.UtcDateTime)
+            cell.SetValue(LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm'Z'").Parse(text).GetValueOrThrow().ToDateTimeUnspecified());
         else cell.SetValue(text);
     }
 }

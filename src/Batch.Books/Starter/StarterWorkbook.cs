@@ -32,7 +32,8 @@ internal static class StarterWorkbook
         var example = ExampleSheet.Of(sheet.Book, sheet.Name).Moved(days);
         var known = sheet.Columns.Select(column => StarterColumn.Of(column, example.Column(column.Name))).ToImmutableArray();
         var others = example.Headers.Where(header => !known.Any(column => column.Name == header)).ToImmutableArray();
-        if (others.Length > 0 && !sheet.TakesAnySpeed) throw new InvalidOperationException($"The example of {sheet.Name} has a column {others[0]} that the sheet does not know.");
+        if (others.Length > 0 && !sheet.TakesAnySpeed)
+            throw new InvalidOperationException($"The example of {sheet.Name} has a column {others[0]} that the sheet does not know.");
         return known.AddRange(others.Select(name => StarterColumn.Speed(name, example.Column(name))));
     }
 }

@@ -7,7 +7,10 @@ namespace Batch.Books.Units;
 /// <param name="Offset">Added to the number before the factor; only temperatures have one.</param>
 internal sealed record UnitWord(string Word, Dimension Dimension, double Factor, double Offset = 0)
 {
-    /// <summary>The significant digits of a number that was converted: what a double carries of them beyond is noise, and a ceiling of 8,534.4 m is 28,000 ft, not 27,999.999999999996.</summary>
+    /// <summary>
+    /// The significant digits of a number that was converted: what a double carries of them beyond is noise, and a ceiling of 8,534.4 m is 28,000 ft, not
+    /// 27,999.999999999996.
+    /// </summary>
     private const int Digits = 13;
 
     /// <summary>The number in another unit of the same dimension, to 13 significant digits; the same number where both are the same size.</summary>

@@ -30,7 +30,8 @@ internal sealed class DatedTests : ICheck
             ValidUntil.Look(leg, ruling, $"{what} of {aircraft.Registration}", until, ruling.Condition(part), hasGrace: false, aircraft.Origin.Cell(field));
         if (ruling.Condition("altimeter and static system") is not null)
         {
-            yield return Test("altimeter and static system", "Altimeter and static system test", aircraft.AltimeterStaticDue, nameof(Aircraft.AltimeterStaticDue));
+            yield return Test("altimeter and static system", "Altimeter and static system test", aircraft.AltimeterStaticDue,
+                nameof(Aircraft.AltimeterStaticDue));
         }
 
         yield return Test("transponder", "Transponder test", aircraft.TransponderDue, nameof(Aircraft.TransponderDue));

@@ -14,7 +14,8 @@ internal sealed class FittedEquipment : ICheck
     public string Title => "Equipment for the kind of flight";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Aircraft: IFR equipment", "Aircraft: night equipment", "Aircraft: second power source", "Aircraft: engine trend monitoring", "Aircraft: TAWS", "Types: equipment, high up"];
+    public ImmutableArray<string> Needs => ["Aircraft: IFR equipment", "Aircraft: night equipment", "Aircraft: second power source",
+        "Aircraft: engine trend monitoring", "Aircraft: TAWS", "Types: equipment, high up"];
 
     /// <inheritdoc/>
     public string Actor => "maintenance";
@@ -30,8 +31,10 @@ internal sealed class FittedEquipment : ICheck
             Add("night equipment", aircraft.NightEquipment, nameof(Aircraft.NightEquipment), "equipment for flight at night");
         }
 
-        Add("second power source", aircraft.SecondPowerSource, nameof(Aircraft.SecondPowerSource), "second source of power for the instruments (required of a single engine with passengers under IFR)", "a ");
-        Add("engine trend monitoring", aircraft.TrendMonitoring, nameof(Aircraft.TrendMonitoring), "engine trend monitoring (required of a single engine with passengers under IFR)");
+        Add("second power source", aircraft.SecondPowerSource, nameof(Aircraft.SecondPowerSource),
+            "second source of power for the instruments (required of a single engine with passengers under IFR)", "a ");
+        Add("engine trend monitoring", aircraft.TrendMonitoring, nameof(Aircraft.TrendMonitoring),
+            "engine trend monitoring (required of a single engine with passengers under IFR)");
         if (ruling.AmountOrNone("distance measuring from") is { } from && leg.Plan.Profile.Highest.Value >= from.Value)
         {
             answers.Add(Distance(leg, ruling, from));
@@ -68,7 +71,8 @@ internal sealed class FittedEquipment : ICheck
         var cell = leg.TypeCell(nameof(AircraftType.Equipment));
         var level = Words.Amount(leg.Plan.Profile.Highest);
         return equipment.Length == 0
-            ? ruling.NotChecked(from, $"at {level} distance measuring or area navigation is asked for, and the flight-plan equipment of {leg.Type.Name} is not given", cell)
+            ? ruling.NotChecked(from,
+                $"at {level} distance measuring or area navigation is asked for, and the flight-plan equipment of {leg.Type.Name} is not given", cell)
             : equipment.IndexOfAny(['D', 'G', 'R', 'I', 'C']) >= 0 || equipment.IndexOfAny(['S', 'O']) < 0
             ? ruling.Pass($"At {level} {leg.Type.Name} has distance measuring or area navigation, or does not navigate by VOR.", from, cell)
             : ruling.Trips(from, $"At {level}, from {Words.Amount(from.Value, "ft")} on, {leg.Type.Name} needs distance measuring or area navigation, and its flight-plan equipment has none (D, G or R).", cell, leg.Cell(nameof(Leg.Level)));

@@ -34,7 +34,8 @@ internal sealed class Inspections : ICheck
     {
         var aircraft = leg.Aircraft;
         yield return Hours(leg, ruling);
-        yield return ValidUntil.Look(leg, ruling, "Annual inspection of " + aircraft.Registration, aircraft.AnnualDue, ruling.Condition("inspections"), hasGrace: false, aircraft.Origin.Cell(nameof(Aircraft.AnnualDue)));
+        yield return ValidUntil.Look(leg, ruling, "Annual inspection of " + aircraft.Registration, aircraft.AnnualDue, ruling.Condition("inspections"),
+            hasGrace: false, aircraft.Origin.Cell(nameof(Aircraft.AnnualDue)));
     }
 
     private static Finding Hours(LegUnderCheck leg, Ruling ruling)
@@ -47,7 +48,8 @@ internal sealed class Inspections : ICheck
         }
 
         var steps = (leg.Week.Aircraft(aircraft.Registration)?.Steps ?? []).TakeWhile(step => step.Leg != leg.Plan.Key).ToImmutableArray();
-        var flown = steps.Select(step => leg.Week.Leg(step.Leg)).OfType<LegPlan.Planned>().Sum(plan => plan.Times.Air.TotalHours) + leg.Plan.Times.Air.TotalHours;
+        var flown = steps.Select(step => leg.Week.Leg(step.Leg)).OfType<LegPlan.Planned>()
+            .Sum(plan => plan.Times.Air.TotalHours) + leg.Plan.Times.Air.TotalHours;
         var margin = due - hours - flown;
         var inspections = ruling.Condition("inspections");
         var warning = ruling.Amount("hours of warning");
@@ -55,7 +57,8 @@ internal sealed class Inspections : ICheck
         var text = $"{aircraft.Registration} has {Words.Amount(printed.Actual, "h")} at the end of this leg, and the next inspection is due at {Words.Amount(printed.Limit, "h")}.";
         var answer = margin < -Ruling.Noise ? ruling.Trips(inspections, text, cell)
             : steps.FirstOrDefault(step => leg.Week.Leg(step.Leg) is LegPlan.Unplanned) is { } unplanned
-            ? ruling.NotChecked($"leg {unplanned.Leg} of {aircraft.Registration} could not be planned; without it {Words.Amount(margin, "h")} are left to the inspection", cell)
+            ? ruling.NotChecked(
+                $"leg {unplanned.Leg} of {aircraft.Registration} could not be planned; without it {Words.Amount(margin, "h")} are left to the inspection", cell)
             : margin < warning.Value ? ruling.Trips(warning, text, cell) : ruling.Pass(text, inspections, cell);
         return answer with { Required = due, Actual = hours + flown, Margin = margin, Unit = "h" };
     }

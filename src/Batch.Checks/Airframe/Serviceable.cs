@@ -20,7 +20,8 @@ internal sealed class Serviceable : ICheck
     public string Actor => "maintenance";
 
     private static readonly ImmutableArray<string> Good = ["in service", "serviceable", "available", "active"];
-    private static readonly ImmutableArray<string> Bad = ["out of service", "unserviceable", "not available", "in maintenance", "maintenance", "grounded", "sold"];
+    private static readonly ImmutableArray<string> Bad =
+        ["out of service", "unserviceable", "not available", "in maintenance", "maintenance", "grounded", "sold"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -39,7 +40,8 @@ internal sealed class Serviceable : ICheck
         }
         else if (!Good.Contains(status, StringComparer.OrdinalIgnoreCase))
         {
-            yield return ruling.NotChecked($"the status of {aircraft.Registration} reads '{status}', which is neither {Words.List(Good[..2])} nor {Words.List(Bad[..2])}", cell);
+            yield return ruling.NotChecked(
+                $"the status of {aircraft.Registration} reads '{status}', which is neither {Words.List(Good[..2])} nor {Words.List(Bad[..2])}", cell);
         }
         else
         {
@@ -55,7 +57,9 @@ internal sealed class Serviceable : ICheck
 
         if (aircraft.DeferredItems.Trim().Length > 0)
         {
-            yield return ruling.Trips(ruling.Condition("deferred items"), $"{aircraft.Registration} has open deferred items; see that they are allowed for this leg: {aircraft.DeferredItems.Trim()}", aircraft.Origin.Cell(nameof(Aircraft.DeferredItems)));
+            yield return ruling.Trips(ruling.Condition("deferred items"),
+                $"{aircraft.Registration} has open deferred items; see that they are allowed for this leg: {aircraft.DeferredItems.Trim()}",
+                aircraft.Origin.Cell(nameof(Aircraft.DeferredItems)));
         }
     }
 }

@@ -38,8 +38,10 @@ internal sealed class AirportHours : ICheck
         return (airport.Opens, airport.Closes) switch
         {
             (null, null) => ruling.Pass($"{airport.Ident} has no hours in the book: it counts as always open.", part),
-            ({ } opens, { } closes) when IsWithin(time, opens, closes) => ruling.Pass($"The {what} at {airport.Ident} at {Words.Clock(time)} local is in its hours {Words.Clock(opens)} to {Words.Clock(closes)}.", part, own),
-            ({ } opens, { } closes) => ruling.Trips(part, $"The {what} at {airport.Ident} at {Words.Clock(time)} local is outside its hours {Words.Clock(opens)} to {Words.Clock(closes)}.", own, cell),
+            ({ } opens, { } closes) when IsWithin(time, opens, closes) => ruling.Pass(
+                $"The {what} at {airport.Ident} at {Words.Clock(time)} local is in its hours {Words.Clock(opens)} to {Words.Clock(closes)}.", part, own),
+            ({ } opens, { } closes) => ruling.Trips(part,
+                $"The {what} at {airport.Ident} at {Words.Clock(time)} local is outside its hours {Words.Clock(opens)} to {Words.Clock(closes)}.", own, cell),
             _ => ruling.NotChecked($"{airport.Ident} has only one end of its hours", own),
         };
     }
@@ -53,8 +55,11 @@ internal sealed class AirportHours : ICheck
         {
             (null, null) => ruling.Pass($"{airport.Ident} has no quiet hours in the book.", part),
             ({ } from, { } to) when time != to && IsWithin(time, from, to) =>
-                ruling.Trips(part, $"The {what} at {airport.Ident} at {Words.Clock(time)} local falls in its quiet hours {Words.Clock(from)} to {Words.Clock(to)}.", own, cell),
-            ({ } from, { } to) => ruling.Pass($"The {what} at {airport.Ident} at {Words.Clock(time)} local is outside its quiet hours {Words.Clock(from)} to {Words.Clock(to)}.", part, own),
+                ruling.Trips(part,
+                    $"The {what} at {airport.Ident} at {Words.Clock(time)} local falls in its quiet hours {Words.Clock(from)} to {Words.Clock(to)}.", own,
+                    cell),
+            ({ } from, { } to) => ruling.Pass(
+                $"The {what} at {airport.Ident} at {Words.Clock(time)} local is outside its quiet hours {Words.Clock(from)} to {Words.Clock(to)}.", part, own),
             _ => ruling.NotChecked($"{airport.Ident} has only one end of its quiet hours", own),
         };
     }
@@ -63,5 +68,6 @@ internal sealed class AirportHours : ICheck
     /// <param name="time">The time.</param>
     /// <param name="from">Start.</param>
     /// <param name="to">End; equal to the start for the whole day.</param>
-    private static bool IsWithin(LocalTime time, LocalTime from, LocalTime to) => from == to || (from < to ? time >= from && time <= to : time >= from || time <= to);
+    private static bool IsWithin(LocalTime time, LocalTime from, LocalTime to) =>
+        from == to || (from < to ? time >= from && time <= to : time >= from || time <= to);
 }

@@ -26,7 +26,9 @@ internal sealed class Closures : ICheck
             .Concat(plan.Alternates.SelectMany(alternate => Alternate(leg, ruling, alternate)))
             .Concat(OnRoute(leg, ruling))
             .ToImmutableArray();
-        return answers.Any(answer => answer.Verdict is not Verdict.Note) ? answers : answers.Prepend(ruling.Pass("No notice closes an airport, a runway or the route of this leg."));
+        return answers.Any(answer => answer.Verdict is not Verdict.Note)
+            ? answers
+            : answers.Prepend(ruling.Pass("No notice closes an airport, a runway or the route of this leg."));
     }
 
     private static IEnumerable<Finding> At(LegUnderCheck leg, Ruling ruling, Airport airport, RunwayResult result, Instant at, string what)
@@ -40,7 +42,8 @@ internal sealed class Closures : ICheck
             }
             else if (notice.Effect == NoticeEffect.RunwayClosed)
             {
-                yield return ruling.NotChecked($"a notice closes a runway at {airport.Ident} without naming it; write it as {airport.Ident} and the runway", cell);
+                yield return ruling.NotChecked(
+                    $"a notice closes a runway at {airport.Ident} without naming it; write it as {airport.Ident} and the runway", cell);
             }
             else if (notice.Effect == NoticeEffect.Other)
             {
@@ -48,7 +51,9 @@ internal sealed class Closures : ICheck
             }
         }
 
-        if (result is RunwayResult.NotComputed && airport.Runways.Any(runway => leg.Week.Notices(airport.Ident, runway.Ident, at).Any(notice => notice.Effect is NoticeEffect.Closed or NoticeEffect.RunwayClosed)))
+        if (result is RunwayResult.NotComputed
+            && airport.Runways.Any(runway => leg.Week.Notices(airport.Ident, runway.Ident, at)
+                .Any(notice => notice.Effect is NoticeEffect.Closed or NoticeEffect.RunwayClosed)))
         {
             yield return ruling.NotChecked($"a notice closes a runway at {airport.Ident}, and which runway the {what} uses could not be computed");
         }
@@ -68,7 +73,8 @@ internal sealed class Closures : ICheck
 
     private static IEnumerable<Finding> OnRoute(LegUnderCheck leg, Ruling ruling)
     {
-        var names = leg.Plan.Route.Segments.SelectMany(segment => new[] { segment.Via, segment.To.Ident }).Where(name => name != "DCT" && name != leg.Plan.To.Ident).Distinct(StringComparer.OrdinalIgnoreCase);
+        var names = leg.Plan.Route.Segments.SelectMany(segment => new[] { segment.Via, segment.To.Ident })
+            .Where(name => name != "DCT" && name != leg.Plan.To.Ident).Distinct(StringComparer.OrdinalIgnoreCase);
         foreach (var name in names)
         {
             foreach (var notice in leg.Week.Board.About(name, leg.Plan.Times.Takeoff, leg.Plan.Times.Landing))

@@ -5,7 +5,10 @@ using Batch.Flight.Week;
 
 namespace Batch.Checks.Alternates;
 
-/// <summary>Forecast at the alternates, that of the takeoff too where the rules ask, against the usual alternate minima, or its own landing minima with what the rules add.</summary>
+/// <summary>
+/// Forecast at the alternates, that of the takeoff too where the rules ask, against the usual alternate minima, or its own landing minima with what the rules
+/// add.
+/// </summary>
 internal sealed class AlternateForecast : ICheck
 {
     /// <inheritdoc/>
@@ -15,19 +18,22 @@ internal sealed class AlternateForecast : ICheck
     public string Title => "Forecast at the alternate";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Bulletins: forecast at the alternate", "Bulletins: forecast at the takeoff alternate", "Airports: instrument approach", "Airports: approach minimum, where the rules add to it", "Airports: approach visibility, where the rules add to it"];
+    public ImmutableArray<string> Needs => ["Bulletins: forecast at the alternate", "Bulletins: forecast at the takeoff alternate",
+        "Airports: instrument approach", "Airports: approach minimum, where the rules add to it", "Airports: approach visibility, where the rules add to it"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
-        var answers = leg.Plan.Alternates.Select(alternate => Look(leg, ruling, alternate.Airport, leg.Plan.Times.Landing + alternate.Time, nameof(Leg.Alternate), null)).Concat(AfterTakeoff(leg, ruling)).ToImmutableArray();
+        var answers = leg.Plan.Alternates.Select(alternate => Look(leg, ruling, alternate.Airport, leg.Plan.Times.Landing + alternate.Time,
+            nameof(Leg.Alternate), null)).Concat(AfterTakeoff(leg, ruling)).ToImmutableArray();
         return answers.IsEmpty ? [ruling.NotApplicable("No alternate is filed.")] : answers;
     }
 
     /// <summary>The takeoff alternate that the leg names, where the rules ask for its weather too.</summary>
     private static IEnumerable<Finding> AfterTakeoff(LegUnderCheck leg, Ruling ruling)
     {
-        if (leg.Plan.Leg.TakeoffAlternate is not { Length: > 0 } ident || (ruling.Condition("takeoff alternate") ?? ruling.Condition(AtLandingMinima)) is not { } by)
+        if (leg.Plan.Leg.TakeoffAlternate is not { Length: > 0 } ident
+            || (ruling.Condition("takeoff alternate") ?? ruling.Condition(AtLandingMinima)) is not { } by)
         {
             yield break;
         }
@@ -39,7 +45,10 @@ internal sealed class AlternateForecast : ICheck
         }
         else
         {
-            yield return ruling.NotChecked(airport is null ? $"{ident} is not in the Airports sheet" : $"the leg has no cruise whose speed would tell when {ident}, the takeoff alternate, is reached", leg.Cell(nameof(Leg.TakeoffAlternate)));
+            yield return ruling.NotChecked(
+                airport is null
+                    ? $"{ident} is not in the Airports sheet"
+                    : $"the leg has no cruise whose speed would tell when {ident}, the takeoff alternate, is reached", leg.Cell(nameof(Leg.TakeoffAlternate)));
         }
     }
 
@@ -57,7 +66,8 @@ internal sealed class AlternateForecast : ICheck
 
         if (string.Equals(airport.ApproachKind.Trim(), "none", StringComparison.OrdinalIgnoreCase))
         {
-            return ruling.NotChecked($"{airport.Ident} has no instrument approach: as an alternate it asks for weather that allows a descent from the minimum altitude, approach and landing under VFR, which is not computed", airport.Origin.Cell(nameof(Airport.ApproachKind)), leg.Cell(field));
+            return ruling.NotChecked($"{airport.Ident} has no instrument approach: as an alternate it asks for weather that allows a descent from the minimum altitude, approach and landing under VFR, which is not computed",
+                airport.Origin.Cell(nameof(Airport.ApproachKind)), leg.Cell(field));
         }
 
         var kind = KindOf(airport);
@@ -74,13 +84,15 @@ internal sealed class AlternateForecast : ICheck
 
         var ceiling = ruling.Amount(kind + " ceiling");
         var visibility = ruling.Amount(kind + " visibility");
-        return Minima.Look(leg, ruling, airport, at, new Feet(ceiling.Value), Visibilities.Metres(visibility), $"usual alternate minima for a {kind}", by ?? ceiling);
+        return Minima.Look(
+            leg, ruling, airport, at, new Feet(ceiling.Value), Visibilities.Metres(visibility), $"usual alternate minima for a {kind}", by ?? ceiling);
     }
 
     private static Finding Beyond(LegUnderCheck leg, Ruling ruling, Airport airport, Instant at, string kind, Feet least, double leastM, double hours)
     {
         var (ceiling, visibility) = (ruling.Amount(kind + " ceiling beyond the minimum"), ruling.Amount(kind + " visibility beyond the minimum"));
-        return Minima.Look(leg, ruling, airport, at, least + new Feet(ceiling.Value), leastM + Visibilities.Metres(visibility), "planning minima of an alternate", ceiling, hours);
+        return Minima.Look(leg, ruling, airport, at, least + new Feet(ceiling.Value), leastM + Visibilities.Metres(visibility),
+            "planning minima of an alternate", ceiling, hours);
     }
 
     /// <summary>Name of the part by which a takeoff alternate is held against its landing minima.</summary>

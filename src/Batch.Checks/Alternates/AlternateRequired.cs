@@ -16,7 +16,8 @@ internal sealed class AlternateRequired : ICheck
     public string Title => "Alternate required";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Legs: alternate", "else Bulletins: forecast at the destination", "else Airports: instrument approach", "else Airports: approach minimum", "else Airports: approach visibility", "else Runways"];
+    public ImmutableArray<string> Needs => ["Legs: alternate", "else Bulletins: forecast at the destination", "else Airports: instrument approach",
+        "else Airports: approach minimum", "else Airports: approach visibility", "else Runways"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -29,7 +30,9 @@ internal sealed class AlternateRequired : ICheck
         var to = leg.Plan.To;
         if (!leg.Plan.Alternates.IsEmpty)
         {
-            return ruling.Pass($"{Words.List(leg.Plan.Alternates.Select(alternate => alternate.Airport))} {(leg.Plan.Alternates.Length == 1 ? "is" : "are")} filed.", null, leg.Cell(nameof(Leg.Alternate)));
+            return ruling.Pass(
+                $"{Words.List(leg.Plan.Alternates.Select(alternate => alternate.Airport))} {(leg.Plan.Alternates.Length == 1 ? "is" : "are")} filed.", null,
+                leg.Cell(nameof(Leg.Alternate)));
         }
 
         Finding Needed(string why, RuleAmount? by = null, params string[] cells) =>
@@ -48,12 +51,14 @@ internal sealed class AlternateRequired : ICheck
         if (ruling.AmountOrNone("separate runways") is { } separate && SeparateRunways(to) < separate.Value)
         {
             return Needed(
-                $"{to.Ident} has {Words.Count(SeparateRunways(to), "runway", "runways")}, and {Words.Amount(separate.Value, "")} separate ones are asked for", separate, to.Origin.Cell(""));
+                $"{to.Ident} has {Words.Count(SeparateRunways(to), "runway", "runways")}, and {Words.Amount(separate.Value, "")} separate ones are asked for",
+                separate, to.Origin.Cell(""));
         }
 
         if (to.ApproachKind.Trim().Length == 0 || to.ApproachMinimum is null || to.ApproachVisibilityM is null)
         {
-            return Needed($"that none is needed cannot be shown while the instrument approach at {to.Ident} and its minima are not given", null, to.Origin.Cell(nameof(Airport.ApproachMinimum)));
+            return Needed($"that none is needed cannot be shown while the instrument approach at {to.Ident} and its minima are not given", null,
+                to.Origin.Cell(nameof(Airport.ApproachMinimum)));
         }
 
         var landing = leg.Plan.Times.Landing;
@@ -89,7 +94,9 @@ internal sealed class AlternateRequired : ICheck
             };
         }
 
-        var circling = ruling.AmountOrNone("ceiling above the approach minimum") is { } beyond ? $" Not looked at: a circling minimum higher than the minimum of the Airports sheet ({beyond.Citation})." : "";
+        var circling = ruling.AmountOrNone("ceiling above the approach minimum") is { } beyond
+            ? $" Not looked at: a circling minimum higher than the minimum of the Airports sheet ({beyond.Citation})."
+            : "";
         return ruling.Pass($"No alternate is required: within an hour of the landing {to.Ident} is forecast with at least {Words.Amount(ceiling, "ft")} of ceiling and {Words.Visibility(visibility)} of visibility.{circling}");
     }
 

@@ -16,7 +16,8 @@ internal sealed class DepartureWeather : ICheck
     public string Title => "Departure minima and takeoff alternate";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Bulletins: forecast at the departure", "Airports: approach minimum", "Airports: approach visibility", "Airports: takeoff visibility", "Legs: takeoff alternate, where a return could not land", "Types: engines"];
+    public ImmutableArray<string> Needs => ["Bulletins: forecast at the departure", "Airports: approach minimum", "Airports: approach visibility",
+        "Airports: takeoff visibility", "Legs: takeoff alternate, where a return could not land", "Types: engines"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -33,7 +34,8 @@ internal sealed class DepartureWeather : ICheck
 
     /// <summary>Cruising speed of the leg [kt], true; 0 where it has no cruise.</summary>
     /// <param name="leg">The leg.</param>
-    public static double CruiseKt(LegUnderCheck leg) => leg.Plan.Profile.Slices.Where(slice => slice.Phase == FlightPhase.Cruise).Select(slice => slice.TrueAirspeedKt).DefaultIfEmpty(0).Max();
+    public static double CruiseKt(LegUnderCheck leg) => leg.Plan.Profile.Slices.Where(slice => slice.Phase == FlightPhase.Cruise)
+        .Select(slice => slice.TrueAirspeedKt).DefaultIfEmpty(0).Max();
 
     private static IEnumerable<Finding> Takeoff(Airport from, Ruling ruling, ForecastPeriod forecast)
     {
@@ -42,11 +44,13 @@ internal sealed class DepartureWeather : ICheck
         var cell = from.Origin.Cell(nameof(Airport.TakeoffVisibilityM));
         if (from.TakeoffVisibilityM is { } published && own is not null)
         {
-            yield return ruling.AtLeast($"Visibility forecast at {from.Ident} for the takeoff", forecast.VisibilityMetres, published, "m", "of the airport's takeoff minimum", own, cell);
+            yield return ruling.AtLeast($"Visibility forecast at {from.Ident} for the takeoff", forecast.VisibilityMetres, published, "m",
+                "of the airport's takeoff minimum", own, cell);
         }
         else if (usual is not null)
         {
-            yield return ruling.AtLeast($"Visibility forecast at {from.Ident} for the takeoff", forecast.VisibilityMetres, Visibilities.Metres(usual), "m", "usual where the book names no takeoff minimum", usual, cell);
+            yield return ruling.AtLeast($"Visibility forecast at {from.Ident} for the takeoff", forecast.VisibilityMetres, Visibilities.Metres(usual), "m",
+                "usual where the book names no takeoff minimum", usual, cell);
         }
         else if (own is not null)
         {
@@ -59,7 +63,8 @@ internal sealed class DepartureWeather : ICheck
         var from = leg.Plan.From;
         if (from is not { ApproachMinimum: { } ceiling, ApproachVisibilityM: { } visibility })
         {
-            return ruling.NotChecked($"the landing minima of {from.Ident} are not given, so whether a takeoff alternate is needed is open", from.Origin.Cell(nameof(Airport.ApproachMinimum)));
+            return ruling.NotChecked($"the landing minima of {from.Ident} are not given, so whether a takeoff alternate is needed is open",
+                from.Origin.Cell(nameof(Airport.ApproachMinimum)));
         }
 
         if (!(forecast.Ceiling < ceiling) && forecast.VisibilityMetres >= visibility)
@@ -69,18 +74,22 @@ internal sealed class DepartureWeather : ICheck
 
         if (ruling.AmountOrNone("time to the takeoff alternate") is not { } longest)
         {
-            return ruling.NotChecked($"{from.Ident} is forecast below its landing minima, and how near a takeoff alternate must be depends on the number of engines of {leg.Type.Name}, which is not given", leg.TypeCell(nameof(AircraftType.Engines)));
+            return ruling.NotChecked($"{from.Ident} is forecast below its landing minima, and how near a takeoff alternate must be depends on the number of engines of {leg.Type.Name}, which is not given",
+                leg.TypeCell(nameof(AircraftType.Engines)));
         }
 
         var speed = CruiseKt(leg);
         if (speed <= 0)
         {
-            return ruling.NotChecked($"{from.Ident} is forecast below its landing minima, and the leg has no cruise whose speed would tell which takeoff alternate is near enough", leg.Cell(nameof(Leg.TakeoffAlternate)));
+            return ruling.NotChecked(
+                $"{from.Ident} is forecast below its landing minima, and the leg has no cruise whose speed would tell which takeoff alternate is near enough",
+                leg.Cell(nameof(Leg.TakeoffAlternate)));
         }
 
         if (Nearest(leg) is not { } alternate)
         {
-            return ruling.Trips(longest, $"{from.Ident} is forecast below its landing minima at the takeoff, and no takeoff alternate is named.", leg.Cell(nameof(Leg.TakeoffAlternate)));
+            return ruling.Trips(longest, $"{from.Ident} is forecast below its landing minima at the takeoff, and no takeoff alternate is named.",
+                leg.Cell(nameof(Leg.TakeoffAlternate)));
         }
 
         return ruling.AtMost(

@@ -34,9 +34,11 @@ internal sealed class DestinationForecast : ICheck
         }
 
         var answer = Minima.Look(
-            leg, ruling, to, leg.Plan.Times.Landing, ceiling, visibility, "landing minima", null, ruling.AmountOrNone(Around)?.Value ?? 0, isCeilingAsked: !isByApproach || !AlternateForecast.IsPrecise(to));
+            leg, ruling, to, leg.Plan.Times.Landing, ceiling, visibility, "landing minima", null, ruling.AmountOrNone(Around)?.Value
+                ?? 0, isCeilingAsked: !isByApproach || !AlternateForecast.IsPrecise(to));
         yield return answer.Verdict > Verdict.NotChecked && leg.Plan.Alternates.Length > 1 && ruling.Condition("two alternates in its place") is { } two
-            ? ruling.Pass($"{to.Ident} is forecast below its landing minima, and two alternates are filed, which is enough.", two, leg.Cell(nameof(Leg.Alternate)))
+            ? ruling.Pass($"{to.Ident} is forecast below its landing minima, and two alternates are filed, which is enough.", two,
+                leg.Cell(nameof(Leg.Alternate)))
             : answer;
     }
 

@@ -51,11 +51,13 @@ internal sealed class HighMinimaCaptain : ICheck
         var to = leg.Plan.To;
         if (to is not { ApproachMinimum: { } minimum, ApproachVisibilityM: { } metres })
         {
-            return ruling.NotChecked($"the landing minima of {to.Ident} are not given, so whether the higher ones are met is open", to.Origin.Cell(nameof(Airport.ApproachMinimum)));
+            return ruling.NotChecked($"the landing minima of {to.Ident} are not given, so whether the higher ones are met is open",
+                to.Origin.Cell(nameof(Airport.ApproachMinimum)));
         }
 
         var (mostFt, mostM) = to.ApproachKind.Trim().Length == 0 ? (double.PositiveInfinity, double.PositiveInfinity)
-            : (ruling.Amount(AlternateForecast.KindOf(to) + " ceiling").Value, Visibilities.Metres(ruling.Amount(AlternateForecast.KindOf(to) + " visibility")));
+            : (ruling.Amount(AlternateForecast.KindOf(to) + " ceiling").Value,
+                Visibilities.Metres(ruling.Amount(AlternateForecast.KindOf(to) + " visibility")));
         return Minima.Look(
             leg,
             ruling,

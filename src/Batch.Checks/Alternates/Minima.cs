@@ -17,7 +17,8 @@ internal static class Minima
     /// <param name="by">Part they come from; null for the check as a whole.</param>
     /// <param name="hours">Hours before and after the time through which the forecast counts.</param>
     /// <param name="isCeilingAsked">Whether the ceiling counts; else the visibility alone.</param>
-    public static Finding Look(LegUnderCheck leg, Ruling ruling, Airport airport, Instant at, Feet ceiling, double visibilityM, string name, RuleAmount? by, double hours = 0, bool isCeilingAsked = true)
+    public static Finding Look(LegUnderCheck leg, Ruling ruling, Airport airport, Instant at, Feet ceiling, double visibilityM, string name, RuleAmount? by,
+        double hours = 0, bool isCeilingAsked = true)
     {
         var around = Duration.FromHours(hours);
         var asked = isCeilingAsked ? $"{Words.Amount(ceiling)} and {Words.Visibility(visibilityM)}" : $"{Words.Visibility(visibilityM)} of visibility";
@@ -27,10 +28,18 @@ internal static class Minima
         }
 
         var cell = airport.Origin.Cell(nameof(Airport.ApproachMinimum));
-        var when = hours > 0 ? $"From {Words.Local(at - around, airport.Zone)} to {Words.Local(at + around, airport.Zone)}" : $"At {Words.Local(at, airport.Zone)}";
+        var when = hours > 0
+            ? $"From {Words.Local(at - around, airport.Zone)} to {Words.Local(at + around, airport.Zone)}"
+            : $"At {Words.Local(at, airport.Zone)}";
         var seen = $"{when} {airport.Ident} is forecast with {(forecast.Ceiling is { } layer ? Words.Amount(layer) + " of ceiling" : "no ceiling")} and {Words.Visibility(forecast.VisibilityMetres)}";
         Finding Below(double actual, double required, string unit) =>
-            ruling.Trips(by, $"{seen}, below the {name} of {asked}.", cell) with { Required = required, Actual = actual, Margin = actual - required, Unit = unit };
+            ruling.Trips(by, $"{seen}, below the {name} of {asked}.", cell) with
+            {
+                Required = required,
+                Actual = actual,
+                Margin = actual - required,
+                Unit = unit
+            };
 
         return isCeilingAsked && forecast.Ceiling is { } low && low < ceiling ? Below(low.Value, ceiling.Value, "ft")
             : forecast.VisibilityMetres < visibilityM ? Below(forecast.VisibilityMetres, visibilityM, "m")

@@ -12,7 +12,8 @@ internal sealed class WeatherSource : ICheck
     public string Title => "Weather age and source";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Bulletins: forecast", "Bulletins: forecast at the alternate", "Bulletins: forecast at the takeoff alternate", "Bulletins: time of issue", "Bulletins: source", "Operator: weather sources"];
+    public ImmutableArray<string> Needs => ["Bulletins: forecast", "Bulletins: forecast at the alternate", "Bulletins: forecast at the takeoff alternate",
+        "Bulletins: time of issue", "Bulletins: source", "Operator: weather sources"];
 
     /// <inheritdoc/>
     public ImmutableArray<string> Tunable => ["age of a forecast"];
@@ -74,7 +75,10 @@ internal sealed class WeatherSource : ICheck
         var approved = leg.Operator.WeatherSources;
         return approved.IsEmpty ? ruling.NotChecked("the weather sources that the operator may use are not given (Operator sheet, Weather sources)")
             : issue.Source.Length == 0 ? ruling.NotChecked($"the source of the forecast for {airport} is not given", issue.Cell)
-            : approved.Contains(issue.Source, StringComparer.OrdinalIgnoreCase) ? ruling.Pass($"The forecast for {airport} comes from {issue.Source}, a source that the operator may use.", by, issue.Cell)
-            : ruling.Trips(by, $"The forecast for {airport} comes from {issue.Source}, which is not among the operator's weather sources: {Words.List(approved)}.", issue.Cell);
+            : approved.Contains(issue.Source, StringComparer.OrdinalIgnoreCase)
+                ? ruling.Pass($"The forecast for {airport} comes from {issue.Source}, a source that the operator may use.", by, issue.Cell)
+            : ruling.Trips(by,
+                $"The forecast for {airport} comes from {issue.Source}, which is not among the operator's weather sources: {Words.List(approved)}.",
+                issue.Cell);
     }
 }

@@ -45,7 +45,9 @@ internal static class Continuity
             var onBlocks = other.OnBlocks ?? other.OffBlocks;
             if (onBlocks > times.OffBlocks || other.OffBlocks == times.OffBlocks)
             {
-                yield return ruling.Trips(ruling.Condition("overlap"), $"{Words.Capital(who)} is booked twice: still on leg {other.Leg} ({other.From} to {other.To}) {Words.Time(Duration.Max(onBlocks - times.OffBlocks, Duration.Zero))} after this leg leaves.", cell, leg.Cell(nameof(Leg.OffBlocks)));
+                yield return ruling.Trips(ruling.Condition("overlap"),
+                    $"{Words.Capital(who)} is booked twice: still on leg {other.Leg} ({other.From} to {other.To}) {Words.Time(Duration.Max(onBlocks - times.OffBlocks, Duration.Zero))} after this leg leaves.",
+                    cell, leg.Cell(nameof(Leg.OffBlocks)));
             }
         }
     }
@@ -64,11 +66,13 @@ internal static class Continuity
         }
         else if (step.Before is null)
         {
-            yield return ruling.NotChecked($"where {who} is before the first leg of the week is not said; the base is {step.StandsAt}, and the leg starts at {from}", cell);
+            yield return ruling.NotChecked(
+                $"where {who} is before the first leg of the week is not said; the base is {step.StandsAt}, and the leg starts at {from}", cell);
         }
         else
         {
-            yield return ruling.Trips(ruling.Condition(place), $"{Words.Capital(who)} is at {step.StandsAt} after leg {step.Before}, and this leg starts at {from}.", cell, leg.Cell(nameof(Leg.From)));
+            yield return ruling.Trips(ruling.Condition(place),
+                $"{Words.Capital(who)} is at {step.StandsAt} after leg {step.Before}, and this leg starts at {from}.", cell, leg.Cell(nameof(Leg.From)));
         }
     }
 
@@ -76,9 +80,11 @@ internal static class Continuity
     {
         var by = ruling.Amount("turnaround");
         var least = leg.Operator.Turnaround ?? Duration.FromMinutes(by.Value);
-        if (step.Before is { } before && leg.Week.Leg(before) is LegPlan.Planned earlier && leg.Plan.Times.OffBlocks - earlier.Times.OnBlocks is var ground && ground < least)
+        if (step.Before is { } before && leg.Week.Leg(
+            before) is LegPlan.Planned earlier && leg.Plan.Times.OffBlocks - earlier.Times.OnBlocks is var ground && ground < least)
         {
-            yield return ruling.AtLeast($"Time on the ground for {who} after leg {before}", ground.TotalMinutes, least.TotalMinutes, "min", "to turn round", by, cell, leg.Cell(nameof(Leg.OffBlocks)));
+            yield return ruling.AtLeast($"Time on the ground for {who} after leg {before}", ground.TotalMinutes, least.TotalMinutes, "min", "to turn round", by,
+                cell, leg.Cell(nameof(Leg.OffBlocks)));
         }
     }
 }

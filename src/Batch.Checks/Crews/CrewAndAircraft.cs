@@ -25,10 +25,13 @@ internal sealed class CrewAndAircraft : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var registration = leg.Aircraft.Registration;
-        var aircraft = Continuity.Look(leg, ruling, registration, "aircraft place", leg.Week.Aircraft(registration)?.Steps ?? [], leg.Cell(nameof(Leg.Aircraft)));
-        var crew = leg.Seats.SelectMany(seat => Continuity.Look(leg, ruling, $"the {seat.Role} {seat.Code}", "crew place", leg.Week.Crew(seat.Code)?.Steps ?? [], seat.Cell));
+        var aircraft = Continuity.Look(
+            leg, ruling, registration, "aircraft place", leg.Week.Aircraft(registration)?.Steps ?? [], leg.Cell(nameof(Leg.Aircraft)));
+        var crew = leg.Seats.SelectMany(
+            seat => Continuity.Look(leg, ruling, $"the {seat.Role} {seat.Code}", "crew place", leg.Week.Crew(seat.Code)?.Steps ?? [], seat.Cell));
         return string.Equals(leg.Plan.Leg.Captain, leg.Plan.Leg.SecondPilot, StringComparison.OrdinalIgnoreCase)
-            ? [ruling.Trips(ruling.Condition("overlap"), $"{leg.Plan.Leg.Captain} is both captain and second pilot of this leg.", leg.Cell(nameof(Leg.SecondPilot))), .. aircraft, .. crew]
+            ? [ruling.Trips(ruling.Condition("overlap"), $"{leg.Plan.Leg.Captain} is both captain and second pilot of this leg.",
+                leg.Cell(nameof(Leg.SecondPilot))), .. aircraft, .. crew]
             : aircraft.Concat(crew);
     }
 }

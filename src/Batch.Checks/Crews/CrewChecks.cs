@@ -35,7 +35,8 @@ internal sealed class CrewChecks : ICheck
             yield break;
         }
 
-        yield return ValidUntil.Look(leg, ruling, "Competency check of " + seat.Code, member.CompetencyUntil, ruling.Condition("competency check"), hasGrace: true, member.Origin.Cell(nameof(CrewMember.CompetencyUntil)), seat.Cell);
+        yield return ValidUntil.Look(leg, ruling, "Competency check of " + seat.Code, member.CompetencyUntil, ruling.Condition("competency check"),
+            hasGrace: true, member.Origin.Cell(nameof(CrewMember.CompetencyUntil)), seat.Cell);
         if (!seat.IsCaptain)
         {
             yield break;
@@ -43,9 +44,11 @@ internal sealed class CrewChecks : ICheck
 
         if (ruling.Condition("instrument check") is { } instrument)
         {
-            yield return ValidUntil.Look(leg, ruling, "Instrument check of " + seat.Code, member.InstrumentUntil, instrument, hasGrace: true, member.Origin.Cell(nameof(CrewMember.InstrumentUntil)), seat.Cell);
+            yield return ValidUntil.Look(leg, ruling, "Instrument check of " + seat.Code, member.InstrumentUntil, instrument, hasGrace: true,
+                member.Origin.Cell(nameof(CrewMember.InstrumentUntil)), seat.Cell);
         }
 
-        yield return ValidUntil.Look(leg, ruling, "Line check of " + seat.Code, member.LineCheckUntil, ruling.Condition("line check"), hasGrace: true, member.Origin.Cell(nameof(CrewMember.LineCheckUntil)), seat.Cell);
+        yield return ValidUntil.Look(leg, ruling, "Line check of " + seat.Code, member.LineCheckUntil, ruling.Condition("line check"), hasGrace: true,
+            member.Origin.Cell(nameof(CrewMember.LineCheckUntil)), seat.Cell);
     }
 }

@@ -36,21 +36,27 @@ internal sealed class CrewComposition : ICheck
             yield return leg.Aircraft.AutopilotForOnePilot switch
             {
                 null => ruling.NotChecked(
-                    $"one pilot flies passengers under IFR, and whether {leg.Aircraft.Registration} has an autopilot approved in place of the second is not given", leg.Aircraft.Origin.Cell(nameof(Aircraft.AutopilotForOnePilot))),
-                true => ruling.Pass($"One pilot under IFR: {leg.Aircraft.Registration} has an autopilot approved in place of the second.", underIfr, leg.Aircraft.Origin.Cell(nameof(Aircraft.AutopilotForOnePilot))),
-                false => ruling.Trips(underIfr, $"Passengers fly under IFR with one pilot, and {leg.Aircraft.Registration} has no autopilot approved in place of the second.", cell),
+                    $"one pilot flies passengers under IFR, and whether {leg.Aircraft.Registration} has an autopilot approved in place of the second is not given",
+                    leg.Aircraft.Origin.Cell(nameof(Aircraft.AutopilotForOnePilot))),
+                true => ruling.Pass($"One pilot under IFR: {leg.Aircraft.Registration} has an autopilot approved in place of the second.", underIfr,
+                    leg.Aircraft.Origin.Cell(nameof(Aircraft.AutopilotForOnePilot))),
+                false => ruling.Trips(underIfr,
+                    $"Passengers fly under IFR with one pilot, and {leg.Aircraft.Registration} has no autopilot approved in place of the second.", cell),
             };
         }
 
         if (!two && ruling.Condition("second pilot by seats") is { } bySeats)
         {
-            yield return ruling.Trips(bySeats, $"{leg.Type.Name} has {Words.Count(leg.Type.Seats ?? 0, "passenger seat", "passenger seats")}, which asks for a second pilot.", cell);
+            yield return ruling.Trips(bySeats,
+                $"{leg.Type.Name} has {Words.Count(leg.Type.Seats ?? 0, "passenger seat", "passenger seats")}, which asks for a second pilot.", cell);
         }
 
-        var inPilotSeat = leg.Plan.Load.Items.Count(item => item.Kind == LoadItemKind.Passenger && leg.Type.Stations.Any(station => station.Kind == StationKind.Crew && station.Name == item.Station));
+        var inPilotSeat = leg.Plan.Load.Items.Count(item => item.Kind == LoadItemKind.Passenger
+            && leg.Type.Stations.Any(station => station.Kind == StationKind.Crew && station.Name == item.Station));
         if (inPilotSeat > 0 && ruling.Condition("passenger in a pilot seat") is { } pilotSeat)
         {
-            yield return ruling.Trips(pilotSeat, $"{Words.Count(inPilotSeat, "passenger sits", "passengers sit")} in a pilot seat.", [.. leg.Plan.Load.Items.Where(item => item.Kind == LoadItemKind.Passenger).Select(item => item.Cell)]);
+            yield return ruling.Trips(pilotSeat, $"{Words.Count(inPilotSeat, "passenger sits", "passengers sit")} in a pilot seat.",
+                [.. leg.Plan.Load.Items.Where(item => item.Kind == LoadItemKind.Passenger).Select(item => item.Cell)]);
         }
     }
 }

@@ -35,7 +35,8 @@ internal sealed class CrewQualified : ICheck
         }
         else if (!member.Types.Contains(leg.Type.Name, StringComparer.OrdinalIgnoreCase))
         {
-            yield return ruling.Trips($"{seat.Code} is not qualified on {leg.Type.Name} by the Crew sheet.", seat.Cell, member.Origin.Cell(nameof(CrewMember.Types)));
+            yield return ruling.Trips($"{seat.Code} is not qualified on {leg.Type.Name} by the Crew sheet.", seat.Cell,
+                member.Origin.Cell(nameof(CrewMember.Types)));
         }
         else
         {

@@ -26,7 +26,9 @@ internal sealed class DutyInDays : ICheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
-        var limits = Spans.SelectMany(span => ruling.AmountOrNone(span.Amount) is { } limit ? [(span.Days, limit)] : Array.Empty<(int Days, RuleAmount Limit)>()).ToImmutableArray();
+        var limits = Spans.SelectMany(span => ruling.AmountOrNone(span.Amount) is { } limit
+            ? [(span.Days, limit)]
+            : Array.Empty<(int Days, RuleAmount Limit)>()).ToImmutableArray();
         return limits.IsEmpty
             ? [ruling.LeftToOperator("The limit of duty in 7, 14 and 28 days", "hours, those that there are, such as 60/110/190")]
             : leg.Seats.SelectMany(seat => limits.Select(limit => Look(leg, ruling, seat, limit.Days, limit.Limit)));
@@ -40,7 +42,8 @@ internal sealed class DutyInDays : ICheck
         var from = leg.Plan.Times.OffBlocks.InZone(zone).Date.PlusDays(1 - days).AtStartOfDayInZone(zone).ToInstant();
         var done = leg.Plan.Times.OnBlocks + (leg.Operator.Release ?? Duration.Zero);
         var hours = record.Duty(from, done).TotalHours;
-        var answer = ruling.AtMost($"The duty of {seat.Code} in {span} to the release after this leg", hours, limit.Value, "h", $"limit for {span}", limit, seat.Cell);
+        var answer = ruling.AtMost(
+            $"The duty of {seat.Code} in {span} to the release after this leg", hours, limit.Value, "h", $"limit for {span}", limit, seat.Cell);
         return answer.Verdict != Verdict.Pass ? answer
             : record.Missing(from, done) is { } missing
             ? ruling.NotChecked($"{missing}; {Words.Amount(hours, "h")} of duty are known of the {Words.Amount(limit.Value, "h")} allowed in {span}", seat.Cell)

@@ -87,7 +87,9 @@ internal sealed class DutyMeasures
                 From = from,
                 Until = Done,
                 Used = _record.Duty(from, Done).TotalHours,
-                Unknown = Open(from, Done) is { Length: > 0 } open ? open : _record.Untimed(from, Done) is { } untimed ? $"The duty on {Words.Day(untimed)} is logged without its times." : "",
+                Unknown = Open(from, Done) is { Length: > 0 } open
+                    ? open
+                    : _record.Untimed(from, Done) is { } untimed ? $"The duty on {Words.Day(untimed)} is logged without its times." : "",
             },
             new DutyInDays(),
             amount);
@@ -141,7 +143,9 @@ internal sealed class DutyMeasures
                     Until = Done,
                     Used = known.TotalHours,
                     IsLeast = true,
-                    Unknown = atBest > known ? Open(Done - Day, Done) is { Length: > 0 } open ? open : "The duty in these 24 hours is not wholly logged with its times." : "",
+                    Unknown = atBest > known
+                        ? Open(Done - Day, Done) is { Length: > 0 } open ? open : "The duty in these 24 hours is not wholly logged with its times."
+                        : "",
                 },
                 new Rest(),
                 "rest");
@@ -176,7 +180,9 @@ internal sealed class DutyMeasures
         get
         {
             var check = new RecoveryRest();
-            if (_record.DutyOf(_leg.Plan) is not { } duty || _rules.RulingFor(check, _leg) is not { } ruling || ruling.AmountOrNone(RecoveryRest.Between) is null)
+            if (_record.DutyOf(_leg.Plan) is not { } duty
+                || _rules.RulingFor(check, _leg) is not { } ruling
+                || ruling.AmountOrNone(RecoveryRest.Between) is null)
             {
                 return [];
             }
@@ -192,7 +198,9 @@ internal sealed class DutyMeasures
                     From = since,
                     Until = Done,
                     Used = (Done - since).TotalHours,
-                    Unknown = atBest == known ? "" : Open(since, duty.Report) is { Length: > 0 } open ? open : "The duty in this time is not wholly logged with its times.",
+                    Unknown = atBest == known
+                        ? ""
+                        : Open(since, duty.Report) is { Length: > 0 } open ? open : "The duty in this time is not wholly logged with its times.",
                 },
                 check,
                 RecoveryRest.Between));

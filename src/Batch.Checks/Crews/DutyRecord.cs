@@ -5,8 +5,8 @@ using Batch.Flight.Plan;
 namespace Batch.Checks.Crews;
 
 /// <summary>
-/// What is known of one pilot's flying and duty: the planned legs and duties of the week and the Logged sheet. Flying that is both planned and logged counts once, with the
-/// greater of the two flight times.
+/// What is known of one pilot's flying and duty: the planned legs and duties of the week and the Logged sheet. Flying that is both planned and logged counts
+/// once, with the greater of the two flight times.
 /// </summary>
 internal sealed class DutyRecord
 {
@@ -59,8 +59,9 @@ internal sealed class DutyRecord
     public static bool IsDayOff(LoggedDuty row) => row.FlightTime == Duration.Zero && row.DutyOn is null && row.DutyOff is null;
 
     /// <summary>
-    /// The first part of a time of which nothing is known. Known is what lies from the person's first logged day to the last day of the Logged sheet, whoever flew on it, a day without a row
-    /// in between being free; and what the week plans, from its first day on where the log reaches up to it, else from the person's first report (a duty that is not logged may reach into the week).
+    /// The first part of a time of which nothing is known. Known is what lies from the person's first logged day to the last day of the Logged sheet, whoever
+    /// flew on it, a day without a row in between being free; and what the week plans, from its first day on where the log reaches up to it, else from the
+    /// person's first report (a duty that is not logged may reach into the week).
     /// </summary>
     /// <param name="from">Start.</param>
     /// <param name="to">End.</param>
@@ -135,10 +136,13 @@ internal sealed class DutyRecord
     /// <param name="to">End.</param>
     public LocalDate? Untimed(Instant from, Instant to) => Untold.Where(row => row.To > from && row.From < to).Select(row => (LocalDate?)row.Date).Min();
 
-    /// <summary>The last duty, planned or logged with its times, that began before an instant at which a planned duty begins; null where none is known.</summary>
+    /// <summary>
+    /// The last duty, planned or logged with its times, that began before an instant at which a planned duty begins; null where none is known.
+    /// </summary>
     /// <param name="at">The instant.</param>
     public (Instant From, Instant To)? DutyBefore(Instant at) =>
-        _duties.Select(duty => (From: duty.Report, To: duty.Release)).Concat(_logged.Where(row => row.IsTimed && (!row.IsPlannedToo || row.To <= at)).Select(row => (row.From, row.To)))
+        _duties.Select(duty => (From: duty.Report, To: duty.Release))
+            .Concat(_logged.Where(row => row.IsTimed && (!row.IsPlannedToo || row.To <= at)).Select(row => (row.From, row.To)))
             .Where(duty => duty.From < at).OrderBy(duty => duty.To).Select(duty => ((Instant, Instant)?)duty).LastOrDefault();
 
     /// <summary>The longest time free of duty in a time, with and without what is not known counted as duty.</summary>
@@ -151,7 +155,10 @@ internal sealed class DutyRecord
         return (LongestGap(known, from, to), LongestGap(unsure, from, to));
     }
 
-    /// <summary>How often 24 consecutive hours free of duty fit into a time; a longer rest counts as often as 24 hours fit into it, and a logged day without times counts as duty.</summary>
+    /// <summary>
+    /// How often 24 consecutive hours free of duty fit into a time; a longer rest counts as often as 24 hours fit into it, and a logged day without times
+    /// counts as duty.
+    /// </summary>
     /// <param name="from">Start.</param>
     /// <param name="to">End.</param>
     public int LongRests(Instant from, Instant to)
@@ -175,7 +182,8 @@ internal sealed class DutyRecord
     public (Instant? AtBest, Instant? Known) LastRecovery(Instant from, Instant until, Func<Instant, Instant, bool> isRecovery)
     {
         var known = Timed.ToImmutableArray();
-        var unsure = known.Concat(Untold.Select(row => (row.From, row.To))).Concat(Gap(from, until) is { } gap ? [gap] : ImmutableArray<(Instant, Instant)>.Empty);
+        var unsure = known.Concat(Untold.Select(row => (row.From, row.To)))
+            .Concat(Gap(from, until) is { } gap ? [gap] : ImmutableArray<(Instant, Instant)>.Empty);
         return (Last(known), Last(unsure));
 
         Instant? Last(IEnumerable<(Instant From, Instant To)> busy)
@@ -193,7 +201,8 @@ internal sealed class DutyRecord
     }
 
     // Every duty whose times are known.
-    private IEnumerable<(Instant From, Instant To)> Timed => _duties.Select(duty => (duty.Report, duty.Release)).Concat(_logged.Where(row => row.IsTimed).Select(row => (row.From, row.To)));
+    private IEnumerable<(Instant From, Instant To)> Timed => _duties.Select(duty => (duty.Report, duty.Release))
+        .Concat(_logged.Where(row => row.IsTimed).Select(row => (row.From, row.To)));
 
     // Logged days that may have held duty at any time; where the week plans the same flying it has the times.
     private IEnumerable<LoggedFlying> Untold => _logged.Where(row => row is { IsTimed: false, IsPlannedToo: false });
@@ -224,7 +233,8 @@ internal sealed class DutyRecord
         return Duration.Max(longest, to - free);
     }
 
-    private static Duration Overlap(Instant from, Instant to, Instant start, Instant end) => Duration.Max(Instant.Min(to, end) - Instant.Max(from, start), Duration.Zero);
+    private static Duration Overlap(Instant from, Instant to, Instant start, Instant end) =>
+        Duration.Max(Instant.Min(to, end) - Instant.Max(from, start), Duration.Zero);
 
     private static Duration Sum(IEnumerable<Duration> times) => times.Aggregate(Duration.Zero, (sum, time) => sum + time);
 }

@@ -68,5 +68,6 @@ internal static class DutyTables
 
     /// <summary>Of every limit the one with the least left; where there is none to keep, the most used.</summary>
     private static ImmutableArray<DutyLimit> Tightest(IEnumerable<DutyLimit> limits) =>
-        [.. limits.GroupBy(limit => limit.Key, StringComparer.Ordinal).Select(group => group.OrderBy(limit => limit.Left ?? double.PositiveInfinity).ThenByDescending(limit => limit.Used).First())];
+        [.. limits.GroupBy(limit => limit.Key, StringComparer.Ordinal)
+            .Select(group => group.OrderBy(limit => limit.Left ?? double.PositiveInfinity).ThenByDescending(limit => limit.Used).First())];
 }

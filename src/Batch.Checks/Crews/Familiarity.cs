@@ -46,17 +46,20 @@ internal sealed class Familiarity : ICheck
         var last = rows.LastOrDefault(row => row.Airports.Contains(to, StringComparer.OrdinalIgnoreCase));
         if (last is not null && last.Date >= since)
         {
-            return ruling.Pass($"{seat.Code} landed at {to} on {Words.Day(last.Date)}, {Words.Count(Period.DaysBetween(last.Date, date), "day", "days")} before this leg; {Words.Amount(days.Value, "days")} are allowed.", days, last.Origin.Cell(nameof(LoggedDuty.Airports)));
+            return ruling.Pass($"{seat.Code} landed at {to} on {Words.Day(last.Date)}, {Words.Count(Period.DaysBetween(last.Date, date), "day", "days")} before this leg; {Words.Amount(days.Value, "days")} are allowed.",
+                days, last.Origin.Cell(nameof(LoggedDuty.Airports)));
         }
 
         if (leg.Duty(seat.Code).Missing(since.AtStartOfDayInZone(leg.Plan.From.Zone).ToInstant(), off) is { } missing)
         {
-            return ruling.NotChecked($"{missing}, so whether {seat.Code} landed at {to} in the {Words.Amount(days.Value, "days")} before is not known", seat.Cell);
+            return ruling.NotChecked(
+                $"{missing}, so whether {seat.Code} landed at {to} in the {Words.Amount(days.Value, "days")} before is not known", seat.Cell);
         }
 
         if (rows.FirstOrDefault(row => row.Date >= since && row.FlightTime > Duration.Zero && row.Airports.IsEmpty) is { } open)
         {
-            return ruling.NotChecked($"the airports of {seat.Code} on {Words.Day(open.Date)} are not logged, so whether {to} was among them is not known", open.Origin.Cell(nameof(LoggedDuty.Airports)));
+            return ruling.NotChecked($"the airports of {seat.Code} on {Words.Day(open.Date)} are not logged, so whether {to} was among them is not known",
+                open.Origin.Cell(nameof(LoggedDuty.Airports)));
         }
 
         return ruling.Trips(

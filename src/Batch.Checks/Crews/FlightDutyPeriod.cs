@@ -31,7 +31,9 @@ internal sealed class FlightDutyPeriod : ICheck
     /// <param name="sectors">Sectors, 1 or more.</param>
     public static RuleAmount Limit(Ruling ruling, LocalTime report, int sectors)
     {
-        var rows = ruling.Parts(Row).Select(part => (Part: part, From: NodaTime.Text.LocalTimePattern.CreateWithInvariantCulture("HH:mm").Parse(part[Row.Length..]).Value)).OrderBy(row => row.From).ToImmutableArray();
+        var rows = ruling.Parts(Row)
+            .Select(part => (Part: part, From: NodaTime.Text.LocalTimePattern.CreateWithInvariantCulture("HH:mm").Parse(part[Row.Length..]).Value))
+            .OrderBy(row => row.From).ToImmutableArray();
         var row = rows.LastOrDefault(row => row.From <= report, rows[^1]);
         var most = ruling.Amount(row.Part);
         var less = ruling.Amount("less for each sector from the third").Value * Math.Max(0, sectors - 2);
@@ -53,7 +55,9 @@ internal sealed class FlightDutyPeriod : ICheck
 
         if (seat.Member is not { } member || !leg.Week.Plan.Input.Airports.TryGetValue(member.Base, out var home))
         {
-            return ruling.NotChecked($"the base of {seat.Code} is not given or not in the Airports sheet, so whether {seat.Code} is acclimatised where the duty starts is open", seat.Member?.Origin.Cell(nameof(Flight.Fleet.CrewMember.Base)) ?? seat.Cell);
+            return ruling.NotChecked(
+                $"the base of {seat.Code} is not given or not in the Airports sheet, so whether {seat.Code} is acclimatised where the duty starts is open",
+                seat.Member?.Origin.Cell(nameof(Flight.Fleet.CrewMember.Base)) ?? seat.Cell);
         }
 
         var away = Math.Abs((first.From.Zone.GetUtcOffset(duty.Report) - home.Zone.GetUtcOffset(duty.Report)).Seconds) / 3600d;

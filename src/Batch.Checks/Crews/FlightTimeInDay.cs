@@ -43,11 +43,14 @@ internal sealed class FlightTimeInDay : ICheck
         var record = leg.Duty(seat.Code);
         var end = leg.Plan.Times.OnBlocks;
         var flown = record.FlightTime(end - Day, end).TotalHours;
-        var answer = ruling.AtMost($"The flight time of {seat.Code} in the 24 hours to the end of this leg", flown, limit.Value, "h", LimitOf(leg) == "one pilot" ? "limit for one pilot" : "limit for two pilots", limit, seat.Cell);
+        var answer = ruling.AtMost($"The flight time of {seat.Code} in the 24 hours to the end of this leg", flown, limit.Value, "h",
+            LimitOf(leg) == "one pilot" ? "limit for one pilot" : "limit for two pilots", limit, seat.Cell);
         return answer.Verdict != Verdict.Pass
             ? answer
             : record.Unplanned(end - Day, end) is { } unplanned
-            ? ruling.NotChecked($"leg {unplanned.Leg} of {seat.Code} in these 24 hours could not be planned; without it {seat.Code} flies {Words.Amount(flown, "h")}", seat.Cell)
+            ? ruling.NotChecked(
+                $"leg {unplanned.Leg} of {seat.Code} in these 24 hours could not be planned; without it {seat.Code} flies {Words.Amount(flown, "h")}",
+                seat.Cell)
             : record.Missing(end - Day, end) is { } missing
             ? ruling.NotChecked($"{missing}; {Words.Amount(flown, "h")} are known of the {Words.Amount(limit.Value, "h")} allowed in these 24 hours", seat.Cell)
             : IsSecondQualified(leg) is null && ruling.AmountOrNone("one pilot") is { } alone && flown > alone.Value + Ruling.Noise

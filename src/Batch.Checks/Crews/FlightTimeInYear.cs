@@ -2,7 +2,9 @@ using Batch.Checks.Rules;
 
 namespace Batch.Checks.Crews;
 
-/// <summary>Flight time in the calendar quarter, two consecutive quarters, the calendar year, 28 days and 12 months: those for which the rules name a limit.</summary>
+/// <summary>
+/// Flight time in the calendar quarter, two consecutive quarters, the calendar year, 28 days and 12 months: those for which the rules name a limit.
+/// </summary>
 internal sealed class FlightTimeInYear : ICheck
 {
     /// <inheritdoc/>
@@ -27,7 +29,8 @@ internal sealed class FlightTimeInYear : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) =>
         Spans(leg.Plan.Times.OffBlocks.InZone(leg.Plan.From.Zone).Date).Any(span => ruling.AmountOrNone(span.Amount) is not null)
             ? leg.Seats.SelectMany(seat => Look(leg, ruling, seat))
-            : [ruling.LeftToOperator("The limit of flight time over longer periods", "hours in the calendar quarter / two quarters / calendar year / 28 days / 12 months, those that there are, such as //900/100/1000")];
+            : [ruling.LeftToOperator("The limit of flight time over longer periods",
+                "hours in the calendar quarter / two quarters / calendar year / 28 days / 12 months, those that there are, such as //900/100/1000")];
 
     /// <summary>The times that rules look at, by the name of their amount, with their first day and how they are said.</summary>
     /// <param name="day">Day of the leg.</param>
@@ -56,7 +59,8 @@ internal sealed class FlightTimeInYear : ICheck
 
             var hours = record.FlightTime(from, leg.Plan.Times.OnBlocks, day).TotalHours;
             var open = record.Missing(from.AtStartOfDayInZone(zone).ToInstant(), leg.Plan.Times.OnBlocks);
-            var answer = ruling.AtMost($"The flight time of {seat.Code} since {Words.Day(from)}", hours, limit.Value, "h", $"limit for {words}", limit, seat.Cell);
+            var answer = ruling.AtMost(
+                $"The flight time of {seat.Code} since {Words.Day(from)}", hours, limit.Value, "h", $"limit for {words}", limit, seat.Cell);
             if (answer.Verdict != Verdict.Pass || open is null)
             {
                 yield return answer;

@@ -26,6 +26,7 @@ internal sealed class Medical : ICheck
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling) => leg.Seats.Select(seat => seat.Member is { } member
-        ? ValidUntil.Look(leg, ruling, "Medical certificate of " + seat.Code, member.MedicalUntil, ruling.Condition("medical certificate"), hasGrace: false, member.Origin.Cell(nameof(CrewMember.MedicalUntil)), seat.Cell)
+        ? ValidUntil.Look(leg, ruling, "Medical certificate of " + seat.Code, member.MedicalUntil, ruling.Condition("medical certificate"), hasGrace: false,
+            member.Origin.Cell(nameof(CrewMember.MedicalUntil)), seat.Cell)
         : ruling.NotChecked($"the {seat.Role} {seat.Code} is not in the Crew sheet", seat.Cell));
 }

@@ -15,7 +15,8 @@ internal sealed class PilotHours : ICheck
     public string Title => "Pilot qualification";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Crew", "Crew: certificate", "Crew: instrument rating", "Crew: hours", "Crew: cross-country hours", "Crew: night hours", "Crew: instrument hours", "Crew: approaches in 6 months, of the second pilot, under part 91 of the captain"];
+    public ImmutableArray<string> Needs => ["Crew", "Crew: certificate", "Crew: instrument rating", "Crew: hours", "Crew: cross-country hours",
+        "Crew: night hours", "Crew: instrument hours", "Crew: approaches in 6 months, of the second pilot, under part 91 of the captain"];
 
     /// <inheritdoc/>
     public bool LooksAround => true;
@@ -40,7 +41,8 @@ internal sealed class PilotHours : ICheck
             {
                 "" => ruling.NotChecked($"the certificate of {seat.Code} is not given", cell),
                 AirlineTransport => ruling.Pass($"{seat.Code} holds an airline transport certificate.", highest, cell),
-                _ => ruling.Trips(highest, $"{seat.Code} holds a {member.Certificate} certificate; an airline transport certificate is required of the {seat.Role}.", cell, seat.Cell),
+                _ => ruling.Trips(highest,
+                    $"{seat.Code} holds a {member.Certificate} certificate; an airline transport certificate is required of the {seat.Role}.", cell, seat.Cell),
             };
         }
         else if (ruling.Condition($"commercial certificate of the {seat.Role}") is { } commercial)
@@ -48,8 +50,10 @@ internal sealed class PilotHours : ICheck
             yield return member.Certificate switch
             {
                 "" => ruling.NotChecked($"the certificate of {seat.Code} is not given", cell),
-                AirlineTransport or "commercial" => ruling.Pass($"{seat.Code} holds {(member.Certificate == AirlineTransport ? "an" : "a")} {member.Certificate} certificate.", commercial, cell),
-                _ => ruling.Trips(commercial, $"{seat.Code} holds a {member.Certificate} certificate; a commercial certificate is required of the {seat.Role}.", cell, seat.Cell),
+                AirlineTransport or "commercial" => ruling.Pass(
+                    $"{seat.Code} holds {(member.Certificate == AirlineTransport ? "an" : "a")} {member.Certificate} certificate.", commercial, cell),
+                _ => ruling.Trips(commercial, $"{seat.Code} holds a {member.Certificate} certificate; a commercial certificate is required of the {seat.Role}.",
+                    cell, seat.Cell),
             };
         }
 
@@ -58,7 +62,8 @@ internal sealed class PilotHours : ICheck
             var own = member.Origin.Cell(nameof(CrewMember.InstrumentRating));
             yield return member.InstrumentRating switch
             {
-                null when member.Certificate == AirlineTransport => ruling.Pass($"{seat.Code} holds an airline transport certificate, which has the instrument privileges.", rating, cell),
+                null when member.Certificate == AirlineTransport =>
+                    ruling.Pass($"{seat.Code} holds an airline transport certificate, which has the instrument privileges.", rating, cell),
                 null => ruling.NotChecked($"the instrument rating of {seat.Code} is not given", own),
                 true => ruling.Pass($"{seat.Code} holds an instrument rating.", rating, own),
                 false => ruling.Trips(rating, $"{seat.Code} holds no instrument rating.", own, seat.Cell),
@@ -77,8 +82,11 @@ internal sealed class PilotHours : ICheck
             ? new[]
             {
                 one.Hours is { } hours
-                    ? ruling.AtLeast($"{one.What} of {seat.Code}", hours, least.Value, "h", "required of a captain", least, seat.Cell, member.Origin.Cell(one.Field))
-                    : ruling.NotChecked($"the {char.ToLowerInvariant(one.What[0])}{one.What[1..]} of {seat.Code} is not given; {Words.Amount(least.Value, "h")} are required", member.Origin.Cell(one.Field)),
+                    ? ruling.AtLeast($"{one.What} of {seat.Code}", hours, least.Value, "h", "required of a captain", least, seat.Cell,
+                        member.Origin.Cell(one.Field))
+                    : ruling.NotChecked(
+                        $"the {char.ToLowerInvariant(one.What[0])}{one.What[1..]} of {seat.Code} is not given; {Words.Amount(least.Value, "h")} are required",
+                        member.Origin.Cell(one.Field)),
             }
             : []);
 
@@ -91,7 +99,8 @@ internal sealed class PilotHours : ICheck
 
         var cell = member.Origin.Cell(nameof(CrewMember.RecentApproaches));
         yield return member.RecentApproaches is { } approaches
-            ? ruling.AtLeast($"The number of instrument approaches of {seat.Code} in six months", approaches, least.Value, "", seat.IsCaptain ? "required of a captain under IFR" : "required of a second pilot", least, cell, seat.Cell)
+            ? ruling.AtLeast($"The number of instrument approaches of {seat.Code} in six months", approaches, least.Value, "",
+                seat.IsCaptain ? "required of a captain under IFR" : "required of a second pilot", least, cell, seat.Cell)
             : ruling.NotChecked($"the instrument approaches of {seat.Code} in six months are not given; {Words.Amount(least.Value, "")} are required", cell);
     }
 }

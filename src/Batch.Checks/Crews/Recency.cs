@@ -39,13 +39,16 @@ internal sealed class Recency : ICheck
     private static Finding Look(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat, CrewMember member)
     {
         var times = leg.Plan.Times;
-        if (ruling.Condition("at night by night landings") is not null && (IsDeepNight(times.Takeoff, leg.Plan.From) || IsDeepNight(times.Landing, leg.Plan.To)))
+        if (ruling.Condition("at night by night landings") is not null
+            && (IsDeepNight(times.Takeoff, leg.Plan.From) || IsDeepNight(times.Landing, leg.Plan.To)))
         {
             return Look(leg, ruling, seat, "landing at night", member.ThirdLastNightLanding, member.Origin.Cell(nameof(CrewMember.ThirdLastNightLanding)));
         }
 
         // A set of landings at night satisfies the rule for the day.
-        var last = member.ThirdLastNightLanding is { } night && (member.ThirdLastLanding is null || night > member.ThirdLastLanding) ? night : member.ThirdLastLanding;
+        var last = member.ThirdLastNightLanding is { } night && (member.ThirdLastLanding is null || night > member.ThirdLastLanding)
+            ? night
+            : member.ThirdLastLanding;
         return Look(leg, ruling, seat, "landing", last, member.Origin.Cell(nameof(CrewMember.ThirdLastLanding)));
     }
 
@@ -60,10 +63,13 @@ internal sealed class Recency : ICheck
         var ago = Period.DaysBetween(last, leg.EndDate);
         return last > leg.EndDate
             ? ruling.NotChecked($"the third last {what} of {pilot.Code} is dated {Words.Day(last)}, after this leg", cell)
-            : ruling.AtMostSaid($"The third last {what} of {pilot.Code} was on {Words.Day(last)}, {Words.Count(ago, "day", "days")} before the day of this leg; the limit is {Words.Amount(days.Value, "days")}.", ago, days.Value, "days", days, cell, pilot.Cell);
+            : ruling.AtMostSaid($"The third last {what} of {pilot.Code} was on {Words.Day(last)}, {Words.Count(ago, "day", "days")} before the day of this leg; the limit is {Words.Amount(days.Value, "days")}.",
+                ago, days.Value, "days", days, cell, pilot.Cell);
     }
 
     /// <summary>Whether an instant lies between one hour after sunset and one hour before sunrise.</summary>
     private static bool IsDeepNight(Instant at, Airport airport) =>
-        Sun.IsBetweenSunsetAndSunrise(at - Hour, airport.Position) && Sun.IsBetweenSunsetAndSunrise(at, airport.Position) && Sun.IsBetweenSunsetAndSunrise(at + Hour, airport.Position);
+        Sun.IsBetweenSunsetAndSunrise(at - Hour, airport.Position)
+            && Sun.IsBetweenSunsetAndSunrise(at, airport.Position)
+            && Sun.IsBetweenSunsetAndSunrise(at + Hour, airport.Position);
 }

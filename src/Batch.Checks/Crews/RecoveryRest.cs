@@ -43,7 +43,9 @@ internal sealed class RecoveryRest : ICheck
         return nights;
     }
 
-    /// <summary>When the last recovery rest before a duty ended, with and without what is not known counted as duty, and from when on that was looked for.</summary>
+    /// <summary>
+    /// When the last recovery rest before a duty ended, with and without what is not known counted as duty, and from when on that was looked for.
+    /// </summary>
     /// <param name="ruling">The ruling, with all its amounts.</param>
     /// <param name="record">What is known of the person.</param>
     /// <param name="done">Release after the leg.</param>
@@ -54,7 +56,8 @@ internal sealed class RecoveryRest : ICheck
         var (least, nights, longest) = (ruling.Amount("recovery rest"), ruling.Amount("local nights"), ruling.Amount(Between));
         // A recovery rest that ends inside the time allowed shows itself in its last hours.
         var from = done - Duration.FromHours(longest.Value) - Duration.FromHours(Math.Max(2 * least.Value, 24 * (nights.Value + 1)));
-        var (atBest, known) = record.LastRecovery(from, report, (start, end) => (end - start).TotalHours >= least.Value - Ruling.Noise && LocalNights(start, end, zone) >= nights.Value);
+        var (atBest, known) = record.LastRecovery(
+            from, report, (start, end) => (end - start).TotalHours >= least.Value - Ruling.Noise && LocalNights(start, end, zone) >= nights.Value);
         return (from, atBest, known);
     }
 
@@ -78,8 +81,10 @@ internal sealed class RecoveryRest : ICheck
 
         if (atBest is { } possible && (done - possible).TotalHours <= longest.Value + Ruling.Noise)
         {
-            return ruling.NotChecked(record.Missing(from, duty.Report) is { } missing ? $"{missing}, so whether {seat.Code} had {words} in the {Words.Amount(longest.Value, "h")} before the release is not known"
-                : record.Untimed(from, duty.Report) is { } untimed ? $"the duty of {seat.Code} on {Words.Day(untimed)} is logged without its times, so whether {words} lies around it is not known"
+            return ruling.NotChecked(record.Missing(from, duty.Report) is { } missing
+                ? $"{missing}, so whether {seat.Code} had {words} in the {Words.Amount(longest.Value, "h")} before the release is not known"
+                : record.Untimed(from, duty.Report) is { } untimed
+                    ? $"the duty of {seat.Code} on {Words.Day(untimed)} is logged without its times, so whether {words} lies around it is not known"
                 : $"whether {seat.Code} had {words} is not known", seat.Cell);
         }
 

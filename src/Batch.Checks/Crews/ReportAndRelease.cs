@@ -10,7 +10,9 @@ internal static class ReportAndRelease
     /// <param name="ruling">The ruling.</param>
     /// <param name="answer">The answer for duties without what is missing.</param>
     public static Finding Known(LegUnderCheck leg, Ruling ruling, Finding answer) =>
-        answer.Verdict == Verdict.Pass && Missing(leg) is { } missing ? ruling.NotChecked($"{missing}; without it: {answer.Text.TrimEnd('.')}", [.. answer.Cells]) : answer;
+        answer.Verdict == Verdict.Pass && Missing(leg) is { } missing
+            ? ruling.NotChecked($"{missing}; without it: {answer.Text.TrimEnd('.')}", [.. answer.Cells])
+            : answer;
 
     /// <summary>The same for an answer that does not depend on the release.</summary>
     /// <param name="leg">The leg.</param>

@@ -37,7 +37,8 @@ internal sealed class Rest : ICheck
         var what = $"The longest rest of {seat.Code} in the 24 hours to the release after this leg";
         if (known.TotalHours >= needed.Value || atBest.TotalHours < needed.Value)
         {
-            yield return ReportAndRelease.Known(leg, ruling, ruling.AtLeast(what, (known.TotalHours >= needed.Value ? known : atBest).TotalHours, needed.Value, "h", "required", needed, seat.Cell, leg.Cell(nameof(Leg.OffBlocks))));
+            yield return ReportAndRelease.Known(leg, ruling, ruling.AtLeast(what, (known.TotalHours >= needed.Value ? known : atBest).TotalHours, needed.Value,
+                "h", "required", needed, seat.Cell, leg.Cell(nameof(Leg.OffBlocks))));
         }
         else
         {
@@ -46,7 +47,8 @@ internal sealed class Rest : ICheck
 
         if (record.DutyOf(leg.Plan) is { } duty)
         {
-            yield return ReportAndRelease.Known(leg, ruling, ruling.AtMost($"The duty of {seat.Code} to the release after this leg", (done - duty.Report).TotalHours, longest.Value, "h", "usual limit", longest, seat.Cell));
+            yield return ReportAndRelease.Known(leg, ruling, ruling.AtMost($"The duty of {seat.Code} to the release after this leg",
+                (done - duty.Report).TotalHours, longest.Value, "h", "usual limit", longest, seat.Cell));
         }
     }
 }

@@ -35,12 +35,14 @@ internal sealed class RestAfterOverrun : ICheck
 
         // On the day of this duty a row without its end may have ended before it: where that would ask for a longer rest nobody can say how long it was.
         var today = duty.Report.InZone(leg.Plan.From.Zone).Date;
-        if (leg.Week.Logged(seat.Code).LastOrDefault(row => row.DutyOff is null && row.Date == today && !DutyRecord.IsDayOff(row)) is { } open && After(leg, ruling, seat, open, duty.Report) is { Verdict: Verdict.NotChecked } unknown)
+        if (leg.Week.Logged(seat.Code).LastOrDefault(row => row.DutyOff is null && row.Date == today && !DutyRecord.IsDayOff(row)) is { } open
+            && After(leg, ruling, seat, open, duty.Report) is { Verdict: Verdict.NotChecked } unknown)
         {
             return unknown;
         }
 
-        var before = leg.Week.Logged(seat.Code).Where(row => (row.DutyOff ?? EndOf(leg, row)) <= duty.Report).OrderBy(row => row.DutyOff ?? EndOf(leg, row)).ToImmutableArray();
+        var before = leg.Week.Logged(seat.Code).Where(row => (row.DutyOff ?? EndOf(leg, row)) <= duty.Report).OrderBy(row => row.DutyOff ?? EndOf(leg, row))
+            .ToImmutableArray();
         var last = before.LastOrDefault(row => !DutyRecord.IsDayOff(row)) ?? before.LastOrDefault();
         return last is null
             ? ruling.NotChecked($"nothing is logged for {seat.Code} before this duty", seat.Cell)
@@ -62,7 +64,9 @@ internal sealed class RestAfterOverrun : ICheck
         {
             return last.FlightTime.TotalHours <= limit.Value + Ruling.Noise
                 ? ruling.Pass($"{seat.Code} flew {Words.Amount(last.FlightTime.TotalHours, "h")} on {Words.Day(last.Date)}, no overrun.", limit)
-                : ruling.NotChecked($"{seat.Code} flew {Words.Amount(last.FlightTime.TotalHours, "h")} on {Words.Day(last.Date)}, and whether that was an overrun is not given", cell);
+                : ruling.NotChecked(
+                    $"{seat.Code} flew {Words.Amount(last.FlightTime.TotalHours, "h")} on {Words.Day(last.Date)}, and whether that was an overrun is not given",
+                    cell);
         }
 
         if (overrun <= Duration.Zero)
@@ -70,10 +74,14 @@ internal sealed class RestAfterOverrun : ICheck
             return ruling.Pass($"The duty of {seat.Code} on {Words.Day(last.Date)} had no overrun.", limit);
         }
 
-        var rest = ruling.Amount(overrun.TotalMinutes <= 30 ? "rest after 30 minutes over or less" : overrun.TotalMinutes <= 60 ? "rest after 60 minutes over or less" : "rest after more than 60 minutes over");
+        var rest = ruling.Amount(overrun.TotalMinutes <= 30
+            ? "rest after 30 minutes over or less"
+            : overrun.TotalMinutes <= 60 ? "rest after 60 minutes over or less" : "rest after more than 60 minutes over");
         return last.DutyOff is { } off
-            ? ReportAndRelease.Known(leg, ruling, ruling.AtLeast($"Rest of {seat.Code} after the overrun of {Words.Time(overrun)} on {Words.Day(last.Date)}", (report - off).TotalHours, rest.Value, "h", "required", rest, cell, seat.Cell))
-            : ruling.NotChecked($"{seat.Code} overran by {Words.Time(overrun)} on {Words.Day(last.Date)}, and when that duty ended is not given; {Words.Amount(rest.Value, "h")} of rest are required", last.Origin.Cell(nameof(LoggedDuty.DutyOff)));
+            ? ReportAndRelease.Known(leg, ruling, ruling.AtLeast($"Rest of {seat.Code} after the overrun of {Words.Time(overrun)} on {Words.Day(last.Date)}",
+                (report - off).TotalHours, rest.Value, "h", "required", rest, cell, seat.Cell))
+            : ruling.NotChecked($"{seat.Code} overran by {Words.Time(overrun)} on {Words.Day(last.Date)}, and when that duty ended is not given; {Words.Amount(rest.Value, "h")} of rest are required",
+                last.Origin.Cell(nameof(LoggedDuty.DutyOff)));
     }
 
     private static Instant EndOf(LegUnderCheck leg, LoggedDuty row) => row.Date.PlusDays(1).AtStartOfDayInZone(leg.Plan.From.Zone).ToInstant();

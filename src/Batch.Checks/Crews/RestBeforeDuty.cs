@@ -43,7 +43,8 @@ internal sealed class RestBeforeDuty : ICheck
 
         if (seat.Member is not { Base.Length: > 0 } member)
         {
-            return ruling.NotChecked($"the base of {seat.Code} is not given, and the rest required depends on it", seat.Member?.Origin.Cell(nameof(Flight.Fleet.CrewMember.Base)) ?? seat.Cell);
+            return ruling.NotChecked($"the base of {seat.Code} is not given, and the rest required depends on it",
+                seat.Member?.Origin.Cell(nameof(Flight.Fleet.CrewMember.Base)) ?? seat.Cell);
         }
 
         var isHome = string.Equals(member.Base, leg.Plan.From.Ident, StringComparison.OrdinalIgnoreCase);
@@ -55,14 +56,19 @@ internal sealed class RestBeforeDuty : ICheck
             Math.Max(0, (duty.Report - last.To).TotalHours),
             Math.Max(length, least.Value),
             "h",
-            isByLength ? $"required: as long as the duty before, which ended {Words.LocalDay(last.To, leg.Plan.From.Zone)}" : $"required before a duty that starts {(isHome ? "at the base" : "away from the base")}",
+            isByLength
+                ? $"required: as long as the duty before, which ended {Words.LocalDay(last.To, leg.Plan.From.Zone)}"
+                : $"required before a duty that starts {(isHome ? "at the base" : "away from the base")}",
             least,
             seat.Cell,
             leg.Cell(nameof(Flight.Week.Leg.OffBlocks)));
         return answer.Verdict != Verdict.Pass ? answer
             : record.Missing(last.To, duty.Report) is { } missing ? ruling.NotChecked($"{missing}, so the duty before this one is not known", seat.Cell)
-            : record.Untimed(last.To, duty.Report) is { } untimed ? ruling.NotChecked($"the duty of {seat.Code} on {Words.Day(untimed)} is logged without its times, so the rest after it is not known", seat.Cell)
-            : record.Unplanned(last.To, duty.Report) is { } unplanned ? ruling.NotChecked($"leg {unplanned.Leg} of {seat.Code} before this duty could not be planned, so the rest after it is not known", seat.Cell)
+            : record.Untimed(last.To, duty.Report) is { } untimed
+                ? ruling.NotChecked($"the duty of {seat.Code} on {Words.Day(untimed)} is logged without its times, so the rest after it is not known",
+                    seat.Cell)
+            : record.Unplanned(last.To, duty.Report) is { } unplanned
+                ? ruling.NotChecked($"leg {unplanned.Leg} of {seat.Code} before this duty could not be planned, so the rest after it is not known", seat.Cell)
             : ReportAndRelease.Known(leg, ruling, answer);
     }
 }

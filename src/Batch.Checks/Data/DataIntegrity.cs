@@ -49,7 +49,9 @@ internal sealed class DataIntegrity : ICheck
         Check = Number,
         Title = Name,
         Verdict = Verdict.Fail,
-        Text = "Not planned: " + leg.Sentence.TrimEnd('.') + (leg.Expected.Length > 0 && !leg.Why.Contains(leg.Expected, StringComparison.Ordinal) ? $" ({leg.Expected})" : "") + (leg.Why.EndsWith('?') && leg.Where.Length == 0 ? "" : "."),
+        Text = "Not planned: " + leg.Sentence.TrimEnd('.') + (leg.Expected.Length > 0 && !leg.Why.Contains(leg.Expected, StringComparison.Ordinal)
+            ? $" ({leg.Expected})"
+            : "") + (leg.Why.EndsWith('?') && leg.Where.Length == 0 ? "" : "."),
         Citation = "data of the books",
         Cells = leg.Cells,
     };

@@ -21,6 +21,8 @@ internal sealed class FiguresAtRest : ICheck
         var fuel = leg.Plan.Fuel;
         yield return fuel.IsConverged
             ? ruling.Pass($"Fuel and weight came to rest within 1 lb in {Words.Count(fuel.Rounds, "round", "rounds")}.")
-            : ruling.Trips($"Fuel and weight did not come to rest within 1 lb in {Words.Count(fuel.Rounds, "round", "rounds")}; the figures of this leg are not final.", leg.Cell(nameof(Leg.FuelPlan)));
+            : ruling.Trips(
+                $"Fuel and weight did not come to rest within 1 lb in {Words.Count(fuel.Rounds, "round", "rounds")}; the figures of this leg are not final.",
+                leg.Cell(nameof(Leg.FuelPlan)));
     }
 }

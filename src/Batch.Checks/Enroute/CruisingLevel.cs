@@ -29,8 +29,10 @@ internal sealed class CruisingLevel : ICheck
         }
 
         // The level that is flown on each stretch: the route may step up on the way.
-        var flown = plan.Profile.Slices.Where(slice => slice.Phase == FlightPhase.Cruise).Select(slice => (Segment: plan.Route.Segments[slice.Segment], Level: new Feet(slice.EndFt))).Distinct().ToImmutableArray();
-        var wrong = flown.Where(stretch => !Semicircular.Fits(plan.Rules, stretch.Segment.MagneticCourse, stretch.Level, Feet.Min(plan.From.Elevation, plan.To.Elevation))).ToImmutableArray();
+        var flown = plan.Profile.Slices.Where(slice => slice.Phase == FlightPhase.Cruise)
+            .Select(slice => (Segment: plan.Route.Segments[slice.Segment], Level: new Feet(slice.EndFt))).Distinct().ToImmutableArray();
+        var wrong = flown.Where(stretch =>
+            !Semicircular.Fits(plan.Rules, stretch.Segment.MagneticCourse, stretch.Level, Feet.Min(plan.From.Elevation, plan.To.Elevation))).ToImmutableArray();
         if (wrong.IsEmpty)
         {
             var levels = flown.Select(stretch => Words.Amount(stretch.Level)).DefaultIfEmpty(Words.Amount(level)).Distinct().ToImmutableArray();
@@ -50,7 +52,8 @@ internal sealed class CruisingLevel : ICheck
         var isEastbound = Semicircular.IsEastbound(segment.MagneticCourse);
         var most = Feet.Min(leg.Type.Ceiling ?? level + new Feet(double.MaxValue), leg.Aircraft.Ceiling ?? level + new Feet(double.MaxValue));
         var suiting = Semicircular.Levels(rules, isEastbound).Where(one => one <= most).ToImmutableArray();
-        var next = new[] { suiting.LastOrDefault(one => one < level), suiting.FirstOrDefault(one => one > level) }.Where(one => one > Feet.Zero).Select(one => Words.Amount(one));
+        var next = new[] { suiting.LastOrDefault(one => one < level), suiting.FirstOrDefault(one => one > level) }.Where(one => one > Feet.Zero)
+            .Select(one => Words.Amount(one));
         return $"{string.Join(" or ", next)} would (it is {(isEastbound ? "eastbound: odd" : "westbound: even")} thousands{(rules == FlightRules.Vfr ? " and 500 ft" : "")})";
     }
 }

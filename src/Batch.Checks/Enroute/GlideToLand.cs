@@ -42,7 +42,8 @@ internal sealed class GlideToLand : ICheck
 
         if (leg.Type.GlideRatio is not { } book)
         {
-            return ruling.NotChecked($"the leg crosses water, and the glide ratio of {leg.Type.Name} is not given", leg.TypeCell(nameof(AircraftType.GlideRatio)));
+            return ruling.NotChecked($"the leg crosses water, and the glide ratio of {leg.Type.Name} is not given",
+                leg.TypeCell(nameof(AircraftType.GlideRatio)));
         }
 
         var ratio = book * (1 - (ruling.Amount("glide ratio less").Value / 100));
@@ -53,7 +54,8 @@ internal sealed class GlideToLand : ICheck
         var at = $"{Words.Amount(worst.AlongNm, "NM")} after {leg.Plan.From.Ident} at {Words.Amount(worst.AltitudeFt, "ft")}";
         var printed = PrintedTrio.Of(worst.ShoreNm, reach, isLeast: true, beyond.IsEmpty);
         var answer = beyond.IsEmpty
-            ? ruling.Pass($"Land is in gliding reach all the way; nearest to the limit {at}, {Words.Amount(printed.Limit, "NM")} from land with {Words.Amount(printed.Actual, "NM")} of reach in still air.", null, leg.TypeCell(nameof(AircraftType.GlideRatio)))
+            ? ruling.Pass($"Land is in gliding reach all the way; nearest to the limit {at}, {Words.Amount(printed.Limit, "NM")} from land with {Words.Amount(printed.Actual, "NM")} of reach in still air.",
+                null, leg.TypeCell(nameof(AircraftType.GlideRatio)))
             : ruling.Trips(
                 $"Out of gliding reach of land from {Words.Amount(beyond[0].AlongNm, "NM")} to {Words.Amount(beyond[^1].AlongNm, "NM")} after {leg.Plan.From.Ident}; worst {at}: {Words.Amount(printed.Limit, "NM")} from land with {Words.Amount(printed.Actual, "NM")} of reach in still air.",
                 leg.Cell(nameof(Leg.Level)),

@@ -39,7 +39,8 @@ internal sealed class Icing : ICheck
         var cold = leg.Plan.Profile.Slices.Any(slice => slice.Air.Temperature.Value >= from && slice.Air.Temperature.Value <= to);
         return cold
             ? leg.Aircraft.IcingProtection is null
-                ? ruling.NotChecked($"the leg flies in temperatures in which cloud may bring ice, and whether {leg.Aircraft.Registration} is protected is not given", cell)
+                ? ruling.NotChecked(
+                    $"the leg flies in temperatures in which cloud may bring ice, and whether {leg.Aircraft.Registration} is protected is not given", cell)
                 : ruling.Trips($"The leg flies under IFR in temperatures between {Words.Amount(from, "°C")} and {Words.Amount(to, "°C")}, in which cloud may bring ice, and {leg.Aircraft.Registration} is not protected.", cell, leg.Cell(nameof(Leg.Level)))
             : !isKnown
                 ? ruling.NotChecked("the temperature is not known all the way, so icing cannot be judged", cell)

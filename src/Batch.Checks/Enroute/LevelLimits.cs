@@ -24,7 +24,8 @@ internal sealed class LevelLimits : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var level = leg.Plan.Profile.Highest;
-        var ceilings = new[] { (leg.Type.Ceiling, leg.TypeCell(nameof(AircraftType.Ceiling))), (leg.Aircraft.Ceiling, leg.Aircraft.Origin.Cell(nameof(Aircraft.Ceiling))) }
+        var ceilings = new[] { (leg.Type.Ceiling, leg.TypeCell(nameof(AircraftType.Ceiling))),
+            (leg.Aircraft.Ceiling, leg.Aircraft.Origin.Cell(nameof(Aircraft.Ceiling))) }
             .Where(pair => pair.Item1 is not null)
             .OrderBy(pair => pair.Item1)
             .ToImmutableArray();
@@ -37,7 +38,10 @@ internal sealed class LevelLimits : ICheck
             yield return ruling.AtMost("The cruise level", level.Value, ceiling.Value, "ft", "ceiling", null, leg.Cell(nameof(Leg.Level)), cell);
         }
 
-        if (ruling.AmountOrNone("reduced separation from") is { } from && ruling.AmountOrNone("reduced separation to") is { } to && level.Value >= from.Value && level.Value <= to.Value)
+        if (ruling.AmountOrNone("reduced separation from") is { } from
+            && ruling.AmountOrNone("reduced separation to") is { } to
+            && level.Value >= from.Value
+            && level.Value <= to.Value)
         {
             yield return ReducedSeparation(leg, ruling, from);
         }
@@ -52,6 +56,7 @@ internal sealed class LevelLimits : ICheck
             ? ruling.NotChecked($"the level lies where vertical separation is reduced, and the flight-plan equipment of {leg.Type.Name} is not given", cell)
             : equipment.Contains('W', StringComparison.OrdinalIgnoreCase)
                 ? ruling.Pass($"The level lies where vertical separation is reduced, and {leg.Type.Name} carries W in its flight-plan equipment.", from, cell)
-                : ruling.Trips(from, $"The level lies where vertical separation is reduced, and {leg.Type.Name} carries no W in its flight-plan equipment.", cell, leg.Cell(nameof(Leg.Level)));
+                : ruling.Trips(from, $"The level lies where vertical separation is reduced, and {leg.Type.Name} carries no W in its flight-plan equipment.",
+                    cell, leg.Cell(nameof(Leg.Level)));
     }
 }

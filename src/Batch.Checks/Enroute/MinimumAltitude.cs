@@ -27,7 +27,9 @@ internal sealed class MinimumAltitude : ICheck
         var low = 0;
         if (plan.Profile.Slices.All(slice => slice.Phase != FlightPhase.Cruise))
         {
-            yield return ruling.NotChecked("the leg has no cruise: it climbs and descends all the way, and what lies below the climb and the descent is not looked at", leg.Cell(nameof(Leg.Level)));
+            yield return ruling.NotChecked(
+                "the leg has no cruise: it climbs and descends all the way, and what lies below the climb and the descent is not looked at",
+                leg.Cell(nameof(Leg.Level)));
             yield break;
         }
 
@@ -53,12 +55,15 @@ internal sealed class MinimumAltitude : ICheck
                 if (plan.Rules == FlightRules.Vfr && plan.Daylight.Night == Duration.Zero)
                 {
                     yield return ruling.NotChecked(
-                        $"by day under VFR the height above the ground counts, which the book does not hold; from {stretch} the level {Words.Amount(lowest, "ft")} is below the safe altitude {Words.Amount(minimum)}", leg.Cell(nameof(Leg.Level)));
+                        $"by day under VFR the height above the ground counts, which the book does not hold; from {stretch} the level {Words.Amount(lowest, "ft")} is below the safe altitude {Words.Amount(minimum)}",
+                        leg.Cell(nameof(Leg.Level)));
                     continue;
                 }
 
                 yield return ruling.AtLeast(
-                    $"The level from {stretch}", lowest, minimum.Value, "ft", $"minimum altitude ({(segment.MinimumSource.Length > 0 ? segment.MinimumSource : "source not said")})", null, leg.Cell(nameof(Leg.Level)), leg.Cell(nameof(Leg.Route)));
+                    $"The level from {stretch}", lowest, minimum.Value, "ft",
+                    $"minimum altitude ({(segment.MinimumSource.Length > 0 ? segment.MinimumSource : "source not said")})", null, leg.Cell(nameof(Leg.Level)),
+                    leg.Cell(nameof(Leg.Route)));
             }
         }
 

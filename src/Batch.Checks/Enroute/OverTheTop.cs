@@ -23,7 +23,8 @@ internal sealed class OverTheTop : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         var times = leg.Plan.Times;
-        return [At(leg, ruling, leg.Plan.To, times.Landing, times.Landing + Hour, isDestination: true), At(leg, ruling, leg.Plan.From, times.Takeoff, times.Takeoff, isDestination: false)];
+        return [At(leg, ruling, leg.Plan.To, times.Landing, times.Landing + Hour, isDestination: true),
+            At(leg, ruling, leg.Plan.From, times.Takeoff, times.Takeoff, isDestination: false)];
     }
 
     private static Finding At(LegUnderCheck leg, Ruling ruling, Airport airport, Instant from, Instant to, bool isDestination)
@@ -32,7 +33,8 @@ internal sealed class OverTheTop : ICheck
         var when = isDestination ? "to one hour after the landing" : "at the takeoff";
         if (leg.Forecasts.WorstBetween(airport.Ident, from, to) is not { } forecast)
         {
-            return ruling.NotChecked($"no forecast for {airport.Ident} {when} is in the Bulletins, so whether the cruise at {Words.Amount(level)} is above cloud is open");
+            return ruling.NotChecked(
+                $"no forecast for {airport.Ident} {when} is in the Bulletins, so whether the cruise at {Words.Amount(level)} is above cloud is open");
         }
 
         if (forecast.Ceiling is not { } ceiling || ceiling + airport.Elevation >= level)
@@ -40,10 +42,12 @@ internal sealed class OverTheTop : ICheck
             return ruling.Pass($"No ceiling below the cruise at {Words.Amount(level)} is forecast at {airport.Ident} {when}.");
         }
 
-        var seen = $"The cruise at {Words.Amount(level)} under VFR with passengers is above a ceiling forecast {Words.Amount(ceiling)} over {airport.Ident} {when}";
+        var seen =
+            $"The cruise at {Words.Amount(level)} under VFR with passengers is above a ceiling forecast {Words.Amount(ceiling)} over {airport.Ident} {when}";
         var cell = leg.Cell(nameof(Leg.Level));
         return ceiling.Value < ruling.Amount("ceiling").Value || forecast.VisibilityMetres < Visibilities.Metres(ruling.Amount("visibility"))
-            ? ruling.Trips(ruling.Condition("weather under the ceiling"), $"{seen}, and with {Words.Visibility(forecast.VisibilityMetres)} of visibility VFR would not do under it. Wait, or fly under IFR.", cell)
+            ? ruling.Trips(ruling.Condition("weather under the ceiling"),
+                $"{seen}, and with {Words.Visibility(forecast.VisibilityMetres)} of visibility VFR would not do under it. Wait, or fly under IFR.", cell)
             : ruling.Trips(ruling.Condition("descent under VFR"), $"{seen}: VFR would do under it, and whether a descent to beneath it{(leg.Type.Engines == 1 ? ", also with the engine stopped," : "")} stays possible is for the captain to see.", cell);
     }
 }

@@ -40,7 +40,8 @@ internal sealed class OverwaterKit : ICheck
         {
             return kit switch
             {
-                "" => ruling.NotChecked($"the leg goes {Words.Amount(farthest.ShoreNm, "NM")} from land, and the overwater kit of {leg.Aircraft.Registration} is not given", cell),
+                "" => ruling.NotChecked(
+                    $"the leg goes {Words.Amount(farthest.ShoreNm, "NM")} from land, and the overwater kit of {leg.Aircraft.Registration} is not given", cell),
                 "RAFTS" => ruling.Pass($"{where}, with rafts aboard.", extended, cell),
                 _ => ruling.Trips(extended, $"{where}, and {leg.Aircraft.Registration} carries no rafts.", cell),
             };

@@ -14,7 +14,8 @@ internal sealed class Oxygen : ICheck
     public string Title => "Oxygen";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["the plan", "Types: pressurised", "Aircraft: oxygen", "Aircraft: quick-donning masks, high up in a pressurised cabin"];
+    public ImmutableArray<string> Needs =>
+        ["the plan", "Types: pressurised", "Aircraft: oxygen", "Aircraft: quick-donning masks, high up in a pressurised cabin"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -37,7 +38,9 @@ internal sealed class Oxygen : ICheck
 
         if (ruling.AmountOrNone("mask always above") is { } always && level.Value > always.Value + Ruling.Noise)
         {
-            return ruling.Trips(always, $"At {Words.Amount(level)}, above {Words.Amount(always.Value, "ft")}, one pilot at the controls wears an oxygen mask all the time.", leg.Cell(nameof(Leg.Level)));
+            return ruling.Trips(always,
+                $"At {Words.Amount(level)}, above {Words.Amount(always.Value, "ft")}, one pilot at the controls wears an oxygen mask all the time.",
+                leg.Cell(nameof(Leg.Level)));
         }
 
         if (ruling.AmountOrNone("quick-donning masks above") is not { } above || level.Value <= above.Value + Ruling.Noise)
@@ -48,14 +51,18 @@ internal sealed class Oxygen : ICheck
         var cell = leg.Aircraft.Origin.Cell(nameof(Aircraft.QuickDonningMasks));
         if (leg.Plan.Load.Pilots < 2 && ruling.Condition("quick-donning masks with two pilots") is { } two)
         {
-            return ruling.Trips(two, $"At {Words.Amount(level)}, above {Words.Amount(above.Value, "ft")} and with one pilot, the pilot wears an oxygen mask all the time; quick-donning masks free two pilots only.", leg.Cell(nameof(Leg.Level)), leg.Cell(nameof(Leg.SecondPilot)));
+            return ruling.Trips(two,
+                $"At {Words.Amount(level)}, above {Words.Amount(above.Value, "ft")} and with one pilot, the pilot wears an oxygen mask all the time; quick-donning masks free two pilots only.",
+                leg.Cell(nameof(Leg.Level)), leg.Cell(nameof(Leg.SecondPilot)));
         }
 
         return leg.Aircraft.QuickDonningMasks switch
         {
             null => ruling.NotChecked(above, $"whether every pilot's place of {leg.Aircraft.Registration} has a quick-donning mask is not given; without them one pilot wears a mask above {Words.Amount(above.Value, "ft")}", cell),
             true => ruling.Pass($"At {Words.Amount(level)} every pilot's place has a quick-donning mask.", above, cell),
-            false => ruling.Trips(above, $"At {Words.Amount(level)}, above {Words.Amount(above.Value, "ft")} and without quick-donning masks, one pilot at the controls wears an oxygen mask all the time.", cell, leg.Cell(nameof(Leg.Level))),
+            false => ruling.Trips(above,
+                $"At {Words.Amount(level)}, above {Words.Amount(above.Value, "ft")} and without quick-donning masks, one pilot at the controls wears an oxygen mask all the time.",
+                cell, leg.Cell(nameof(Leg.Level))),
         };
     }
 
@@ -68,16 +75,21 @@ internal sealed class Oxygen : ICheck
         {
             null => ruling.NotChecked(above, $"whether every pilot's place of {leg.Aircraft.Registration} has a quick-donning mask is not given; above {Words.Amount(above.Value, "ft")} each must have one", cell),
             true => ruling.Pass($"At {level} every pilot's place has a quick-donning mask.", above, cell),
-            false => ruling.Trips(above, $"At {level}, above {Words.Amount(above.Value, "ft")}, every pilot's place must have a quick-donning mask, and {leg.Aircraft.Registration} has none.", cell, leg.Cell(nameof(Leg.Level))),
+            false => ruling.Trips(above,
+                $"At {level}, above {Words.Amount(above.Value, "ft")}, every pilot's place must have a quick-donning mask, and {leg.Aircraft.Registration} has none.",
+                cell, leg.Cell(nameof(Leg.Level))),
         };
     }
 
     private static Finding Answer(LegUnderCheck leg, Ruling ruling)
     {
         // What is asked of masks is another answer: the supply rests on its own paragraphs.
-        var by = ruling.AmountOrNone("pilots after a cabin failure") ?? ruling.AmountOrNone("everybody after a cabin failure") ?? ruling.AmountOrNone("crew from");
+        var by = ruling.AmountOrNone("pilots after a cabin failure")
+            ?? ruling.AmountOrNone("everybody after a cabin failure")
+            ?? ruling.AmountOrNone("crew from");
         var load = leg.Plan.Load;
-        var needs = (leg.Type.Pressurised == true ? AfterCabinFailure(leg, ruling) : WithoutPressure(leg, ruling)).Where(need => need.Time > Duration.Zero && need.Persons > 0).ToImmutableArray();
+        var needs = (leg.Type.Pressurised == true ? AfterCabinFailure(leg, ruling) : WithoutPressure(leg, ruling))
+            .Where(need => need.Time > Duration.Zero && need.Persons > 0).ToImmutableArray();
         if (needs.IsEmpty)
         {
             return ruling.Pass($"At {Words.Amount(leg.Plan.Profile.Highest)} no oxygen is asked for.", by);
@@ -104,15 +116,18 @@ internal sealed class Oxygen : ICheck
         var high = ruling.Amount("everybody above").Value;
         return
         [
-            new(Positive(TimeAbove.Between(profile, band, always) - free) + TimeAbove.Between(profile, always, double.PositiveInfinity), leg.Plan.Load.Pilots, IsPilots: true),
+            new(Positive(TimeAbove.Between(profile, band, always) - free) + TimeAbove.Between(profile, always, double.PositiveInfinity), leg.Plan.Load.Pilots,
+                IsPilots: true),
             new(TimeAbove.Between(profile, high, double.PositiveInfinity), leg.Plan.Load.Passengers),
             .. InTheBand(leg, ruling, band, high),
         ];
     }
 
     /// <summary>The share of the passengers below the altitude from which all need it; it comes on top of what is needed above.</summary>
-    private static IEnumerable<Need> InTheBand(LegUnderCheck leg, Ruling ruling, double band, double high) => ruling.AmountOrNone("share of passengers in the band") is { } share
-        ? [new(Positive(TimeAbove.Between(leg.Plan.Profile, band, high) - Duration.FromMinutes(ruling.Amount("time free in the band").Value)), (int)Math.Ceiling(leg.Plan.Load.Passengers * share.Value / 100))]
+    private static IEnumerable<Need> InTheBand(LegUnderCheck leg, Ruling ruling, double band, double high) =>
+        ruling.AmountOrNone("share of passengers in the band") is { } share
+        ? [new(Positive(TimeAbove.Between(leg.Plan.Profile, band, high) - Duration.FromMinutes(ruling.Amount("time free in the band").Value)),
+            (int)Math.Ceiling(leg.Plan.Load.Passengers * share.Value / 100))]
         : [];
 
     /// <summary>Pressurised: what a failure of the cabin asks for.</summary>
@@ -138,7 +153,9 @@ internal sealed class Oxygen : ICheck
         return
         [
             new(Duration.FromMinutes((isHigh ? ruling.Amount("pilots after a cabin failure, certified high") : pilots).Value), load.Pilots, IsPilots: true),
-            .. level > high ? [new Need(Duration.FromMinutes(ruling.Amount("passengers after a cabin failure").Value), load.Passengers)] : ImmutableArray<Need>.Empty,
+            .. level > high
+                ? [new Need(Duration.FromMinutes(ruling.Amount("passengers after a cabin failure").Value), load.Passengers)]
+                : ImmutableArray<Need>.Empty,
             .. InTheBand(leg, ruling, band, high),
         ];
     }

@@ -5,8 +5,8 @@ using Batch.Flight.Route;
 namespace Batch.Checks.Enroute;
 
 /// <summary>
-/// How far land is from a point. Shorelines are measured on a plane that keeps true distances along the meridian and the parallel of the point, which is good to one part in
-/// a hundred within 150 NM below 70 degrees of latitude; finer than shorelines drawn in a spreadsheet.
+/// How far land is from a point. Shorelines are measured on a plane that keeps true distances along the meridian and the parallel of the point, which is good
+/// to one part in a hundred within 150 NM below 70 degrees of latitude; finer than shorelines drawn in a spreadsheet.
 /// </summary>
 internal static class Shore
 {

@@ -10,7 +10,8 @@ internal static class TimeAbove
     /// <param name="aboveFt">Lower altitude, not included [ft].</param>
     /// <param name="toFt">Upper altitude, included [ft].</param>
     public static Duration Between(FlightProfile profile, double aboveFt, double toFt) =>
-        Duration.FromHours(profile.Slices.Sum(slice => slice.Hours * Share(Math.Min(slice.StartFt, slice.EndFt), Math.Max(slice.StartFt, slice.EndFt), aboveFt, toFt)));
+        Duration.FromHours(
+            profile.Slices.Sum(slice => slice.Hours * Share(Math.Min(slice.StartFt, slice.EndFt), Math.Max(slice.StartFt, slice.EndFt), aboveFt, toFt)));
 
     private static double Share(double lowFt, double highFt, double aboveFt, double toFt) => lowFt == highFt
         ? lowFt > aboveFt && lowFt <= toFt ? 1 : 0

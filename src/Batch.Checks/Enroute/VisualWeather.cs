@@ -42,13 +42,21 @@ internal sealed class VisualWeather : ICheck
         Finding Below(RuleAmount by, string where) =>
             ruling.Trips(by, $"{airport.Ident} is forecast with {seen} at the {what}, below what VFR wants{where}: {Words.Amount(by.Value, by.Unit)}{(by.Unit == "ft" ? " of ceiling" : " of visibility")}.", airport.Origin.Cell(nameof(Airport.Airspace)));
 
-        var outside = new[] { ruling.AmountOrNone(isNight ? "visibility outside controlled airspace by night" : "visibility outside controlled airspace by day"), isLow ? ruling.AmountOrNone("visibility outside controlled airspace with a low ceiling") : null }
+        var outside = new[] { ruling.AmountOrNone(isNight
+            ? "visibility outside controlled airspace by night"
+            : "visibility outside controlled airspace by day"), isLow
+                ? ruling.AmountOrNone("visibility outside controlled airspace with a low ceiling")
+                : null }
             .OfType<RuleAmount>().OrderByDescending(Visibilities.Metres).FirstOrDefault();
         if (outside is not null && airport.Airspace is "G" or "")
         {
-            return forecast.VisibilityMetres < Visibilities.Metres(outside) ? Below(outside, airport.Airspace == "G" ? " outside controlled airspace" : " even outside controlled airspace")
-                : airport.Airspace == "G" ? ruling.Pass($"{airport.Ident} is forecast with {seen} at the {what}, enough for VFR outside controlled airspace.", outside)
-                : ruling.NotChecked($"{airport.Ident} is forecast with {seen} at the {what}; whether that is enough depends on the class of the airspace, which is not given", airport.Origin.Cell(nameof(Airport.Airspace)));
+            return forecast.VisibilityMetres < Visibilities.Metres(outside)
+                ? Below(outside, airport.Airspace == "G" ? " outside controlled airspace" : " even outside controlled airspace")
+                : airport.Airspace == "G"
+                    ? ruling.Pass($"{airport.Ident} is forecast with {seen} at the {what}, enough for VFR outside controlled airspace.", outside)
+                : ruling.NotChecked(
+                    $"{airport.Ident} is forecast with {seen} at the {what}; whether that is enough depends on the class of the airspace, which is not given",
+                    airport.Origin.Cell(nameof(Airport.Airspace)));
         }
 
         return Below(isLow ? ceiling : visibility, airport.Airspace.Length > 0 ? $" in airspace {airport.Airspace}" : "");

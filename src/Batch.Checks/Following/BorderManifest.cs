@@ -25,7 +25,8 @@ internal sealed class BorderManifest : ICheck
         var (from, to) = (leg.Plan.From, leg.Plan.To);
         if (new[] { from, to }.FirstOrDefault(airport => airport.Country.Length == 0) is { } unknown)
         {
-            return [ruling.NotChecked($"the country of {unknown.Ident} is not given, so whether the leg crosses a border is open", unknown.Origin.Cell(nameof(Airport.Country)))];
+            return [ruling.NotChecked($"the country of {unknown.Ident} is not given, so whether the leg crosses a border is open",
+                unknown.Origin.Cell(nameof(Airport.Country)))];
         }
 
         if (string.Equals(from.Country, to.Country, StringComparison.OrdinalIgnoreCase))
@@ -77,7 +78,10 @@ internal sealed class BorderManifest : ICheck
         var asked = ruling.AtLeast($"The time from sending the {what} for the border to off blocks", before, lead.Value, "min", "required", lead, cells);
         return before >= 0 || asked.Verdict == Verdict.Pass
             ? asked
-            : ruling.Trips(lead, $"The {what} for the border is sent {Words.Amount(-before, "min")} after off blocks; {Words.Amount(lead.Value, "min")} before off blocks are required.", cells) with { Required = asked.Required, Actual = asked.Actual, Margin = asked.Margin, Unit = asked.Unit };
+            : ruling.Trips(lead,
+                $"The {what} for the border is sent {Words.Amount(-before, "min")} after off blocks; {Words.Amount(lead.Value, "min")} before off blocks are required.",
+                cells) with
+            { Required = asked.Required, Actual = asked.Actual, Margin = asked.Margin, Unit = asked.Unit };
     }
 
     private static Finding NotSent(LegUnderCheck leg, Ruling ruling, string what, RuleAmount lead, string cell)

@@ -35,7 +35,9 @@ internal sealed class Briefing : ICheck
         }
 
         var topics = leg.Operator.BriefingTopics;
-        var isWaterOpen = ruling.AmountOrNone("ditching") is not null && leg.Week.Plan.Input.Land.IsEmpty && !topics.Contains("ditching", StringComparer.OrdinalIgnoreCase);
+        var isWaterOpen = ruling.AmountOrNone("ditching") is not null
+            && leg.Week.Plan.Input.Land.IsEmpty
+            && !topics.Contains("ditching", StringComparer.OrdinalIgnoreCase);
         var cell = leg.Operator.Cells.GetValueOrDefault("Briefing topics", "");
         if (topics.IsEmpty)
         {
@@ -46,7 +48,8 @@ internal sealed class Briefing : ICheck
         var left = asked.Where(one => !topics.Contains(one.Topic, StringComparer.OrdinalIgnoreCase)).ToImmutableArray();
         if (isWaterOpen)
         {
-            yield return ruling.NotChecked("the book has no Land sheet, so whether the leg asks for a ditching briefing is not known, and the operator's briefing has none", cell);
+            yield return ruling.NotChecked(
+                "the book has no Land sheet, so whether the leg asks for a ditching briefing is not known, and the operator's briefing has none", cell);
         }
         else if (left.IsEmpty)
         {

@@ -45,14 +45,17 @@ internal sealed class Contingency : ICheck
         var required = fuel.Taxi + fuel.Trip + contingency + fuel.Alternate + fuel.FinalReserve + fuel.Additional;
         var parts = new (string Name, Pounds Fuel)[]
         {
-            ("taxi", fuel.Taxi), ("trip", fuel.Trip), ("contingency", contingency), (leg.Plan.Alternates.IsEmpty ? "holding" : "alternate", fuel.Alternate), ("final reserve", fuel.FinalReserve), ("additional", fuel.Additional),
+            ("taxi", fuel.Taxi), ("trip", fuel.Trip), ("contingency", contingency), (leg.Plan.Alternates.IsEmpty ? "holding" : "alternate", fuel.Alternate),
+            ("final reserve", fuel.FinalReserve), ("additional", fuel.Additional),
         };
         var answer = ruling.AtLeast(
             "Fuel aboard",
             fuel.Aboard.Value,
             required.Value,
             "lb",
-            "required with contingency: " + string.Join(" + ", parts.Where(part => part.Fuel > Pounds.Zero).Select(part => $"{part.Name} {Words.Amount(part.Fuel)}")) + (FinalReserve.AddUp([.. parts.Select(part => part.Fuel)]) ? "" : " (each rounded)"),
+            "required with contingency: "
+                + string.Join(" + ", parts.Where(part => part.Fuel > Pounds.Zero).Select(part => $"{part.Name} {Words.Amount(part.Fuel)}"))
+                + (FinalReserve.AddUp([.. parts.Select(part => part.Fuel)]) ? "" : " (each rounded)"),
             share,
             FinalReserve.Cells(leg));
         if (!isFloorOpen || answer.Verdict != Verdict.Pass)

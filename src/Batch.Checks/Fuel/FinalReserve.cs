@@ -5,7 +5,9 @@ using Batch.Flight.Week;
 
 namespace Batch.Checks.Fuel;
 
-/// <summary>Fuel aboard against what the reserve rule asks for: taxi, trip, alternate, final reserve and additional fuel; contingency is a matter of its own.</summary>
+/// <summary>
+/// Fuel aboard against what the reserve rule asks for: taxi, trip, alternate, final reserve and additional fuel; contingency is a matter of its own.
+/// </summary>
 internal static class FinalReserve
 {
     /// <summary>Name of the amount in the rule files.</summary>
@@ -35,7 +37,8 @@ internal static class FinalReserve
             parts.Add("additional " + Words.Amount(fuel.Additional));
         }
 
-        return ruling.AtLeast("Fuel aboard", fuel.Aboard.Value, required.Value, "lb", "required: " + string.Join(" + ", parts) + (AddUp(fuel.Taxi, fuel.Trip, alternate, reserve, fuel.Additional) ? "" : " (each rounded)"), amount, Cells(leg));
+        return ruling.AtLeast("Fuel aboard", fuel.Aboard.Value, required.Value, "lb", "required: " + string.Join(" + ",
+            parts) + (AddUp(fuel.Taxi, fuel.Trip, alternate, reserve, fuel.Additional) ? "" : " (each rounded)"), amount, Cells(leg));
     }
 
     /// <summary>Whether the parts, as printed, make the sum as printed, which is rounded up.</summary>
@@ -52,7 +55,10 @@ internal static class FinalReserve
         return printed == Math.Ceiling(sum - 1e-7);
     }
 
-    /// <summary>Whether the night reserve holds: takeoff, landing, or landing plus the day's reserve in the night. The rule does not say which moment counts; the strictest is taken.</summary>
+    /// <summary>
+    /// Whether the night reserve holds: takeoff, landing, or landing plus the day's reserve in the night. The rule does not say which moment counts; the
+    /// strictest is taken.
+    /// </summary>
     /// <param name="plan">The leg.</param>
     public static bool IsByNight(LegPlan.Planned plan) =>
         plan.Daylight.IsNightTakeoff || plan.Daylight.IsNightLanding || Sun.IsNight(plan.Times.Landing + plan.Planning.Fuel.FinalReserveDay, plan.To.Position);

@@ -26,7 +26,8 @@ internal sealed class FuelForNextDeparture : ICheck
         var steps = leg.Week.Aircraft(leg.Aircraft.Registration)?.Steps ?? [];
         var isLast = steps.IsEmpty || steps[^1].Leg == leg.Plan.Key;
         yield return fuel.NeededAfterLanding <= Pounds.Zero && !isLast && leg.Plan.To.FuelsSold is null
-            ? ruling.NotChecked($"whether {leg.Plan.To.Ident} sells fuel is not given, so whether fuel must be carried for the next departure is open", leg.Plan.To.Origin.Cell(nameof(Flight.Fleet.Airport.FuelsSold)))
+            ? ruling.NotChecked($"whether {leg.Plan.To.Ident} sells fuel is not given, so whether fuel must be carried for the next departure is open",
+                leg.Plan.To.Origin.Cell(nameof(Flight.Fleet.Airport.FuelsSold)))
             : fuel.NeededAfterLanding <= Pounds.Zero
             ? ruling.NotApplicable("The next departure can be fuelled, or there is none.")
             : ruling.AtLeast(

@@ -23,7 +23,8 @@ internal sealed class FuelSoldHere : ICheck
         var from = leg.Plan.From;
         if (!fuel.IsBeforeKnown)
         {
-            yield return ruling.NotChecked($"the fuel aboard before fuelling at {from.Ident} is not known, so the uplift is counted from empty tanks", leg.Cell(nameof(Leg.FuelAboard)));
+            yield return ruling.NotChecked($"the fuel aboard before fuelling at {from.Ident} is not known, so the uplift is counted from empty tanks",
+                leg.Cell(nameof(Leg.FuelAboard)));
         }
         else if (fuel.Before - fuel.Aboard > new Pounds(Ruling.Noise))
         {
@@ -37,15 +38,18 @@ internal sealed class FuelSoldHere : ICheck
         }
         else if (leg.Week.Notices(from.Ident, leg.Plan.Times.OffBlocks).FirstOrDefault(notice => notice.Effect == NoticeEffect.NoFuel) is { } notice)
         {
-            yield return ruling.Trips($"{Words.Amount(fuel.Uplift)} must be loaded at {from.Ident}, where a notice says that no fuel is sold.", notice.Origin.ToString(), leg.Cell(nameof(Leg.From)));
+            yield return ruling.Trips($"{Words.Amount(fuel.Uplift)} must be loaded at {from.Ident}, where a notice says that no fuel is sold.",
+                notice.Origin.ToString(), leg.Cell(nameof(Leg.From)));
         }
         else if (fuel.IsSoldHere is not { } sold)
         {
-            yield return ruling.NotChecked($"whether {from.Ident} sells fuel is not given, and {Words.Amount(fuel.Uplift)} must be loaded there", from.Origin.Cell(nameof(Airport.FuelsSold)));
+            yield return ruling.NotChecked($"whether {from.Ident} sells fuel is not given, and {Words.Amount(fuel.Uplift)} must be loaded there",
+                from.Origin.Cell(nameof(Airport.FuelsSold)));
         }
         else if (sold)
         {
-            yield return ruling.Pass($"{Words.Amount(fuel.Uplift)} are loaded at {from.Ident}, which sells the fuel.", null, from.Origin.Cell(nameof(Airport.FuelsSold)));
+            yield return ruling.Pass($"{Words.Amount(fuel.Uplift)} are loaded at {from.Ident}, which sells the fuel.", null,
+                from.Origin.Cell(nameof(Airport.FuelsSold)));
         }
         else
         {

@@ -30,7 +30,8 @@ internal sealed class HoldingWithoutAlternate : ICheck
         }
         else if (fuel.Alternate <= Pounds.Zero)
         {
-            yield return ruling.NotChecked($"no alternate is filed and {leg.Type.Name} has no Holding table for {Words.Amount(hold.Value, "min")} of holding", leg.TypeCell(""));
+            yield return ruling.NotChecked(
+                $"no alternate is filed and {leg.Type.Name} has no Holding table for {Words.Amount(hold.Value, "min")} of holding", leg.TypeCell(""));
         }
         else
         {

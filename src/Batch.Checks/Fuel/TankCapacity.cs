@@ -31,6 +31,7 @@ internal sealed class TankCapacity : ICheck
 
         var fuel = leg.Plan.Fuel;
         var (what, needed) = fuel.Required > fuel.Aboard ? ("Fuel required", fuel.Required) : ("Fuel aboard", fuel.Aboard);
-        yield return ruling.AtMost(what, needed.Value, usable.Value, "lb", "usable fuel", null, [.. FinalReserve.Cells(leg), leg.TypeCell(nameof(AircraftType.UsableFuel))]);
+        yield return ruling.AtMost(what, needed.Value, usable.Value, "lb", "usable fuel", null,
+            [.. FinalReserve.Cells(leg), leg.TypeCell(nameof(AircraftType.UsableFuel))]);
     }
 }

@@ -23,13 +23,16 @@ internal static class CentreOfGravity
         var tooHeavy = tests.Where(test => !IsInside(test) && test.ForwardLimit is null && IsTooHeavy(leg, test)).ToImmutableArray();
         var outside = tests.Where(test => !IsInside(test)).Except(tooHeavy).OrderBy(test => test.ArmMargin.Value).ToImmutableArray();
         var answers = tests.Where(IsInside).Select(test => Answer(leg, ruling, test))
-            .Concat(tooHeavy.Select(test => ruling.NotChecked($"the weight ({test.When}, {Weight(leg, test)}) is over its maximum, and the envelope ends there", Cells(leg))));
+            .Concat(tooHeavy.Select(
+                test => ruling.NotChecked($"the weight ({test.When}, {Weight(leg, test)}) is over its maximum, and the envelope ends there", Cells(leg))));
         if (outside.IsEmpty)
         {
             return answers;
         }
 
-        var others = outside.Length == 1 ? "" : $" Outside as well: {Words.List(outside[1..].Select(test => $"{test.When} {Words.Amount(test.Point.Arm.Value, "in")}"))}.";
+        var others = outside.Length == 1
+            ? ""
+            : $" Outside as well: {Words.List(outside[1..].Select(test => $"{test.When} {Words.Amount(test.Point.Arm.Value, "in")}"))}.";
         return answers.Prepend(Answer(leg, ruling, outside[0], others));
     }
 
@@ -47,7 +50,8 @@ internal static class CentreOfGravity
 
     /// <summary>The weight of a test, written as it is beside its limit.</summary>
     private static string Weight(LegUnderCheck leg, EnvelopeTest test) =>
-        Words.Amount(Most(leg, test) is { } most ? new Pounds(PrintedTrio.Of(most.Value, test.Point.Weight.Value, isLeast: false, isKept: test.Point.Weight.Value <= most.Value + Ruling.Noise).Actual) : test.Point.Weight);
+        Words.Amount(Most(leg, test) is { } most ? new Pounds(PrintedTrio.Of(most.Value, test.Point.Weight.Value, isLeast: false,
+            isKept: test.Point.Weight.Value <= most.Value + Ruling.Noise).Actual) : test.Point.Weight);
 
     private static Finding Answer(LegUnderCheck leg, Ruling ruling, EnvelopeTest test, string others = "")
     {
@@ -57,7 +61,9 @@ internal static class CentreOfGravity
             ({ } f, _) => f,
             (_, var a) => a,
         };
-        var printed = near is { } edge ? PrintedTrio.Of(edge.Value, test.Point.Arm.Value, edge == test.ForwardLimit, IsInside(test), PrintedTrio.StepsPer("in")) : (PrintedTrio?)null;
+        var printed = near is { } edge
+            ? PrintedTrio.Of(edge.Value, test.Point.Arm.Value, edge == test.ForwardLimit, IsInside(test), PrintedTrio.StepsPer("in"))
+            : (PrintedTrio?)null;
         var arm = Words.Amount(printed?.Actual ?? test.Point.Arm.Value, "in");
         var bound = Words.Amount(printed?.Limit ?? 0, "in");
         var beyond = Words.Amount(-(printed?.Margin ?? 0), "in");
@@ -67,19 +73,32 @@ internal static class CentreOfGravity
         var inside = IsInside(test);
         var (limit, text) = (forward, aft) switch
         {
-            ({ } f, { } a) when inside => (Nearer(f, a, test.Point.Arm), $"Centre of gravity {at}: {arm}, between {(near == f ? bound : Words.Amount(f.Value, "in"))} and {(near == f ? Words.Amount(a.Value, "in") : bound)}."),
+            ({ } f, { } a) when inside => (Nearer(f, a, test.Point.Arm),
+                $"Centre of gravity {at}: {arm}, between {(near == f ? bound : Words.Amount(f.Value, "in"))} and {(near == f ? Words.Amount(a.Value, "in") : bound)}."),
             ({ } f, _) when test.Point.Arm < f => (f, $"Centre of gravity {at}: {arm}, {beyond} ahead of the forward limit ({bound})."),
             (_, { } a) when test.Point.Arm > a => (a, $"Centre of gravity {at}: {arm}, {beyond} behind the aft limit ({bound})."),
-            _ => ((Inches?)null, inside ? $"Centre of gravity {at}: {arm}, inside the envelope." : $"Centre of gravity {at}: {arm}; the envelope does not reach to this weight."),
+            _ =>
+                ((Inches?)null, inside
+                    ? $"Centre of gravity {at}: {arm}, inside the envelope."
+                    : $"Centre of gravity {at}: {arm}; the envelope does not reach to this weight."),
         };
         var answer = inside ? ruling.Pass(text) : ruling.Trips(text + others);
-        return answer with { Required = limit?.Value, Actual = test.Point.Arm.Value, Margin = test.ArmMargin.Value, Span = (aft - forward)?.Value, Unit = "in", Cells = [.. Cells(leg).Where(cell => cell.Length > 0)] };
+        return answer with
+        {
+            Required = limit?.Value,
+            Actual = test.Point.Arm.Value,
+            Margin = test.ArmMargin.Value,
+            Span = (aft - forward)?.Value,
+            Unit = "in",
+            Cells = [.. Cells(leg).Where(cell => cell.Length > 0)]
+        };
     }
 
     private static Inches Nearer(Inches forward, Inches aft, Inches arm) => (arm - forward).Value <= (aft - arm).Value ? forward : aft;
 
     private static string[] Cells(LegUnderCheck leg) =>
-        [leg.Aircraft.Origin.Cell(nameof(Flight.Fleet.Aircraft.BasicEmptyMoment)), leg.Type.Envelopes.Select(envelope => envelope.Origin.ToString()).FirstOrDefault("")];
+        [leg.Aircraft.Origin.Cell(nameof(Flight.Fleet.Aircraft.BasicEmptyMoment)), leg.Type.Envelopes.Select(envelope => envelope.Origin.ToString())
+            .FirstOrDefault("")];
 
     private static string Missing(LegUnderCheck leg, string state)
     {

@@ -20,7 +20,8 @@ internal sealed class RampWeight : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         yield return leg.Type.MaximumRamp is { } limit
-            ? ruling.AtMost("Ramp weight", leg.Plan.Load.Ramp.Weight.Value, limit.Value, "lb", "maximum ramp weight", null, leg.TypeCell(nameof(AircraftType.MaximumRamp)), leg.Cell(nameof(Leg.FuelPlan)))
+            ? ruling.AtMost("Ramp weight", leg.Plan.Load.Ramp.Weight.Value, limit.Value, "lb", "maximum ramp weight", null,
+                leg.TypeCell(nameof(AircraftType.MaximumRamp)), leg.Cell(nameof(Leg.FuelPlan)))
             : ruling.NotChecked($"the maximum ramp weight of {leg.Type.Name} is not given", leg.TypeCell(nameof(AircraftType.MaximumRamp)));
     }
 }

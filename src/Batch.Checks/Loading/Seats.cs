@@ -23,7 +23,8 @@ internal sealed class Seats : ICheck
         var seated = load.Items.Count(item => item is { Kind: LoadItemKind.Passenger, TakesSeat: true });
         if (load.WithoutSeat > 0)
         {
-            yield return ruling.Trips($"{Words.Count(load.WithoutSeat, "passenger", "passengers")} aged two or more {(load.WithoutSeat == 1 ? "has" : "have")} no seat{(leg.Type.Seats is { } there ? $": {leg.Type.Name} has {Words.Count(there, "passenger seat", "passenger seats")}" : "")}.", leg.TypeCell(nameof(AircraftType.Seats)))
+            yield return ruling.Trips($"{Words.Count(load.WithoutSeat, "passenger", "passengers")} aged two or more {(load.WithoutSeat == 1 ? "has" : "have")} no seat{(leg.Type.Seats is { } there ? $": {leg.Type.Name} has {Words.Count(there, "passenger seat", "passenger seats")}" : "")}.",
+                leg.TypeCell(nameof(AircraftType.Seats)))
                 with
             { Actual = load.WithoutSeat, Margin = -load.WithoutSeat, Unit = "persons" };
         }
@@ -38,7 +39,8 @@ internal sealed class Seats : ICheck
 
         if (leg.Type.Seats is { } seats && seated > seats)
         {
-            yield return ruling.AtMostSaid($"{Words.Count(seated, "passenger needs a seat", "passengers need a seat")}, and {leg.Type.Name} has {Words.Count(seats, "passenger seat", "passenger seats")}.", seated, seats, "persons", null, leg.TypeCell(nameof(AircraftType.Seats)));
+            yield return ruling.AtMostSaid($"{Words.Count(seated, "passenger needs a seat", "passengers need a seat")}, and {leg.Type.Name} has {Words.Count(seats, "passenger seat", "passenger seats")}.",
+                seated, seats, "persons", null, leg.TypeCell(nameof(AircraftType.Seats)));
         }
     }
 }

@@ -34,20 +34,24 @@ internal sealed class StationLimits : ICheck
             else if (station.Maximum is null && station.Kind == StationKind.Bags && weight > Pounds.Zero)
             {
                 trips++;
-                yield return ruling.NotChecked($"the maximum load of {station.Name} on {leg.Type.Name} is not given, and {Words.Amount(weight)} lie there", cell);
+                yield return ruling.NotChecked(
+                    $"the maximum load of {station.Name} on {leg.Type.Name} is not given, and {Words.Amount(weight)} lie there", cell);
             }
 
             if (station.Kind != StationKind.Bags && persons > station.Seats)
             {
                 trips++;
-                yield return ruling.AtMostSaid($"{Words.Count(persons, "person is", "persons are")} seated at {station.Name}, which has {Words.Count(station.Seats, "seat", "seats")}.", persons, station.Seats, "persons", null, station.Origin.Cell(nameof(Station.Seats)));
+                yield return ruling.AtMostSaid(
+                    $"{Words.Count(persons, "person is", "persons are")} seated at {station.Name}, which has {Words.Count(station.Seats, "seat", "seats")}.",
+                    persons, station.Seats, "persons", null, station.Origin.Cell(nameof(Station.Seats)));
             }
         }
 
         if (load.WithoutStation > Pounds.Zero)
         {
             trips++;
-            yield return ruling.Trips($"{Words.Amount(load.WithoutStation)} of bags or cargo have no place: every station is full.", [.. load.Items.Where(item => item.Station.Length == 0).Select(item => item.Cell)])
+            yield return ruling.Trips($"{Words.Amount(load.WithoutStation)} of bags or cargo have no place: every station is full.",
+                [.. load.Items.Where(item => item.Station.Length == 0).Select(item => item.Cell)])
                 with
             { Actual = load.WithoutStation.Value, Margin = -load.WithoutStation.Value, Unit = "lb" };
         }
@@ -55,7 +59,8 @@ internal sealed class StationLimits : ICheck
         if (load.WithoutSeat > 0)
         {
             trips++;
-            yield return ruling.NotChecked($"{Words.Count(load.WithoutSeat, "person has", "persons have")} no seat (WB-06) and {(load.WithoutSeat == 1 ? "stands" : "stand")} at no station, so the loads of the rows are not whole", leg.TypeCell(nameof(Flight.Fleet.AircraftType.Seats)));
+            yield return ruling.NotChecked($"{Words.Count(load.WithoutSeat, "person has", "persons have")} no seat (WB-06) and {(load.WithoutSeat == 1 ? "stands" : "stand")} at no station, so the loads of the rows are not whole",
+                leg.TypeCell(nameof(Flight.Fleet.AircraftType.Seats)));
         }
 
         if (trips == 0)

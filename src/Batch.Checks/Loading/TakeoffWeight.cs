@@ -20,7 +20,8 @@ internal sealed class TakeoffWeight : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         yield return leg.Type.MaximumTakeoff is { } limit
-            ? ruling.AtMost("Takeoff weight", leg.Plan.Load.Takeoff.Weight.Value, limit.Value, "lb", "maximum takeoff weight", null, leg.TypeCell(nameof(AircraftType.MaximumTakeoff)), leg.Cell(nameof(Leg.FuelPlan)))
+            ? ruling.AtMost("Takeoff weight", leg.Plan.Load.Takeoff.Weight.Value, limit.Value, "lb", "maximum takeoff weight", null,
+                leg.TypeCell(nameof(AircraftType.MaximumTakeoff)), leg.Cell(nameof(Leg.FuelPlan)))
             : ruling.NotChecked($"the maximum takeoff weight of {leg.Type.Name} is not given", leg.TypeCell(nameof(AircraftType.MaximumTakeoff)));
     }
 }

@@ -27,7 +27,8 @@ internal sealed class Weighing : ICheck
         var months = ruling.Amount("calendar months");
         if (leg.Aircraft.WeighedOn is { } dated && dated > leg.EndDate)
         {
-            yield return ruling.NotChecked($"the weighing of {leg.Aircraft.Registration} is dated {Words.Day(dated)}, after this leg", leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)));
+            yield return ruling.NotChecked($"the weighing of {leg.Aircraft.Registration} is dated {Words.Day(dated)}, after this leg",
+                leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)));
             yield break;
         }
 
@@ -40,14 +41,18 @@ internal sealed class Weighing : ICheck
 
         if (last is not { } until)
         {
-            yield return ruling.NotChecked($"neither the last weighing of {leg.Aircraft.Registration} nor when the next is due is given", leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)));
+            yield return ruling.NotChecked($"neither the last weighing of {leg.Aircraft.Registration} nor when the next is due is given",
+                leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)));
             yield break;
         }
 
         var left = Period.DaysBetween(leg.EndDate, until);
         var answer = left >= 0
-            ? ruling.Pass($"The weighing of {leg.Aircraft.Registration} holds until {Words.Day(until)}.", months, leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)))
-            : ruling.Trips(months, $"The weighing of {leg.Aircraft.Registration} held until {Words.Day(until)} ({Words.Amount(months.Value, "calendar months")}, or the date in the book where earlier).", leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)));
+            ? ruling.Pass($"The weighing of {leg.Aircraft.Registration} holds until {Words.Day(until)}.", months,
+                leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)))
+            : ruling.Trips(months,
+                $"The weighing of {leg.Aircraft.Registration} held until {Words.Day(until)} ({Words.Amount(months.Value, "calendar months")}, or the date in the book where earlier).",
+                leg.Aircraft.Origin.Cell(nameof(Aircraft.WeighedOn)));
         yield return answer with { Actual = left, Margin = left, Unit = "days" };
     }
 }

@@ -3,7 +3,9 @@ using Batch.Flight.Plan;
 
 namespace Batch.Checks.Loading;
 
-/// <summary>Whether every weight is stated, not a standard weight, and whether a stated one holds clothing and hand baggage where the rules ask for it.</summary>
+/// <summary>
+/// Whether every weight is stated, not a standard weight, and whether a stated one holds clothing and hand baggage where the rules ask for it.
+/// </summary>
 internal sealed class WeightBasis : ICheck
 {
     /// <inheritdoc/>
@@ -13,7 +15,8 @@ internal sealed class WeightBasis : ICheck
     public string Title => "Basis of the weights";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Manifest: weight", "Manifest: bags", "Crew: weight", "Manifest: weight basis, or Operator: passenger weights, where the rules ask for allowances"];
+    public ImmutableArray<string> Needs =>
+        ["Manifest: weight", "Manifest: bags", "Crew: weight", "Manifest: weight basis, or Operator: passenger weights, where the rules ask for allowances"];
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
@@ -73,15 +76,19 @@ internal sealed class WeightBasis : ICheck
         }
         else if (!bare.IsEmpty)
         {
-            yield return ruling.Trips(weighedOnly, $"{Words.Count(bare.Length, "passenger", "passengers")} at a stated mass; with this many seats passengers are weighed or taken at standard masses.", [.. bare.Select(item => item.Cell), cell]);
+            yield return ruling.Trips(weighedOnly,
+                $"{Words.Count(bare.Length, "passenger", "passengers")} at a stated mass; with this many seats passengers are weighed or taken at standard masses.",
+                [.. bare.Select(item => item.Cell), cell]);
         }
         else if (open.IsEmpty)
         {
-            yield return ruling.Pass($"The weights of {Words.Count(stated.Length, "passenger", "passengers")} hold clothing and hand baggage.", clothing ?? weighedOnly, [.. stated.Select(item => item.Cell), cell]);
+            yield return ruling.Pass($"The weights of {Words.Count(stated.Length, "passenger", "passengers")} hold clothing and hand baggage.",
+                clothing ?? weighedOnly, [.. stated.Select(item => item.Cell), cell]);
         }
     }
 
-    private static IEnumerable<string> Kinds(ImmutableArray<LoadItem> assumed) => assumed.GroupBy(item => item.Kind).OrderBy(group => group.Key).Select(group => group.Key switch
+    private static IEnumerable<string> Kinds(ImmutableArray<LoadItem> assumed) => assumed.GroupBy(item => item.Kind).OrderBy(group => group.Key)
+        .Select(group => group.Key switch
     {
         LoadItemKind.Pilot => Words.Count(group.Count(), "pilot", "pilots"),
         LoadItemKind.Passenger => Words.Count(group.Count(), "passenger", "passengers"),

@@ -19,7 +19,8 @@ internal sealed class ZeroFuelWeight : ICheck
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
         yield return leg.Type.MaximumZeroFuel is { } limit
-            ? ruling.AtMost("Zero-fuel weight", leg.Plan.Load.ZeroFuel.Weight.Value, limit.Value, "lb", "maximum zero-fuel weight", null, leg.TypeCell(nameof(AircraftType.MaximumZeroFuel)))
+            ? ruling.AtMost("Zero-fuel weight", leg.Plan.Load.ZeroFuel.Weight.Value, limit.Value, "lb", "maximum zero-fuel weight", null,
+                leg.TypeCell(nameof(AircraftType.MaximumZeroFuel)))
             : ruling.NotChecked($"the maximum zero-fuel weight of {leg.Type.Name} is not given", leg.TypeCell(nameof(AircraftType.MaximumZeroFuel)));
     }
 }

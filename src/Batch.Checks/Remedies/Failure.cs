@@ -16,10 +16,12 @@ internal sealed record Failure(LegPlan.Planned Plan, Finding Finding, RemedyGrou
     public Leg Leg => Plan.Leg;
 
     /// <summary>Passengers of the leg.</summary>
-    public IEnumerable<ManifestLine> Manifest => Ground.Input.Manifest.Where(line => line.Legs.Contains(Leg.Key.Number) && string.Equals(line.Trip, Leg.Key.Trip, StringComparison.OrdinalIgnoreCase));
+    public IEnumerable<ManifestLine> Manifest =>
+        Ground.Input.Manifest.Where(line => line.Legs.Contains(Leg.Key.Number) && string.Equals(line.Trip, Leg.Key.Trip, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Cargo of the leg.</summary>
-    public IEnumerable<CargoLine> Cargo => Ground.Input.Cargo.Where(line => line.Legs.Contains(Leg.Key.Number) && string.Equals(line.Trip, Leg.Key.Trip, StringComparison.OrdinalIgnoreCase));
+    public IEnumerable<CargoLine> Cargo =>
+        Ground.Input.Cargo.Where(line => line.Legs.Contains(Leg.Key.Number) && string.Equals(line.Trip, Leg.Key.Trip, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The legs of the trip that the same aircraft flies, this one included, in order of time.</summary>
     public IEnumerable<Leg> Trip => Ground.Aircraft(Leg.Aircraft)

@@ -5,8 +5,9 @@ using Batch.Flight.Week;
 namespace Batch.Checks.Remedies;
 
 /// <summary>
-/// Changes for a leg whose flight cannot be made, least disruptive first: the minimum fuel, a level left to the planner, the usual cruise setting, goods left behind, another aircraft, passengers left behind. Each was
-/// planned with the whole chain: the leg can be flown and passes its checks, and nothing else fails that did not fail before.
+/// Changes for a leg whose flight cannot be made, least disruptive first: the minimum fuel, a level left to the planner, the usual cruise setting, goods left
+/// behind, another aircraft, passengers left behind. Each was planned with the whole chain: the leg can be flown and passes its checks, and nothing else fails
+/// that did not fail before.
 /// </summary>
 /// <param name="ground">The week.</param>
 /// <param name="plan">The leg without a plan.</param>
@@ -20,7 +21,8 @@ internal sealed class FlyableAgain(RemedyGround ground, LegPlan plan, Leg leg, s
 
     /// <summary>The changes that were found.</summary>
     public IEnumerable<FoundRemedy> Find() =>
-        new[] { First(OnPaper()), LeastGoods(), First(OtherAircraft.Edits(ground, plan).Take(OtherAircraft.MostWhole)), First(FewerPassengers()) }.OfType<FoundRemedy>();
+        new[] { First(OnPaper()), LeastGoods(), First(OtherAircraft.Edits(ground, plan).Take(OtherAircraft.MostWhole)), First(FewerPassengers()) }
+            .OfType<FoundRemedy>();
 
     private FoundRemedy? First(IEnumerable<WeekEdit> edits) => edits.Select(Flyable).FirstOrDefault(found => found is not null);
 
@@ -44,7 +46,8 @@ internal sealed class FlyableAgain(RemedyGround ground, LegPlan plan, Leg leg, s
 
         if (leg.Setting.Length > 0)
         {
-            yield return new WeekEdit($"Fly leg {leg.Key} at the usual cruise setting", Disruptions.Paper).With(leg, leg with { Setting = "" }, (nameof(Leg.Setting), ""));
+            yield return new WeekEdit($"Fly leg {leg.Key} at the usual cruise setting", Disruptions.Paper)
+                .With(leg, leg with { Setting = "" }, (nameof(Leg.Setting), ""));
         }
     }
 
@@ -54,7 +57,8 @@ internal sealed class FlyableAgain(RemedyGround ground, LegPlan plan, Leg leg, s
         ImmutableArray<Goods.Row> rows =
         [
             .. ground.Input.Cargo.Where(line => IsOfLeg(line.Trip, line.Legs)).Select(line => new Goods.Row(line.Weight, line, null, ""))
-                .Concat(ground.Input.Manifest.Where(line => IsOfLeg(line.Trip, line.Legs) && line.Bags is { Value: > 0 }).Select(line => new Goods.Row(line.Bags ?? Pounds.Zero, null, line, "")))
+                .Concat(ground.Input.Manifest.Where(line => IsOfLeg(line.Trip, line.Legs) && line.Bags is { Value: > 0 })
+                    .Select(line => new Goods.Row(line.Bags ?? Pounds.Zero, null, line, "")))
                 .OrderByDescending(row => row.Weight.Value),
         ];
         FoundRemedy? Off(int steps) => Goods.Off(rows, new Pounds(steps * StepLb)) is { } edit ? Flyable(edit) : null;
@@ -83,7 +87,8 @@ internal sealed class FlyableAgain(RemedyGround ground, LegPlan plan, Leg leg, s
     // One passenger, the lightest that is enough; else the heaviest two or three.
     private IEnumerable<WeekEdit> FewerPassengers()
     {
-        var lines = ground.Input.Manifest.Where(line => IsOfLeg(line.Trip, line.Legs) && line.Category != PersonCategory.Infant).OrderBy(line => line.Weight?.Value ?? double.MaxValue).ToImmutableArray();
+        var lines = ground.Input.Manifest.Where(line => IsOfLeg(line.Trip, line.Legs) && line.Category != PersonCategory.Infant)
+            .OrderBy(line => line.Weight?.Value ?? double.MaxValue).ToImmutableArray();
         foreach (var line in lines)
         {
             yield return new WeekEdit("Leave one passenger behind, for example this one", Disruptions.Passengers).Without(line);
@@ -92,7 +97,8 @@ internal sealed class FlyableAgain(RemedyGround ground, LegPlan plan, Leg leg, s
         for (var count = 2; count <= MostPassengers && count < lines.Length; count++)
         {
             yield return lines.Reverse().Take(count).Aggregate(
-                new WeekEdit(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Leave {count} passengers behind, for example these"), Disruptions.Passengers),
+                new WeekEdit(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Leave {count} passengers behind, for example these"),
+                    Disruptions.Passengers),
                 (edit, line) => edit.Without(line));
         }
     }

@@ -2,7 +2,10 @@ using Batch.Flight.Plan;
 
 namespace Batch.Checks.Remedies;
 
-/// <summary>What a search for remedies looked at in the week: aircraft, pilots and trips, by name, and whether the days of all legs. While none of them has changed the search would find the same again.</summary>
+/// <summary>
+/// What a search for remedies looked at in the week: aircraft, pilots and trips, by name, and whether the days of all legs. While none of them has changed the
+/// search would find the same again.
+/// </summary>
 internal sealed class Footprint
 {
     private readonly HashSet<string> _aircraft = new(StringComparer.OrdinalIgnoreCase);
@@ -36,5 +39,6 @@ internal sealed class Footprint
 
     /// <summary>Whether two have something in common.</summary>
     /// <param name="other">The other.</param>
-    public bool Meets(Footprint other) => (_days && other._days) || _aircraft.Overlaps(other._aircraft) || _pilots.Overlaps(other._pilots) || _trips.Overlaps(other._trips);
+    public bool Meets(Footprint other) =>
+        (_days && other._days) || _aircraft.Overlaps(other._aircraft) || _pilots.Overlaps(other._pilots) || _trips.Overlaps(other._trips);
 }

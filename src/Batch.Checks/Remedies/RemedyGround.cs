@@ -38,7 +38,8 @@ internal sealed class RemedyGround
 
     private RemedyGround(RemedyGround like, Footprint seen)
     {
-        (Planner, Week, Guard, _rules, _forecasts, _aircraft, _plans, _legs) = (like.Planner, like.Week, like.Guard, like._rules, like._forecasts, like._aircraft, like._plans, like._legs);
+        (Planner, Week, Guard, _rules, _forecasts, _aircraft, _plans, _legs) =
+            (like.Planner, like.Week, like.Guard, like._rules, like._forecasts, like._aircraft, like._plans, like._legs);
         (_seen, UnderCheck) = (seen, like.UnderCheck.Noting(seen));
     }
 

@@ -2,7 +2,9 @@ using Batch.Flight.Plan;
 
 namespace Batch.Checks.Remedies;
 
-/// <summary>Tries changes for one failing leg, a bounded number of times for each of its failures; what was tried for one failure is not tried again for the next.</summary>
+/// <summary>
+/// Tries changes for one failing leg, a bounded number of times for each of its failures; what was tried for one failure is not tried again for the next.
+/// </summary>
 /// <param name="ground">The week.</param>
 /// <param name="leg">The leg before any change.</param>
 internal sealed class Trials(RemedyGround ground, CheckedLeg leg)
@@ -22,7 +24,9 @@ internal sealed class Trials(RemedyGround ground, CheckedLeg leg)
     /// <summary>Begins with the next failure.</summary>
     public void Restart() => Done = 0;
 
-    /// <summary>A first look: whether the leg planned by itself passes the check after a change. What it does to the rest of the week is not looked at.</summary>
+    /// <summary>
+    /// A first look: whether the leg planned by itself passes the check after a change. What it does to the rest of the week is not looked at.
+    /// </summary>
     /// <param name="edit">The change.</param>
     /// <param name="check">Check id.</param>
     public bool PassesAlone(WeekEdit edit, string check)
@@ -44,7 +48,10 @@ internal sealed class Trials(RemedyGround ground, CheckedLeg leg)
         return Passes(ground.Check(plan, ground.UnderCheck, asked => asked.Id == check), check);
     }
 
-    /// <summary>The change as a remedy where, with every chain that it reaches planned and checked again, the check passes and nothing fails that did not fail before; else null.</summary>
+    /// <summary>
+    /// The change as a remedy where, with every chain that it reaches planned and checked again, the check passes and nothing fails that did not fail before;
+    /// else null.
+    /// </summary>
     /// <param name="edit">The change.</param>
     /// <param name="check">Check id.</param>
     public FoundRemedy? Whole(WeekEdit edit, string check)
@@ -63,7 +70,9 @@ internal sealed class Trials(RemedyGround ground, CheckedLeg leg)
         return trial.Leg is { } after && !trial.AddsFailure && Passes(after, check) ? new FoundRemedy(edit, trial.Leaves) : null;
     }
 
-    /// <summary>The first of some changes that passes as a whole and leaves nothing else to look at; where each leaves something, the first that passes.</summary>
+    /// <summary>
+    /// The first of some changes that passes as a whole and leaves nothing else to look at; where each leaves something, the first that passes.
+    /// </summary>
     /// <param name="edits">The changes, best first.</param>
     /// <param name="check">Check id.</param>
     /// <param name="looksAlone">Whether a change whose leg by itself does not pass is given up at once.</param>
@@ -133,6 +142,7 @@ internal sealed class Trials(RemedyGround ground, CheckedLeg leg)
     {
         var answers = after.Findings.Where(finding => finding.Check == check).ToImmutableArray();
         return !answers.IsEmpty && after.State != LegState.Unplanned && answers.All(finding => finding.Verdict != Verdict.Fail)
-            && answers.Count(finding => finding.Verdict == Verdict.NotChecked) <= leg.Findings.Count(finding => finding.Check == check && finding.Verdict == Verdict.NotChecked);
+            && answers.Count(finding => finding.Verdict == Verdict.NotChecked) <= leg.Findings.Count(finding => finding.Check == check
+                && finding.Verdict == Verdict.NotChecked);
     }
 }

@@ -12,7 +12,9 @@ internal static class Typed
     /// <param name="pounds">The weight.</param>
     public static string Weight(Pounds pounds) => pounds.Value.ToString("0.##", CultureInfo.InvariantCulture) + " lb";
 
-    /// <summary>A level, such as <c>FL190</c> or <c>9000 ft</c>; flight levels from 18,000 ft. Sentences have the thousands parted: <see cref="Rules.Words.Level"/>.</summary>
+    /// <summary>
+    /// A level, such as <c>FL190</c> or <c>9000 ft</c>; flight levels from 18,000 ft. Sentences have the thousands parted: <see cref="Rules.Words.Level"/>.
+    /// </summary>
     /// <param name="level">The level.</param>
     public static string Level(Feet level) => Rules.Words.Level(level).Replace(",", "", StringComparison.Ordinal);
 

@@ -133,7 +133,11 @@ internal sealed record WeekEdit(string Text, int Disruption)
         foreach (var (field, typed) in cells)
         {
             edit = row.HasColumn(field)
-                ? edit with { Changes = edit.Changes.SetItem(row.Cell(field), typed), Places = edit.Places.Add(typed.Length > 0 ? $"{row.Cell(field)}: {typed}" : $"clear {row.Cell(field)}") }
+                ? edit with
+                {
+                    Changes = edit.Changes.SetItem(row.Cell(field), typed),
+                    Places = edit.Places.Add(typed.Length > 0 ? $"{row.Cell(field)}: {typed}" : $"clear {row.Cell(field)}")
+                }
                 : edit with { IsWritable = false, Places = edit.Places.Add($"row {row} has no column for it yet: {typed}") };
         }
 

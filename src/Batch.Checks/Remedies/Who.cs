@@ -21,7 +21,8 @@ internal static class Who
         var (captain, second) = plan switch
         {
             LegPlan.Planned planned => (planned.Leg.Captain, planned.Leg.SecondPilot),
-            LegPlan.Unplanned unplanned => (unplanned.Leg?.Captain ?? unplanned.Broken?.Captain ?? "", unplanned.Leg?.SecondPilot ?? unplanned.Broken?.SecondPilot ?? ""),
+            LegPlan.Unplanned unplanned =>
+                (unplanned.Leg?.Captain ?? unplanned.Broken?.Captain ?? "", unplanned.Leg?.SecondPilot ?? unplanned.Broken?.SecondPilot ?? ""),
             _ => ("", ""),
         };
         return new[] { captain, second }.Where(code => code.Length > 0);

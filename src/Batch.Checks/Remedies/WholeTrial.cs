@@ -9,7 +9,9 @@ namespace Batch.Checks.Remedies;
 /// <param name="Leaves">Cautions and missing inputs that were not there before, as words.</param>
 internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableArray<string> Leaves)
 {
-    /// <summary>Plans and checks what a change reaches: the chains of its aircraft, then every leg of those aircraft and pilots of which a plan has changed.</summary>
+    /// <summary>
+    /// Plans and checks what a change reaches: the chains of its aircraft, then every leg of those aircraft and pilots of which a plan has changed.
+    /// </summary>
     /// <param name="ground">The week.</param>
     /// <param name="edit">The change.</param>
     /// <param name="key">The leg that is looked at.</param>
@@ -52,8 +54,10 @@ internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableAr
 
     private static HashSet<string> Touched(RemedyGround ground, WeekEdit edit)
     {
-        var aircraft = edit.Legs.SelectMany(pair => new[] { pair.Before.Aircraft, pair.After.Aircraft }).Concat(edit.Added.Select(leg => leg.Aircraft)).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        var trips = edit.Manifest.Select(pair => pair.Before.Trip).Concat(edit.Cargo.Select(pair => pair.Before.Trip)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var aircraft = edit.Legs.SelectMany(pair => new[] { pair.Before.Aircraft, pair.After.Aircraft }).Concat(edit.Added.Select(leg => leg.Aircraft))
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var trips = edit.Manifest.Select(pair => pair.Before.Trip).Concat(edit.Cargo.Select(pair => pair.Before.Trip))
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
         if (trips.Count > 0)
         {
             aircraft.UnionWith(ground.Input.Legs.Where(leg => trips.Contains(leg.Key.Trip)).Select(leg => leg.Aircraft));
@@ -93,7 +97,8 @@ internal sealed record WholeTrial(CheckedLeg? Leg, bool AddsFailure, ImmutableAr
         foreach (var finding in leg?.Findings ?? [])
         {
             var (failed, open) = tally.GetValueOrDefault(finding.Check);
-            tally[finding.Check] = (failed + (finding.Verdict == Verdict.Fail ? 1 : 0), open + (finding.Verdict is Verdict.Caution or Verdict.NotChecked ? 1 : 0));
+            tally[finding.Check] = (failed + (finding.Verdict == Verdict.Fail ? 1 : 0),
+                open + (finding.Verdict is Verdict.Caution or Verdict.NotChecked ? 1 : 0));
         }
 
         return tally;

@@ -11,7 +11,8 @@ internal sealed class HeldRules
     /// <param name="rules">The rule set.</param>
     /// <param name="facts">Facts of the legs.</param>
     public HeldRules(RuleSet rules, LegFacts facts) =>
-        _checks = AllChecks.List.ToFrozenDictionary(check => check.Id, check => Sorted(check, [.. rules.ByCheck[check.Id]], facts, rules.Title), StringComparer.Ordinal);
+        _checks = AllChecks.List.ToFrozenDictionary(check => check.Id, check => Sorted(check, [.. rules.ByCheck[check.Id]], facts, rules.Title),
+            StringComparer.Ordinal);
 
     /// <summary>The rules of a check.</summary>
     /// <param name="check">Check id.</param>
@@ -30,7 +31,9 @@ internal sealed class HeldRules
         Check = check.Id,
         Title = check.Title,
         Verdict = Verdict.NotApplicable,
-        Text = named.IsEmpty ? $"{title} holds no rule for this." : $"{title} does not ask this of the leg, going by: {string.Join(", ", Deciding(named, facts))}.",
+        Text = named.IsEmpty
+            ? $"{title} holds no rule for this."
+            : $"{title} does not ask this of the leg, going by: {string.Join(", ", Deciding(named, facts))}.",
         Citation = named.IsEmpty ? "no rule" : RuleAmount.Cited(named),
         Actor = check.Actor,
     };

@@ -4,7 +4,8 @@ using Batch.Flight.Fleet;
 namespace Batch.Checks.Rules;
 
 /// <summary>
-/// The operator's own setting of a check, as far as it is accepted: stricter always, looser only with a reason. What is not accepted is said in a note; the reason of what is looser stands in the citation, or beside the finding that it makes milder.
+/// The operator's own setting of a check, as far as it is accepted: stricter always, looser only with a reason. What is not accepted is said in a note; the
+/// reason of what is looser stands in the citation, or beside the finding that it makes milder.
 /// </summary>
 internal sealed class OwnSetting
 {
@@ -99,7 +100,8 @@ internal sealed class OwnSetting
         {
             if (RuleAmount.Strictest(rules, name) is not { } amount || Part(check, name).Length == 0)
             {
-                if (Part(check, name).Length > 0 && rules.FirstOrDefault(rule => rule.Part == name && rule.IsLeftToOperator) is { } open && Value(check, name, open.Unit) is null)
+                if (Part(check, name).Length > 0 && rules.FirstOrDefault(rule => rule.Part == name
+                    && rule.IsLeftToOperator) is { } open && Value(check, name, open.Unit) is null)
                 {
                     yield return $"The Checks sheet gives the value {Part(check, name)} for the {name}, which is not a number of {open.Unit}.";
                 }

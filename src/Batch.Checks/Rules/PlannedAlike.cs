@@ -10,7 +10,8 @@ internal sealed class PlannedAlike : IEqualityComparer<(LegFacts Facts, Operator
     public static PlannedAlike Instance { get; } = new();
 
     /// <inheritdoc/>
-    public bool Equals((LegFacts Facts, Operator Operator) x, (LegFacts Facts, Operator Operator) y) => ReferenceEquals(x.Operator, y.Operator) && x.Facts == y.Facts;
+    public bool Equals((LegFacts Facts, Operator Operator) x, (LegFacts Facts, Operator Operator) y) =>
+        ReferenceEquals(x.Operator, y.Operator) && x.Facts == y.Facts;
 
     /// <inheritdoc/>
     public int GetHashCode((LegFacts Facts, Operator Operator) obj) => HashCode.Combine(obj.Facts, RuntimeHelpers.GetHashCode(obj.Operator));

@@ -59,5 +59,6 @@ internal sealed record RuleAmount(double Value, string Unit, bool IsLeast, Immut
 
     /// <summary>Citations joined, each once, in order; a rule may itself cite several.</summary>
     /// <param name="rules">The rules.</param>
-    public static string Cited(IEnumerable<Rule> rules) => string.Join("; ", rules.SelectMany(rule => rule.Citation.Split("; ")).Distinct(StringComparer.Ordinal));
+    public static string Cited(IEnumerable<Rule> rules) =>
+        string.Join("; ", rules.SelectMany(rule => rule.Citation.Split("; ")).Distinct(StringComparer.Ordinal));
 }

@@ -13,7 +13,9 @@ internal sealed record RuleCondition
     /// <summary>Purposes, any of them.</summary>
     public ImmutableArray<LegPurpose> Purpose { get; init; } = [];
 
-    /// <summary><c>piston</c>, <c>turboprop</c>, <c>jet</c>, <c>turbine</c> (turboprop or jet) or <c>propeller</c> (piston or turboprop); empty for any.</summary>
+    /// <summary>
+    /// <c>piston</c>, <c>turboprop</c>, <c>jet</c>, <c>turbine</c> (turboprop or jet) or <c>propeller</c> (piston or turboprop); empty for any.
+    /// </summary>
     public string Engine { get; init; } = "";
 
     /// <summary>Number of engines as a range such as <c>1</c> or <c>2..</c>; empty for any.</summary>

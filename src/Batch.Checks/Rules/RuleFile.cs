@@ -18,7 +18,9 @@ internal sealed record RuleFile
     /// <summary>What the marks mean.</summary>
     public required ImmutableSortedDictionary<string, string> Marks { get; init; }
 
-    /// <summary>The height from which altimeters are set to 29.92 inches [ft] and a filed level is a flight level; null where each airport has its own.</summary>
+    /// <summary>
+    /// The height from which altimeters are set to 29.92 inches [ft] and a filed level is a flight level; null where each airport has its own.
+    /// </summary>
     public double? FlightLevelsFrom { get; init; }
 
     /// <summary>Paragraph of that height; empty where none is given.</summary>

@@ -6,8 +6,8 @@ using Batch.Flight.Week;
 namespace Batch.Checks.Rules;
 
 /// <summary>
-/// Reads rule files. A word that the reader does not know stops the reading; the files are part of the program. Each member is read by its name, without reflection: every run reads a rule file first,
-/// and a compiled program knows its members without looking.
+/// Reads rule files. A word that the reader does not know stops the reading; the files are part of the program. Each member is read by its name, without
+/// reflection: every run reads a rule file first, and a compiled program knows its members without looking.
 /// </summary>
 internal static class RuleFileReader
 {
@@ -52,7 +52,8 @@ internal static class RuleFileReader
 
     private static RuleCondition Condition(JsonElement json)
     {
-        var when = Members(json, "a condition", "flightRules", "purpose", "engine", "engines", "seats", "pilots", "takeoffKg", "category", "pressurised", "passengers");
+        var when = Members(json, "a condition", "flightRules", "purpose", "engine", "engines", "seats", "pilots", "takeoffKg", "category", "pressurised",
+            "passengers");
         return new RuleCondition
         {
             FlightRules = when.TryGetProperty("flightRules", out var rules) ? Choice<FlightRules>(rules, "flightRules") : null,
@@ -92,7 +93,8 @@ internal static class RuleFileReader
 
     private static bool? Truth(JsonElement json, string name) =>
         !json.TryGetProperty(name, out var member) ? null
-        : member.ValueKind is JsonValueKind.True or JsonValueKind.False ? member.GetBoolean() : throw new JsonException($"'{name}' is {member.GetRawText()}, not true or false");
+        : member.ValueKind is JsonValueKind.True
+            or JsonValueKind.False ? member.GetBoolean() : throw new JsonException($"'{name}' is {member.GetRawText()}, not true or false");
 
     private static ImmutableArray<T> Choices<T>(JsonElement json, string name)
         where T : struct, Enum =>

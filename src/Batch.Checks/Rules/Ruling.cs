@@ -1,6 +1,9 @@
 namespace Batch.Checks.Rules;
 
-/// <summary>What the rule set and the operator demand of one check on one leg; every finding of the check is made here, so that its state, citation and mark follow from the rules.</summary>
+/// <summary>
+/// What the rule set and the operator demand of one check on one leg; every finding of the check is made here, so that its state, citation and mark follow from
+/// the rules.
+/// </summary>
 internal sealed class Ruling
 {
     private readonly ICheck _check;
@@ -27,20 +30,24 @@ internal sealed class Ruling
     /// <summary>An amount that the rules name for this leg, the operator's own where accepted.</summary>
     /// <param name="name">Its name.</param>
     /// <exception cref="InvalidOperationException">The rules that hold name none.</exception>
-    public RuleAmount Amount(string name) => AmountOrNone(name) ?? throw new InvalidOperationException($"The rule file names no '{name}' for {_check.Id} on this leg");
+    public RuleAmount Amount(string name) =>
+        AmountOrNone(name) ?? throw new InvalidOperationException($"The rule file names no '{name}' for {_check.Id} on this leg");
 
     /// <summary>An amount that the rules name for this leg; null where they name none.</summary>
     /// <param name="name">Its name.</param>
-    public RuleAmount? AmountOrNone(string name) => _rules.Strictest(name) is { } amount ? _own.Applied(_check, amount, name) : _own.Given(_check, _rules.Rules, name);
+    public RuleAmount? AmountOrNone(string name) =>
+        _rules.Strictest(name) is { } amount ? _own.Applied(_check, amount, name) : _own.Given(_check, _rules.Rules, name);
 
     /// <summary>Names of the parts that begin with some words, in the order of the rule file.</summary>
     /// <param name="words">The words.</param>
-    public IEnumerable<string> Parts(string words) => _rules.Rules.Select(rule => rule.Part).Where(part => part.StartsWith(words, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal);
+    public IEnumerable<string> Parts(string words) => _rules.Rules.Select(rule => rule.Part).Where(part => part.StartsWith(words, StringComparison.Ordinal))
+        .Distinct(StringComparer.Ordinal);
 
     /// <summary>A limit that the rules leave to the State of the operator, and that the Checks sheet does not give.</summary>
     /// <param name="what">The limit, as the subject of a sentence.</param>
     /// <param name="value">How the value is written.</param>
-    public Finding LeftToOperator(string what, string value) => NotChecked($"{what} is for the State of the operator to set, and no number is given; write it as the value of {_check.Id} in the Checks sheet ({value})");
+    public Finding LeftToOperator(string what, string value) => NotChecked(
+        $"{what} is for the State of the operator to set, and no number is given; write it as the value of {_check.Id} in the Checks sheet ({value})");
 
     /// <summary>A part of the check that is a condition without a number; null where the rules that hold name none.</summary>
     /// <param name="name">Its name.</param>
@@ -133,7 +140,10 @@ internal sealed class Ruling
     /// <param name="by">The amount that the limit comes from; null for the check as a whole.</param>
     /// <param name="cells">Cells to look at.</param>
     public Finding AtMostSaid(string text, double actual, double limit, string unit, RuleAmount? by, params string[] cells) =>
-        (limit - actual >= -Noise ? Pass(text, by, cells) : Trips(by, text, cells)) with { Required = limit, Actual = actual, Margin = limit - actual, Unit = unit };
+        (limit - actual >= -Noise
+            ? Pass(text, by, cells)
+            : Trips(by, text, cells)) with
+        { Required = limit, Actual = actual, Margin = limit - actual, Unit = unit };
 
     /// <summary>The state that the rules alone give: the worst of them, at most a caution for one whose basis is not confirmed.</summary>
     /// <param name="rules">The rules.</param>
@@ -147,7 +157,8 @@ internal sealed class Ruling
             Check = _check.Id,
             Title = _check.Title,
             Verdict = verdict,
-            Text = _rules.NotLookedAt.Length == 0 || verdict is Verdict.NotApplicable or Verdict.NotChecked ? text : $"{text} Not looked at: {_rules.NotLookedAt}.",
+            Text = _rules.NotLookedAt.Length == 0 || verdict is Verdict.NotApplicable
+                or Verdict.NotChecked ? text : $"{text} Not looked at: {_rules.NotLookedAt}.",
             Citation = by?.Citation ?? _rules.Citation,
             IsBasisUnconfirmed = !rules.Any(rule => rule.IsConfirmed),
             Cells = Filled(cells),

@@ -48,7 +48,9 @@ internal static class Words
             : $"{sign}{(minutes / 60).ToString(Plain)} h {(minutes % 60).ToString("00", Plain)} min";
     }
 
-    /// <summary>A visibility as people read it: in statute miles where it is a whole number of quarters of one (it was written in miles), else in metres.</summary>
+    /// <summary>
+    /// A visibility as people read it: in statute miles where it is a whole number of quarters of one (it was written in miles), else in metres.
+    /// </summary>
     /// <param name="metres">The visibility [m].</param>
     public static string Visibility(double metres)
     {
@@ -68,7 +70,8 @@ internal static class Words
 
     /// <summary>A level, such as <c>FL190</c> or <c>9,000 ft</c>; flight levels from 18,000 ft.</summary>
     /// <param name="level">The level.</param>
-    public static string Level(Feet level) => level.Value >= 18_000 && level.Value % 500 == 0 ? string.Create(Plain, $"FL{level.Value / 100:000}") : Amount(level);
+    public static string Level(Feet level) =>
+        level.Value >= 18_000 && level.Value % 500 == 0 ? string.Create(Plain, $"FL{level.Value / 100:000}") : Amount(level);
 
     /// <summary>A time, in minutes below two hours, else in hours and minutes.</summary>
     /// <param name="time">The time.</param>

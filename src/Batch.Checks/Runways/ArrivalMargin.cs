@@ -14,7 +14,8 @@ internal sealed class ArrivalMargin : ICheck
     public string Title => "Margin at the arrival";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Landing table", "Runways", "temperature at the destination", "wind at the destination", "altimeter setting", "Bulletins: rain", "Types: wet landing correction"];
+    public ImmutableArray<string> Needs => ["Landing table", "Runways", "temperature at the destination", "wind at the destination", "altimeter setting",
+        "Bulletins: rain", "Types: wet landing correction"];
 
     /// <inheritdoc/>
     public string Actor => "captain";
@@ -33,7 +34,9 @@ internal sealed class ArrivalMargin : ICheck
 
         if (use.IsWet && leg.Type.Corrections.LandingWet is null)
         {
-            return [ruling.NotChecked($"{leg.Plan.To.Ident} runway {use.Runway.Ident} is taken as wet, and the wet landing correction of {leg.Type.Name} is not given", leg.TypeCell(nameof(RunwayCorrections.LandingWet)), leg.Cell(nameof(Leg.ArrivalRunway)))];
+            return [ruling.NotChecked(
+                $"{leg.Plan.To.Ident} runway {use.Runway.Ident} is taken as wet, and the wet landing correction of {leg.Type.Name} is not given",
+                leg.TypeCell(nameof(RunwayCorrections.LandingWet)), leg.Cell(nameof(Leg.ArrivalRunway)))];
         }
 
         var factor = ruling.Amount("factor");

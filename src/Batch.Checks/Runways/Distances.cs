@@ -11,13 +11,15 @@ internal static class Distances
     /// <param name="leg">The leg.</param>
     /// <param name="ruling">The ruling.</param>
     /// <param name="isTakeoff">Whether the takeoff is meant; else the landing.</param>
-    public static (RunwayUse? Use, Finding? Missing) UseOf(LegUnderCheck leg, Ruling ruling, bool isTakeoff) => (isTakeoff ? leg.Plan.Departure : leg.Plan.Arrival) switch
-    {
-        RunwayResult.Computed computed => (computed.Use, null),
-        RunwayResult.NotComputed missing => (null, ruling.NotChecked(
-            $"the {(isTakeoff ? "takeoff at " + leg.Plan.From.Ident : "landing at " + leg.Plan.To.Ident)} could not be computed ({missing.Why.TrimEnd('.')})", RunwayCell(leg, isTakeoff))),
-        _ => throw new System.Diagnostics.UnreachableException(),
-    };
+    public static (RunwayUse? Use, Finding? Missing) UseOf(LegUnderCheck leg, Ruling ruling, bool isTakeoff) =>
+        (isTakeoff ? leg.Plan.Departure : leg.Plan.Arrival) switch
+        {
+            RunwayResult.Computed computed => (computed.Use, null),
+            RunwayResult.NotComputed missing => (null, ruling.NotChecked(
+                $"the {(isTakeoff ? "takeoff at " + leg.Plan.From.Ident : "landing at " + leg.Plan.To.Ident)} could not be computed ({missing.Why.TrimEnd('.')})",
+                RunwayCell(leg, isTakeoff))),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
 
     /// <summary>A distance against a declared distance.</summary>
     /// <param name="leg">The leg.</param>
@@ -28,14 +30,19 @@ internal static class Distances
     /// <param name="available">Distance available.</param>
     /// <param name="availableName">Its name.</param>
     /// <param name="by">Amount the factor comes from.</param>
-    public static Finding Compare(LegUnderCheck leg, Ruling ruling, RunwayUse use, bool isTakeoff, double factor, Feet available, string availableName, RuleAmount? by)
+    public static Finding Compare(
+        LegUnderCheck leg, Ruling ruling, RunwayUse use, bool isTakeoff, double factor, Feet available, string availableName, RuleAmount? by)
     {
         var airport = isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident;
-        var what = (isTakeoff ? "The takeoff" : "The landing") + $" distance at {airport} runway {use.Runway.Ident}" + (factor > 1 ? $" times {Words.Amount(factor, "")}" : "");
-        return OnKnownAir(ruling, use, airport, ruling.AtMost(what, use.CorrectedDistance.Value * factor, available.Value, "ft", availableName, by, RunwayCell(leg, isTakeoff), use.Runway.Origin.ToString()));
+        var what = (isTakeoff ? "The takeoff" : "The landing") + $" distance at {airport} runway {use.Runway.Ident}"
+            + (factor > 1 ? $" times {Words.Amount(factor, "")}" : "");
+        return OnKnownAir(ruling, use, airport, ruling.AtMost(what, use.CorrectedDistance.Value * factor, available.Value, "ft", availableName, by,
+            RunwayCell(leg, isTakeoff), use.Runway.Origin.ToString()));
     }
 
-    /// <summary>The answer where wind and temperature are known; else a pass becomes "not checked", because calm or the standard temperature was taken.</summary>
+    /// <summary>
+    /// The answer where wind and temperature are known; else a pass becomes "not checked", because calm or the standard temperature was taken.
+    /// </summary>
     /// <param name="ruling">The ruling.</param>
     /// <param name="use">The use of the runway.</param>
     /// <param name="airport">The airport.</param>

@@ -13,7 +13,8 @@ internal sealed class FactoredLanding : ICheck
     public string Title => "Landing distance with margin";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Landing table", "Runways", "temperature at the destination", "wind at the destination", "altimeter setting", "Bulletins: rain", "Types: certification category, of two engines or more"];
+    public ImmutableArray<string> Needs => ["Landing table", "Runways", "temperature at the destination", "wind at the destination", "altimeter setting",
+        "Bulletins: rain", "Types: certification category, of two engines or more"];
 
     /// <inheritdoc/>
     public string Actor => "captain";

@@ -44,7 +44,8 @@ internal sealed class FactoredTakeoff : ICheck
 
         return
         [
-            Distances.Compare(leg, ruling, use, isTakeoff: true, 1, runway.TakeoffRun, "takeoff run available", ruling.Amount("factor on takeoff run available")),
+            Distances.Compare(leg, ruling, use, isTakeoff: true, 1, runway.TakeoffRun, "takeoff run available",
+                ruling.Amount("factor on takeoff run available")),
             Held("factor on takeoff distance available", runway.TakeoffDistance ?? runway.TakeoffRun, "takeoff distance available"),
             Held("factor on accelerate-stop distance available", runway.AccelerateStop ?? runway.TakeoffRun, "accelerate-stop distance available"),
         ];

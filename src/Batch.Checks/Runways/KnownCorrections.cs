@@ -14,7 +14,8 @@ internal sealed class KnownCorrections : ICheck
     public string Title => "Wind, slope and surface in the distances";
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Needs => ["Takeoff and Landing table", "wind at the departure", "wind at the destination", "Runways: surface", "Runways: slope", "Types: correction for slope", "Types: correction for a tailwind", "Types: correction for a wet runway"];
+    public ImmutableArray<string> Needs => ["Takeoff and Landing table", "wind at the departure", "wind at the destination", "Runways: surface",
+        "Runways: slope", "Types: correction for slope", "Types: correction for a tailwind", "Types: correction for a wet runway"];
 
     /// <inheritdoc/>
     public string Actor => "captain";
@@ -35,10 +36,12 @@ internal sealed class KnownCorrections : ICheck
 
         var place = $"{(isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident)} runway {use.Runway.Ident}";
         var slope = ruling.Amount("slope");
-        var steep = ruling.AtMost($"The slope of {place}", Math.Abs(use.Runway.SlopePercent), slope.Value, "%", "limit without demonstrated data", slope, use.Runway.Origin.Cell(nameof(Runway.SlopePercent)));
+        var steep = ruling.AtMost($"The slope of {place}", Math.Abs(use.Runway.SlopePercent), slope.Value, "%", "limit without demonstrated data", slope,
+            use.Runway.Origin.Cell(nameof(Runway.SlopePercent)));
         var left = Left(leg, ruling, use, isTakeoff, place).ToImmutableArray();
         return left.IsEmpty
-            ? [steep, ruling.Pass($"The {(isTakeoff ? "takeoff" : "landing")} distance at {place} holds {WindHeld(use)}, its slope and its surface.", ruling.Condition("corrections"))]
+            ? [steep, ruling.Pass($"The {(isTakeoff ? "takeoff" : "landing")} distance at {place} holds {WindHeld(use)}, its slope and its surface.",
+                ruling.Condition("corrections"))]
             : [steep, .. left];
     }
 
@@ -46,7 +49,8 @@ internal sealed class KnownCorrections : ICheck
     private static string WindHeld(RunwayUse use) =>
         use.Headwind.Value < -LeastWindKt ? $"one and a half times its {Words.Amount(-use.Headwind.Value, "kt")} of tailwind"
         : use.Headwind.Value <= LeastWindKt ? "its wind (none along the runway)"
-        : use.Factors.Any(factor => factor.Name.Contains("headwind", StringComparison.Ordinal)) ? $"half of its {Words.Amount(use.Headwind.Value, "kt")} of headwind"
+        : use.Factors.Any(factor => factor.Name.Contains("headwind", StringComparison.Ordinal))
+            ? $"half of its {Words.Amount(use.Headwind.Value, "kt")} of headwind"
         : use.IsWindFromAloft ? "none of its headwind (the wind is known from aloft alone)"
         : "none of its headwind (the Types sheet gives no correction for one that leaves a distance)";
 
@@ -57,11 +61,13 @@ internal sealed class KnownCorrections : ICheck
         var own = leg.Type.Corrections;
         var word = isTakeoff ? "takeoff" : "landing";
         var surface = use.Runway.Origin.Cell(nameof(Runway.Surface));
-        Finding Without(string what, string correction, string field) => ruling.Trips(by, $"{what} at {place}, and the Types sheet gives no {word} correction for {correction}: the distance is without it.", leg.TypeCell(field));
+        Finding Without(string what, string correction, string field) => ruling.Trips(by,
+            $"{what} at {place}, and the Types sheet gives no {word} correction for {correction}: the distance is without it.", leg.TypeCell(field));
 
         if (use.IsWindAssumed)
         {
-            yield return ruling.NotChecked($"no wind is known at {(isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident)}, and the {word} distance at {place} is for calm");
+            yield return ruling.NotChecked(
+                $"no wind is known at {(isTakeoff ? leg.Plan.From.Ident : leg.Plan.To.Ident)}, and the {word} distance at {place} is for calm");
         }
 
         if (use.Runway.Surface is null)
@@ -70,18 +76,21 @@ internal sealed class KnownCorrections : ICheck
         }
         else if (use.Runway.Surface == RunwaySurface.Gravel)
         {
-            yield return ruling.Trips(by, $"{place} is gravel, for which the books hold no correction: the {word} distance is that of a paved runway.", surface);
+            yield return ruling.Trips(
+                by, $"{place} is gravel, for which the books hold no correction: the {word} distance is that of a paved runway.", surface);
         }
 
         var against = isTakeoff ? use.Runway.SlopePercent : -use.Runway.SlopePercent;
         if (against > 0 && (isTakeoff ? own.TakeoffUpslopePerPercent : own.LandingDownslopePerPercent) is null)
         {
-            yield return Without($"{Words.Amount(against, "%")} of {(isTakeoff ? "upslope" : "downslope")}", "slope", isTakeoff ? nameof(RunwayCorrections.TakeoffUpslopePerPercent) : nameof(RunwayCorrections.LandingDownslopePerPercent));
+            yield return Without($"{Words.Amount(against, "%")} of {(isTakeoff ? "upslope" : "downslope")}", "slope",
+                isTakeoff ? nameof(RunwayCorrections.TakeoffUpslopePerPercent) : nameof(RunwayCorrections.LandingDownslopePerPercent));
         }
 
         if (-use.Headwind.Value is var tailwind && tailwind > LeastWindKt && (isTakeoff ? own.TakeoffTailwindPerKnot : own.LandingTailwindPerKnot) is null)
         {
-            yield return Without($"{Words.Amount(tailwind, "kt")} of tailwind", "a tailwind", isTakeoff ? nameof(RunwayCorrections.TakeoffTailwindPerKnot) : nameof(RunwayCorrections.LandingTailwindPerKnot));
+            yield return Without($"{Words.Amount(tailwind, "kt")} of tailwind", "a tailwind",
+                isTakeoff ? nameof(RunwayCorrections.TakeoffTailwindPerKnot) : nameof(RunwayCorrections.LandingTailwindPerKnot));
         }
 
         if (use.IsWet && (isTakeoff ? own.TakeoffWet : own.LandingWet) is null)

@@ -45,7 +45,8 @@ internal sealed class NightLights : ICheck
         var runway = (result as RunwayResult.Computed)?.Use.Runway;
         var place = runway is null ? airport.Ident : $"{airport.Ident} runway {runway.Ident}";
         var cell = airport.Origin.Cell(nameof(Airport.Lighting));
-        if (leg.Week.Notices(airport.Ident, at).Concat(runway is null ? [] : leg.Week.Notices(airport.Ident, runway.Ident, at)).FirstOrDefault(notice => notice.Effect == NoticeEffect.NoLights) is { } notice)
+        if (leg.Week.Notices(airport.Ident, at).Concat(runway is null ? [] : leg.Week.Notices(airport.Ident, runway.Ident, at))
+            .FirstOrDefault(notice => notice.Effect == NoticeEffect.NoLights) is { } notice)
         {
             return ruling.Trips($"The {what} at {airport.Ident} is at night, and a notice says that the lights are out.", notice.Origin.ToString());
         }
@@ -53,7 +54,8 @@ internal sealed class NightLights : ICheck
         var lighting = airport.Lighting.Trim().ToUpperInvariant();
         if (runway?.Lighted == false || lighting == "NONE" || runway is null && airport.Runways.Length > 0 && airport.Runways.All(any => any.Lighted == false))
         {
-            return ruling.Trips($"The {what} at {place} is at night, and the book says that it is not lighted.", cell, runway?.Origin.Cell(nameof(Runway.Lighted)) ?? "");
+            return ruling.Trips($"The {what} at {place} is at night, and the book says that it is not lighted.", cell,
+                runway?.Origin.Cell(nameof(Runway.Lighted)) ?? "");
         }
 
         if (lighting == "ON REQUEST")

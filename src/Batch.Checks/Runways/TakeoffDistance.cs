@@ -27,7 +27,9 @@ internal sealed class TakeoffDistance : ICheck
             var factor = ruling.Amount("factor");
             yield return Distances.Compare(leg, ruling, use, isTakeoff: true, factor.Value, use.Available, "takeoff distance available", factor);
             if (use is { CorrectedStop: { } stop, StopAvailable: { } available })
-                yield return Distances.OnKnownAir(ruling, use, leg.Plan.From.Ident, ruling.AtMost($"The accelerate-stop distance at {leg.Plan.From.Ident} runway {use.Runway.Ident}", stop.Value, available.Value, "ft", "accelerate-stop distance available", null, leg.Cell(nameof(Leg.DepartureRunway)), use.Runway.Origin.ToString()));
+                yield return Distances.OnKnownAir(ruling, use, leg.Plan.From.Ident,
+                    ruling.AtMost($"The accelerate-stop distance at {leg.Plan.From.Ident} runway {use.Runway.Ident}", stop.Value, available.Value, "ft",
+                        "accelerate-stop distance available", null, leg.Cell(nameof(Leg.DepartureRunway)), use.Runway.Origin.ToString()));
         }
         else if (missing is not null)
         {

@@ -44,13 +44,16 @@ internal static class CheckCommand
         {
             if (parsed.GetValue(stress) is { } name)
             {
-                var weeks = ProgressLines.During(terminal, progress => WeekReading.Stress(parsed.GetRequiredValue(books), house => Scenarios(name, house), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), progress, interrupt));
+                var weeks = ProgressLines.During(terminal, progress => WeekReading.Stress(parsed.GetRequiredValue(books), house => Scenarios(name, house),
+                    SharedArguments.CheckedJobs(parsed.GetValue(jobs)), progress, interrupt));
                 return Stressed(terminal, weeks, parsed.GetValue(json));
             }
 
-            var read = ProgressLines.During(terminal, progress => WeekReading.Read(parsed.GetRequiredValue(books), SharedArguments.CheckedJobs(parsed.GetValue(jobs)), !parsed.GetValue(noRemedies), progress, interrupt));
+            var read = ProgressLines.During(terminal, progress => WeekReading.Read(parsed.GetRequiredValue(books),
+                SharedArguments.CheckedJobs(parsed.GetValue(jobs)), !parsed.GetValue(noRemedies), progress, interrupt));
             if (parsed.GetValue(json))
-                terminal.Output.Write(System.Text.Encoding.UTF8.GetString(RunRecord.Answer(read.Week, ProgramFacts.At(SharedArguments.MadeAt(parsed.GetValue(madeAt))))));
+                terminal.Output.Write(
+                    System.Text.Encoding.UTF8.GetString(RunRecord.Answer(read.Week, ProgramFacts.At(SharedArguments.MadeAt(parsed.GetValue(madeAt))))));
             else
                 new WeekText(terminal).Write(read);
             return ExitStatus.Of(read.Week, read.Faults);

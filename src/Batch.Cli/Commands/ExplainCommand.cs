@@ -15,7 +15,9 @@ internal static class ExplainCommand
     {
         var books = SharedArguments.Books();
         var leg = new Option<string>("--leg") { Description = "Trip and leg number, such as T101/2.", HelpName = "TRIP/LEG", Required = true };
-        var value = new Option<string?>("--value") { Description = "Only the values whose name holds this text, such as \"final reserve\".", HelpName = "NAME" };
+        var value = new Option<string?>(
+            "--value")
+        { Description = "Only the values whose name holds this text, such as \"final reserve\".", HelpName = "NAME" };
         var json = new Option<bool>("--json") { Description = "Write the working as JSON, numbers unrounded." };
         var command = new Command(
             "explain",
@@ -30,7 +32,8 @@ internal static class ExplainCommand
         { books, leg, value, json };
         command.SetAction(parsed =>
         {
-            var read = ProgressLines.During(terminal, progress => WeekReading.Read(parsed.GetRequiredValue(books), 1, findsRemedies: false, progress, interrupt));
+            var read = ProgressLines.During(terminal,
+                progress => WeekReading.Read(parsed.GetRequiredValue(books), 1, findsRemedies: false, progress, interrupt));
             return Explain(terminal.Output, read, parsed.GetRequiredValue(leg), parsed.GetValue(value) ?? "", parsed.GetValue(json));
         });
         return command;
@@ -59,7 +62,8 @@ internal static class ExplainCommand
         }
 
         if (found.Plan is not LegPlan.Planned planned) throw new System.Diagnostics.UnreachableException();
-        var steps = LegWorking.Of(planned).Where(step => step.Name.Contains(filter, StringComparison.OrdinalIgnoreCase) || step.Part.Equals(filter, StringComparison.OrdinalIgnoreCase)).ToImmutableArray();
+        var steps = LegWorking.Of(planned).Where(step => step.Name.Contains(filter, StringComparison.OrdinalIgnoreCase)
+            || step.Part.Equals(filter, StringComparison.OrdinalIgnoreCase)).ToImmutableArray();
         if (steps.IsEmpty)
         {
             throw new InputException($"{name} has no value named {filter}.{Meant.Question(filter, LegWorking.Of(planned).Select(step => step.Name).Distinct(StringComparer.Ordinal))}");

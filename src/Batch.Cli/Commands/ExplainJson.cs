@@ -3,7 +3,10 @@ using Batch.Flight.Plan;
 
 namespace Batch.Cli.Commands;
 
-/// <summary>The working of a leg as JSON: <c>leg</c>, <c>steps</c> (part, name, value, unit, formula, source, inputs with name, value, unit and cell), <c>assumptions</c>, <c>notes</c>.</summary>
+/// <summary>
+/// The working of a leg as JSON: <c>leg</c>, <c>steps</c> (part, name, value, unit, formula, source, inputs with name, value, unit and cell),
+/// <c>assumptions</c>, <c>notes</c>.
+/// </summary>
 internal static class ExplainJson
 {
     /// <summary>A planned leg.</summary>

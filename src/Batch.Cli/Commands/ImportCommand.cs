@@ -30,7 +30,9 @@ internal static class ImportCommand
     {
         var (file, book, only, within, updates, preview) = Shared("Idents to take, separated by commas.");
         var runways = new Option<string?>("--runways") { Description = "The list of runways: those of the airports taken are taken too.", HelpName = "FILE" };
-        var zone = new Option<string?>("--time-zone") { Description = "IANA time zone of the airports that are added; the lists do not have it.", HelpName = "NAME" };
+        var zone = new Option<string?>(
+            "--time-zone")
+        { Description = "IANA time zone of the airports that are added; the lists do not have it.", HelpName = "NAME" };
         var command = new Command(
             "airports",
             """
@@ -61,8 +63,15 @@ internal static class ImportCommand
     private static Command Points(Terminal terminal, ImportKind kind, string description)
     {
         var name = kind.ToString().ToLowerInvariant();
-        var (file, book, only, within, updates, preview) = Shared(kind == ImportKind.Fixes ? "Idents to take, separated by commas." : "Names of airways to take, separated by commas.");
-        var columns = new Option<string?>("--columns") { Description = "Which column of the list is which of ours, such as \"Ident=ID,Latitude=Y\". A unit may stand with ours: \"Minimum altitude [m]=MEA\".", HelpName = "OURS=THEIRS,..." };
+        var (file, book, only, within, updates, preview) = Shared(kind == ImportKind.Fixes
+            ? "Idents to take, separated by commas."
+            : "Names of airways to take, separated by commas.");
+        var columns = new Option<string?>("--columns")
+        {
+            Description =
+            "Which column of the list is which of ours, such as \"Ident=ID,Latitude=Y\". A unit may stand with ours: \"Minimum altitude [m]=MEA\".",
+            HelpName = "OURS=THEIRS,..."
+        };
         var command = new Command(
             name,
             description + (kind == ImportKind.Fixes
@@ -83,12 +92,19 @@ internal static class ImportCommand
         return command;
     }
 
-    private static (Argument<string> File, Argument<string> Book, Option<string?> Only, Option<string[]?> Within, Option<bool> Updates, Option<bool> Preview) Shared(string only) =>
+    private static (Argument<string> File, Argument<string> Book, Option<string?> Only, Option<string[]?> Within, Option<bool> Updates,
+        Option<bool> Preview) Shared(string only) =>
     (
         new Argument<string>("FILE") { Description = "The list, a csv file." },
         new Argument<string>("BOOK") { Description = "The operator book: a workbook (.xlsx), the folder it stands in, or a folder of csv files." },
         new Option<string?>("--only") { Description = only, HelpName = "NAME,..." },
-        new Option<string[]?>("--within") { Description = "Takes what lies within so many nautical miles of an airport.", HelpName = "NM IDENT", Arity = new ArgumentArity(2, 2), AllowMultipleArgumentsPerToken = true },
+        new Option<string[]?>("--within")
+        {
+            Description = "Takes what lies within so many nautical miles of an airport.",
+            HelpName = "NM IDENT",
+            Arity = new ArgumentArity(2, 2),
+            AllowMultipleArgumentsPerToken = true
+        },
         new Option<bool>("--update") { Description = "Sets cells that differ to what the list says." },
         new Option<bool>("--preview") { Description = "Shows what would be done and writes nothing." });
 
@@ -107,7 +123,8 @@ internal static class ImportCommand
         var pairs = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.OrdinalIgnoreCase);
         foreach (var pair in SharedArguments.Names(text))
         {
-            if (pair.Split('=', 2, StringSplitOptions.TrimEntries) is not [{ Length: > 0 } ours, { Length: > 0 } theirs]) throw new InputException($"--columns {pair}: a pair such as Ident=ID was expected.");
+            if (pair.Split('=', 2, StringSplitOptions.TrimEntries) is not [{ Length: > 0 } ours, { Length: > 0 } theirs])
+                throw new InputException($"--columns {pair}: a pair such as Ident=ID was expected.");
             pairs[ours] = theirs;
         }
 
@@ -146,7 +163,9 @@ internal static class ImportCommand
         const int MostNamed = 20;
         var named = sheet.Added.Length == 0 ? "" : $" ({string.Join(", ", sheet.Added.Take(MostNamed))}{(sheet.Added.Length > MostNamed ? ", ..." : "")})";
         var differ = sheet.Differences.Length == 0 ? "" : string.Create(
-            CultureInfo.InvariantCulture, $"; {sheet.Differences.Length} {(sheet.Differences.Length == 1 ? "cell differs" : "cells differ")}{(request.Updates ? $", {sheet.Updated} set to the list" : ", left as they are (--update takes the list's)")}");
-        return string.Create(CultureInfo.InvariantCulture, $"{sheet.Name}: {sheet.Added.Length} added{named}, {sheet.Same} there already and the same{differ}.");
+            CultureInfo.InvariantCulture,
+            $"; {sheet.Differences.Length} {(sheet.Differences.Length == 1 ? "cell differs" : "cells differ")}{(request.Updates ? $", {sheet.Updated} set to the list" : ", left as they are (--update takes the list's)")}");
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{sheet.Name}: {sheet.Added.Length} added{named}, {sheet.Same} there already and the same{differ}.");
     }
 }

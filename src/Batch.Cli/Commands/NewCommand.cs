@@ -15,8 +15,12 @@ internal static class NewCommand
     /// <param name="terminal">Where it writes.</param>
     public static Command Build(Terminal terminal)
     {
-        var folder = new Argument<string>("DIR") { Description = "Folder that receives the books; it is made where it does not exist. Nothing in it is overwritten." };
-        var madeAt = new Option<string?>("--made-at") { Description = "The instant taken for now, instead of the clock's: the example trip flies on the Monday after it.", HelpName = "T" };
+        var folder = new Argument<string>(
+            "DIR")
+        { Description = "Folder that receives the books; it is made where it does not exist. Nothing in it is overwritten." };
+        var madeAt = new Option<string?>(
+            "--made-at")
+        { Description = "The instant taken for now, instead of the clock's: the example trip flies on the Monday after it.", HelpName = "T" };
         var command = new Command(
             "new",
             """
@@ -39,12 +43,14 @@ internal static class NewCommand
         var books = StarterBooks.Make(today);
         string[] names = [.. books.Select(book => book.Name), Templates];
         var there = Array.FindAll(names, name => Path.Exists(Path.Combine(folder, name)));
-        if (there.Length > 0) throw new InputException($"{folder} holds {string.Join(" and ", there)} already, and nothing is overwritten; name another folder.");
+        if (there.Length > 0)
+            throw new InputException($"{folder} holds {string.Join(" and ", there)} already, and nothing is overwritten; name another folder.");
         try
         {
             Directory.CreateDirectory(Path.Combine(folder, Templates));
             foreach (var book in books) Write(Path.Combine(folder, book.Name), book.Content.AsSpan());
-            foreach (var name in TemplateFolder.Shipped.Names) Write(Path.Combine(folder, Templates, name), Encoding.UTF8.GetBytes(TemplateFolder.Shipped.Text(name) ?? ""));
+            foreach (var name in TemplateFolder.Shipped.Names)
+                Write(Path.Combine(folder, Templates, name), Encoding.UTF8.GetBytes(TemplateFolder.Shipped.Text(name) ?? ""));
             foreach (var path in TemplateFolder.Examples)
             {
                 var file = Path.Combine(folder, Templates, path);
@@ -58,7 +64,8 @@ internal static class NewCommand
             throw new InputException($"{folder} cannot be written: {error.Message}", error);
         }
 
-        terminal.Output.WriteLine($"Written: {string.Join(", ", books.Select(book => Path.Combine(folder, book.Name)))} and the templates in {Path.Combine(folder, Templates)}.");
+        terminal.Output.WriteLine(
+            $"Written: {string.Join(", ", books.Select(book => Path.Combine(folder, book.Name)))} and the templates in {Path.Combine(folder, Templates)}.");
         terminal.Output.WriteLine($"The example in them is invented, not for navigation. Try it: tripbatch run {folder}");
         return ExitStatus.AllPass;
     }

@@ -21,8 +21,10 @@ internal sealed class PostText(Terminal terminal)
         var due = post.Issues.Where(issue => issue.IsDue).ToArray();
         var changed = due.Count(issue => issue.Since is not null);
         var unchanged = post.Issues.Count(issue => issue.Since is not null && !issue.IsDue);
-        terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Since the last issue: {changed} changed, {due.Length - changed} new, {unchanged} unchanged."));
-        var lines = due.SelectMany(issue => issue.Changes.Select(change => string.Create(CultureInfo.InvariantCulture, $"  {issue.Person.Code}, revision {issue.Revision}: {change}"))).ToArray();
+        terminal.Output.WriteLine(
+            string.Create(CultureInfo.InvariantCulture, $"Since the last issue: {changed} changed, {due.Length - changed} new, {unchanged} unchanged."));
+        var lines = due.SelectMany(issue => issue.Changes.Select(
+            change => string.Create(CultureInfo.InvariantCulture, $"  {issue.Person.Code}, revision {issue.Revision}: {change}"))).ToArray();
         foreach (var line in lines.Take(lines.Length > MostLines ? MostLines - 1 : MostLines)) terminal.Output.WriteLine(line);
         if (lines.Length > MostLines) terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  and {lines.Length - MostLines + 1} more."));
         Doubts(post.Issues);

@@ -5,7 +5,8 @@ using Batch.Cli.Pipeline;
 namespace Batch.Cli.Commands;
 
 /// <summary>
-/// Progress on the error output: on a terminal one line that is drawn over, with count, rate and time left, and taken away at the end; elsewhere one plain line when a stage is done.
+/// Progress on the error output: on a terminal one line that is drawn over, with count, rate and time left, and taken away at the end; elsewhere one plain line
+/// when a stage is done.
 /// </summary>
 internal sealed class ProgressLines(Terminal terminal) : IProgress<RunProgress>, IDisposable
 {
@@ -70,7 +71,9 @@ internal sealed class ProgressLines(Terminal terminal) : IProgress<RunProgress>,
         var filled = value.Total > 0 ? Cells * value.Done / value.Total : 0;
         var seconds = _stage.Elapsed.TotalSeconds;
         var rate = seconds > 0.2 && value.Done > 0 ? value.Done / seconds : 0;
-        var left = rate > 0 ? string.Create(CultureInfo.InvariantCulture, $"  {rate.ToString(rate < 10 ? "0.0" : "0", CultureInfo.InvariantCulture)}/s  {(value.Total - value.Done) / rate:0} s left") : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{value.Stage,-9} [{new string('#', filled)}{new string('.', Cells - filled)}] {value.Done}/{value.Total}{left}");
+        var left = rate > 0 ? string.Create(CultureInfo.InvariantCulture,
+            $"  {rate.ToString(rate < 10 ? "0.0" : "0", CultureInfo.InvariantCulture)}/s  {(value.Total - value.Done) / rate:0} s left") : "";
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{value.Stage,-9} [{new string('#', filled)}{new string('.', Cells - filled)}] {value.Done}/{value.Total}{left}");
     }
 }

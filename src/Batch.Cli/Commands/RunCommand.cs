@@ -20,12 +20,28 @@ internal static class RunCommand
     public static Command Build(Terminal terminal, CancellationToken interrupt)
     {
         var books = SharedArguments.Books();
-        var into = new Option<string>("--out") { Description = "Folder that receives the outputs; an earlier run there is replaced when this one is finished.", HelpName = "DIR", DefaultValueFactory = _ => "out" };
-        var templates = new Option<string?>("--templates") { Description = "Folder with your own templates; a template that is not in it is the shipped one.", HelpName = "DIR" };
-        var only = new Option<string?>("--only") { Description = "Trips to write, separated by commas. The whole week is planned all the same.", HelpName = "TRIP,..." };
+        var into = new Option<string>("--out")
+        {
+            Description = "Folder that receives the outputs; an earlier run there is replaced when this one is finished.",
+            HelpName = "DIR",
+            DefaultValueFactory = _ => "out"
+        };
+        var templates = new Option<string?>(
+            "--templates")
+        { Description = "Folder with your own templates; a template that is not in it is the shipped one.", HelpName = "DIR" };
+        var only = new Option<string?>("--only")
+        {
+            Description = "Trips to write, separated by commas. The whole week is planned all the same.",
+            HelpName = "TRIP,..."
+        };
         var from = new Option<string?>("--from") { Description = "First day to write, local to the departure.", HelpName = "DATE" };
         var to = new Option<string?>("--to") { Description = "Last day to write.", HelpName = "DATE" };
-        var overrides = new Option<string[]>("--override") { Description = "Why a leg is flown and mailed although it fails, for this run; a reason that is to stay belongs into the column Override of the Legs sheet. May be given more than once.", HelpName = "TRIP/LEG=REASON" };
+        var overrides = new Option<string[]>("--override")
+        {
+            Description =
+            "Why a leg is flown and mailed although it fails, for this run; a reason that is to stay belongs into the column Override of the Legs sheet. May be given more than once.",
+            HelpName = "TRIP/LEG=REASON"
+        };
         var ledger = SharedArguments.Ledger();
         var noPdf = new Option<bool>("--no-pdf") { Description = "Writes no PDF." };
         var paper = new Option<PaperSize>("--paper") { Description = "Paper of the sheets.", HelpName = "A4|Letter", DefaultValueFactory = _ => PaperSize.A4 };
@@ -78,7 +94,8 @@ internal static class RunCommand
         foreach (var written in overrides)
         {
             var parts = written.Split('=', 2, StringSplitOptions.TrimEntries);
-            if (parts is not [{ Length: > 0 } leg, { Length: > 0 } reason]) throw new InputException($"--override {written}: a leg and a reason were expected, such as T101/2=\"agreed by the chief pilot\".");
+            if (parts is not [{ Length: > 0 } leg, { Length: > 0 } reason])
+                throw new InputException($"--override {written}: a leg and a reason were expected, such as T101/2=\"agreed by the chief pilot\".");
             reasons[leg] = reason;
         }
 
@@ -106,7 +123,8 @@ internal static class RunCommand
         new PostText(terminal).Changes(report.Post);
         var board = report.Files.ContainsKey(SheetPaths.Board) ? Path.Combine(options.Out, SheetPaths.Board) : "no board, for what is wrong in its template";
         terminal.WriteSentence($"Written: {board}, {Counted(report, "sheets", "trip sheet")}, {Counted(report, "packets", "crew packet")}, {Counted(report, "loads", "load sheet")}.");
-        if (!report.NotWritten.IsEmpty) terminal.WriteSentence($"Not written: {string.Join(", ", report.NotWritten.Take(MostListed))}{(report.NotWritten.Length > MostListed ? string.Create(CultureInfo.InvariantCulture, $" and {report.NotWritten.Length - MostListed} more") : "")}. Why stands above.");
+        if (!report.NotWritten.IsEmpty)
+            terminal.WriteSentence($"Not written: {string.Join(", ", report.NotWritten.Take(MostListed))}{(report.NotWritten.Length > MostListed ? string.Create(CultureInfo.InvariantCulture, $" and {report.NotWritten.Length - MostListed} more") : "")}. Why stands above.");
         return ExitStatus.Of(report);
     }
 }

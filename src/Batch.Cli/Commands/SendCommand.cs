@@ -17,13 +17,25 @@ internal static class SendCommand
     public static Command Build(Terminal terminal, CancellationToken interrupt)
     {
         var run = new Argument<string>("OUT") { Description = "Folder of a finished run." };
-        var draft = new Option<string?>("--draft") { Description = "Folder that receives the mails as drafts (.eml); usually drafts in OUT.", HelpName = "DIR" };
+        var draft = new Option<string?>(
+            "--draft")
+        { Description = "Folder that receives the mails as drafts (.eml); usually drafts in OUT.", HelpName = "DIR" };
         var smtp = new Option<string?>("--smtp") { Description = "Sends through this server. The connection is encrypted (STARTTLS, or from the first byte on port 465 and with smtps://), or nothing is sent; only a server on this machine may do without.", HelpName = "HOST:PORT" };
-        var user = new Option<string?>("--user") { Description = $"User name for the server. The password stands in the environment variable {PasswordVariable} or in a file.", HelpName = "NAME" };
+        var user = new Option<string?>(
+            "--user")
+        {
+            Description = $"User name for the server. The password stands in the environment variable {PasswordVariable} or in a file.",
+            HelpName = "NAME"
+        };
         var passwordFile = new Option<string?>("--password-file") { Description = "File that holds the password in its first line.", HelpName = "FILE" };
         var only = new Option<string?>("--only") { Description = "Persons to send to, by code, separated by commas.", HelpName = "CREW,..." };
         var again = new Option<string?>("--again") { Description = "Persons who get their packet once more although nothing changed.", HelpName = "CREW,..." };
-        var cancel = new Option<string?>("--cancel") { Description = "Trips that were issued and are to be taken back although they are not of the days of this run.", HelpName = "TRIP,..." };
+        var cancel = new Option<string?>(
+            "--cancel")
+        {
+            Description = "Trips that were issued and are to be taken back although they are not of the days of this run.",
+            HelpName = "TRIP,..."
+        };
         var byHand = new Option<bool>("--by-hand") { Description = "Writes the drafts and notes in the ledger that you send them yourself." };
         var ledger = SharedArguments.Ledger();
         var templates = new Option<string?>("--templates") { Description = "Folder with your own templates mail.html and mail.txt.", HelpName = "DIR" };
@@ -48,8 +60,10 @@ internal static class SendCommand
         command.SetAction(parsed =>
         {
             var server = parsed.GetValue(smtp);
-            if (server is not null && (parsed.GetValue(draft) is not null || parsed.GetValue(byHand))) throw new InputException("--smtp sends, --draft and --by-hand write drafts; give one or the other.");
-            if (server is null && (parsed.GetValue(user) is not null || parsed.GetValue(passwordFile) is not null)) throw new InputException("--user and --password-file belong to --smtp.");
+            if (server is not null && (parsed.GetValue(draft) is not null || parsed.GetValue(byHand)))
+                throw new InputException("--smtp sends, --draft and --by-hand write drafts; give one or the other.");
+            if (server is null && (parsed.GetValue(user) is not null || parsed.GetValue(passwordFile) is not null))
+                throw new InputException("--user and --password-file belong to --smtp.");
             var options = new SendOptions
             {
                 Run = parsed.GetRequiredValue(run),
@@ -61,10 +75,12 @@ internal static class SendCommand
                 Again = [.. SharedArguments.Names(parsed.GetValue(again))],
                 Cancelled = [.. SharedArguments.Names(parsed.GetValue(cancel))],
                 Templates = parsed.GetValue(templates),
-                Waits = (why, left, pause) => terminal.Errors.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{why}; the {(left == 1 ? "letter that is left is" : $"{left} letters that are left are")} tried again in {pause.TotalSeconds:0} s.")),
+                Waits = (why, left, pause) => terminal.Errors.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                    $"{why}; the {(left == 1 ? "letter that is left is" : $"{left} letters that are left are")} tried again in {pause.TotalSeconds:0} s.")),
             };
             var text = new SendText(terminal);
-            using var said = interrupt.Register(() => terminal.Errors.WriteLine("Stopping when the letter at hand is done; Ctrl-C again stops at once, and the next run carries on."));
+            using var said = interrupt.Register(
+                () => terminal.Errors.WriteLine("Stopping when the letter at hand is done; Ctrl-C again stops at once, and the next run carries on."));
             return text.Report(options, SendRun.Run(options, text, SystemClock.Instance, interrupt), interrupt.IsCancellationRequested);
         });
         return command;
@@ -72,10 +88,13 @@ internal static class SendCommand
 
     private static MailTarget Target(string server, string? user, string? passwordFile, CancellationToken interrupt)
     {
-        if (MailTarget.Parse(server) is not { } target) throw new InputException($"--smtp {server}: a server such as mail.your-operator.example:587 was expected.");
+        if (MailTarget.Parse(server) is not { } target)
+            throw new InputException($"--smtp {server}: a server such as mail.your-operator.example:587 was expected.");
         if (user is null) return target;
         var password = passwordFile is not null ? FirstLine(passwordFile, interrupt) : Environment.GetEnvironmentVariable(PasswordVariable);
-        return string.IsNullOrEmpty(password) ? throw new InputException($"--user needs a password: in the environment variable {PasswordVariable}, or --password-file.") : target with { User = user, Password = password };
+        return string.IsNullOrEmpty(password)
+            ? throw new InputException($"--user needs a password: in the environment variable {PasswordVariable}, or --password-file.")
+            : target with { User = user, Password = password };
     }
 
     // It may be a pipe from a keeper of passwords, which asks a person first; one that nobody writes into must not hold the program for ever.
@@ -87,7 +106,9 @@ internal static class SendCommand
         }
         catch (TimeoutException error)
         {
-            throw new InputException($"--password-file {path} cannot be read: nothing came out of it within {Patience.TotalSeconds.ToString("0", CultureInfo.InvariantCulture)} s.", error);
+            throw new InputException(
+                $"--password-file {path} cannot be read: nothing came out of it within {Patience.TotalSeconds.ToString("0", CultureInfo.InvariantCulture)} s.",
+                error);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {

@@ -21,7 +21,8 @@ internal sealed class SendText(Terminal terminal) : IProgress<Delivery>
             DeliveryKind.NotSent => $"NOT SENT: {value.Text}",
         };
         Line(value.Packet.Person, value.Packet.Revision, what);
-        if (value.MayComeTwice && value.Kind == DeliveryKind.Sent) Line("", "an earlier try was cut off before the server's answer: this mail may come twice, with the same Message-ID");
+        if (value.MayComeTwice && value.Kind == DeliveryKind.Sent)
+            Line("", "an earlier try was cut off before the server's answer: this mail may come twice, with the same Message-ID");
         if (value.MayComeTwice && value.Kind != DeliveryKind.Sent) Line("", "an earlier try was cut off before the server's answer: it may have arrived");
     }
 
@@ -40,7 +41,8 @@ internal sealed class SendText(Terminal terminal) : IProgress<Delivery>
 
         foreach (var issue in report.Issues) Issue(issue, report);
         new PostText(terminal).Doubts(report.Issues);
-        if (report.Age > Duration.FromDays(1)) terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Caution: the run was made {report.Age.TotalDays:0.0} days ago; weather and books may have changed since."));
+        if (report.Age > Duration.FromDays(1)) terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"Caution: the run was made {report.Age.TotalDays:0.0} days ago; weather and books may have changed since."));
         Counts(options, report, isStopped);
         var isAllDone = report.Unfit.IsEmpty && report.Deliveries.All(delivery => delivery.Kind == DeliveryKind.Sent);
         return isAllDone ? ExitStatus.AllPass : ExitStatus.SomeFail;
@@ -68,9 +70,12 @@ internal sealed class SendText(Terminal terminal) : IProgress<Delivery>
         var failed = report.Unfit.Count + report.Deliveries.Length - sent;
         var ledger = options.Ledger ?? WeekPost.LedgerBeside(options.Run);
         var open = failed > 0 ? string.Create(CultureInfo.InvariantCulture, $", {failed} not; the same command again tries those") : "";
-        if (options.Target is not null) terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{sent} sent{open}. What was issued to whom is in {ledger}."));
-        else if (options.IsByHand) terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{report.Drafts.Count} {(report.Drafts.Count == 1 ? "draft" : "drafts")} written and noted in {ledger} as sent by you{open}."));
-        else terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{report.Drafts.Count} {(report.Drafts.Count == 1 ? "draft" : "drafts")} written{open}. Nothing was sent, and nothing is noted as issued: --smtp sends, --by-hand notes that you send them."));
+        if (options.Target is not null)
+            terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{sent} sent{open}. What was issued to whom is in {ledger}."));
+        else if (options.IsByHand) terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{report.Drafts.Count} {(report.Drafts.Count == 1 ? "draft" : "drafts")} written and noted in {ledger} as sent by you{open}."));
+        else terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{report.Drafts.Count} {(report.Drafts.Count == 1 ? "draft" : "drafts")} written{open}. Nothing was sent, and nothing is noted as issued: --smtp sends, --by-hand notes that you send them."));
         if (isStopped) terminal.Output.WriteLine("Stopped by you; what was sent is noted, and the same command carries on.");
     }
 

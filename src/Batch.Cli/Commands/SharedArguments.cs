@@ -60,5 +60,7 @@ internal static class SharedArguments
     /// <summary>The number of jobs, held to at least one.</summary>
     /// <param name="jobs">As given.</param>
     /// <exception cref="InputException">Less than one.</exception>
-    public static int CheckedJobs(int jobs) => jobs >= 1 ? jobs : throw new InputException(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"--jobs {jobs}: 1 or more was expected."));
+    public static int CheckedJobs(int jobs) => jobs >= 1
+        ? jobs
+        : throw new InputException(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"--jobs {jobs}: 1 or more was expected."));
 }

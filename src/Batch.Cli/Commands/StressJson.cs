@@ -5,8 +5,9 @@ using Batch.Flight.Plan;
 namespace Batch.Cli.Commands;
 
 /// <summary>
-/// A week under scenarios as JSON: <c>schema</c>, <c>ruleSet</c>, <c>asPlanned</c> (how many legs are in which state), <c>scenarios</c> (<c>name</c>, <c>text</c>, <c>legs</c> by state, <c>breaks</c>,
-/// <c>cautions</c>, <c>thinnest</c>), each finding with trip, leg, check, text, required, actual, margin, unit and its margin's share of the limit.
+/// A week under scenarios as JSON: <c>schema</c>, <c>ruleSet</c>, <c>asPlanned</c> (how many legs are in which state), <c>scenarios</c> (<c>name</c>,
+/// <c>text</c>, <c>legs</c> by state, <c>breaks</c>, <c>cautions</c>, <c>thinnest</c>), each finding with trip, leg, check, text, required, actual, margin,
+/// unit and its margin's share of the limit.
 /// </summary>
 internal static class StressJson
 {

@@ -3,7 +3,10 @@ using Batch.Checks;
 
 namespace Batch.Cli.Commands;
 
-/// <summary>A week under scenarios as text: for each what breaks that did not before, the farthest beyond its limit first, new cautions, then the thinnest margins that are left.</summary>
+/// <summary>
+/// A week under scenarios as text: for each what breaks that did not before, the farthest beyond its limit first, new cautions, then the thinnest margins that
+/// are left.
+/// </summary>
 internal sealed class StressText(Terminal terminal)
 {
     /// <summary>Writes the whole answer.</summary>
@@ -30,7 +33,8 @@ internal sealed class StressText(Terminal terminal)
         foreach (var leg in answer.Cautions) Leg(leg);
         if (!answer.Thinnest.IsEmpty) Line("  Thinnest margins of the legs that pass:");
         foreach (var margin in answer.Thinnest)
-            Line(string.Create(CultureInfo.InvariantCulture, $"    {margin.Plan.Key}  {margin.Finding.Check}  {100 * margin.Share:0.0} %  {margin.Finding.Text}"));
+            Line(string.Create(CultureInfo.InvariantCulture,
+                $"    {margin.Plan.Key}  {margin.Finding.Check}  {100 * margin.Share:0.0} %  {margin.Finding.Text}"));
         Line("  " + WeekText.CountsOf(answer.Week));
     }
 

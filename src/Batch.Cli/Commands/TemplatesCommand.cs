@@ -30,8 +30,17 @@ internal static class TemplatesCommand
 
     private static Command Check(Terminal terminal, CancellationToken interrupt)
     {
-        var folder = new Argument<string?>("DIR") { Description = "Folder with your own templates; without it the shipped ones are tried.", Arity = ArgumentArity.ZeroOrOne };
-        var week = new Option<string[]>("--week") { Description = "Books whose sheets are rendered instead of the built-in demonstration week.", HelpName = "BOOK", AllowMultipleArgumentsPerToken = true };
+        var folder = new Argument<string?>("DIR")
+        {
+            Description = "Folder with your own templates; without it the shipped ones are tried.",
+            Arity = ArgumentArity.ZeroOrOne
+        };
+        var week = new Option<string[]>("--week")
+        {
+            Description = "Books whose sheets are rendered instead of the built-in demonstration week.",
+            HelpName = "BOOK",
+            AllowMultipleArgumentsPerToken = true
+        };
         var command = new Command(
             "check",
             """
@@ -52,7 +61,9 @@ internal static class TemplatesCommand
             var books = parsed.GetValue(week) ?? [];
             return Report(terminal, ProgressLines.During(terminal, progress =>
             {
-                var read = books.Length > 0 ? WeekReading.Read(books, 1, findsRemedies: true, progress, interrupt).Week : DemonstrationWeek.Make(progress, interrupt);
+                var read = books.Length > 0
+                    ? WeekReading.Read(books, 1, findsRemedies: true, progress, interrupt).Week
+                    : DemonstrationWeek.Make(progress, interrupt);
                 return TemplateCheck.Of(templates, read, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), progress, interrupt);
             }));
         });
@@ -61,7 +72,12 @@ internal static class TemplatesCommand
 
     private static Command Values(Terminal terminal, CancellationToken interrupt)
     {
-        var folder = new Argument<string>("DIR") { Description = $"Folder that receives {ValuesFile}.", Arity = ArgumentArity.ZeroOrOne, DefaultValueFactory = _ => "." };
+        var folder = new Argument<string>("DIR")
+        {
+            Description = $"Folder that receives {ValuesFile}.",
+            Arity = ArgumentArity.ZeroOrOne,
+            DefaultValueFactory = _ => "."
+        };
         var command = new Command(
             "values",
             $"""
@@ -75,7 +91,8 @@ internal static class TemplatesCommand
         command.SetAction(parsed =>
         {
             var week = ProgressLines.During(terminal, progress => DemonstrationWeek.Make(progress, interrupt));
-            var page = new SheetRenderer(TemplateFolder.Shipped).Render(SheetModels.ValuesPage, SheetModels.Values(week, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), PaperSize.A4));
+            var page = new SheetRenderer(TemplateFolder.Shipped)
+                .Render(SheetModels.ValuesPage, SheetModels.Values(week, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), PaperSize.A4));
             if (!page.IsRendered) throw new InvalidOperationException(page.Problems[0].ToString());
             var path = Path.Combine(parsed.GetValue(folder) ?? ".", ValuesFile);
             try
@@ -98,9 +115,11 @@ internal static class TemplatesCommand
     {
         foreach (var problem in report.Problems) terminal.Output.WriteLine(problem);
         foreach (var name in report.Unused) terminal.Output.WriteLine($"note: {name} was used by no sheet of this week.");
-        foreach (var (file, lines) in report.NotReached) terminal.Output.WriteLine($"note: no sheet of this week came to {file}, lines {Ranges(lines)}; what is wrong there was not seen.");
+        foreach (var (file, lines) in report.NotReached)
+            terminal.Output.WriteLine($"note: no sheet of this week came to {file}, lines {Ranges(lines)}; what is wrong there was not seen.");
         if (report.IsStopped) terminal.Output.WriteLine("note: a sheet stopped at a problem above; mend it and check again, what comes after it was not seen.");
-        terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{report.Sheets} sheets tried: {(report.Problems.IsEmpty ? "nothing is wrong" : $"{report.Problems.Length} {(report.Problems.Length == 1 ? "problem" : "problems")}")}."));
+        terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{report.Sheets} sheets tried: {(report.Problems.IsEmpty ? "nothing is wrong" : $"{report.Problems.Length} {(report.Problems.Length == 1 ? "problem" : "problems")}")}."));
         return report.Problems.IsEmpty ? ExitStatus.AllPass : ExitStatus.BadInput;
     }
 

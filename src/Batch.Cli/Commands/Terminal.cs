@@ -12,7 +12,9 @@ public sealed class Terminal(TextWriter output, TextWriter errors)
     public TextWriter Errors { get; } = errors;
 
     /// <summary>Whether colour may be used: answers go to a terminal and NO_COLOR is not set.</summary>
-    public bool HasColour { get; } = ReferenceEquals(output, Console.Out) && !Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
+    public bool HasColour { get; } = ReferenceEquals(output, Console.Out)
+        && !Console.IsOutputRedirected
+        && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
 
     /// <summary>Whether a moving progress line may be drawn.</summary>
     public bool HasLiveProgress { get; } = ReferenceEquals(errors, Console.Error) && !Console.IsErrorRedirected;

@@ -17,7 +17,12 @@ internal static class WatchCommand
     public static Command Build(Terminal terminal, CancellationToken interrupt)
     {
         var books = SharedArguments.Books();
-        var into = new Option<string>("--out") { Description = "Folder that receives the outputs of every run.", HelpName = "DIR", DefaultValueFactory = _ => "out" };
+        var into = new Option<string>("--out")
+        {
+            Description = "Folder that receives the outputs of every run.",
+            HelpName = "DIR",
+            DefaultValueFactory = _ => "out"
+        };
         var templates = new Option<string?>("--templates") { Description = "Folder with your own templates; it is watched as well.", HelpName = "DIR" };
         var noPdf = new Option<bool>("--no-pdf") { Description = "Writes no PDF; quicker." };
         var paper = new Option<PaperSize>("--paper") { Description = "Paper of the sheets.", HelpName = "A4|Letter", DefaultValueFactory = _ => PaperSize.A4 };
@@ -59,13 +64,15 @@ internal static class WatchCommand
         var server = BoardServer.Start(interrupt).GetAwaiter().GetResult();
         void Say(string line)
         {
-            terminal.Output.WriteLine($"{SystemClock.Instance.GetCurrentInstant().InZone(zone).ToString("HH:mm:ss", System.Globalization.CultureInfo.InvariantCulture)}  {line}");
+            terminal.Output.WriteLine(
+                $"{SystemClock.Instance.GetCurrentInstant().InZone(zone).ToString("HH:mm:ss", System.Globalization.CultureInfo.InvariantCulture)}  {line}");
             terminal.Output.Flush();
         }
 
         terminal.Output.WriteLine($"Board: {server.Address}  (this machine only; Ctrl-C ends)");
         terminal.Output.Flush();
-        var watch = Task.Run(() => new BookWatch(options, madeAt, SystemClock.Instance, server.Show, Say, work => ProgressLines.During(terminal, work)).Watch(interrupt), CancellationToken.None);
+        var watch = Task.Run(() => new BookWatch(options, madeAt, SystemClock.Instance, server.Show, Say,
+            work => ProgressLines.During(terminal, work)).Watch(interrupt), CancellationToken.None);
         Task.WaitAny([watch, Task.Delay(Timeout.Infinite, interrupt)], CancellationToken.None);
         if (!interrupt.IsCancellationRequested) watch.GetAwaiter().GetResult();
         Task.WaitAny([watch, Task.Delay(Grace, CancellationToken.None)], CancellationToken.None);

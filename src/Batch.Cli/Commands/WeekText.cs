@@ -35,7 +35,8 @@ internal sealed class WeekText(Terminal terminal)
     /// <param name="room">How many lines there is room for; the rest is counted.</param>
     public void Short(CheckedWeek week, int room = int.MaxValue) => Fitted(
         [
-            .. week.Legs.Where(leg => leg.State is LegState.Fail or LegState.Unplanned).OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key).Select(leg =>
+            .. week.Legs.Where(leg => leg.State is LegState.Fail or LegState.Unplanned).OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key)
+                .Select(leg =>
             {
                 var why = leg.Plan is LegPlan.Unplanned unplanned ? unplanned.Why : leg.Findings.First(finding => finding.Verdict == Verdict.Fail).Text;
                 return (leg.State == LegState.Fail ? "FAIL" : "UNPLANNED", Red, $"{leg.Plan.Key}  ", $"  {What(leg.Plan)}  {why}");
@@ -52,11 +53,13 @@ internal sealed class WeekText(Terminal terminal)
         (string Word, string Colour, string Before, string After)[] lines =
         [
             .. problems.Where(problem => problem.State != State.Note).Select(problem => (
-                problem.State == State.Fail ? "cannot use" : "caution   ", problem.State == State.Fail ? Red : Amber, "", $"  {problem.Cell}  {problem.Text}{Read(problem)}{Expected(problem.Text, problem.Expected)}")),
+                problem.State == State.Fail ? "cannot use" : "caution   ", problem.State == State.Fail ? Red : Amber, "",
+                $"  {problem.Cell}  {problem.Text}{Read(problem)}{Expected(problem.Text, problem.Expected)}")),
         ];
         Fitted(lines, room, "complaints about the books");
         var notes = problems.Count(problem => problem.State == State.Note);
-        if (notes > 0) Line(string.Create(CultureInfo.InvariantCulture, $"{notes} {(notes == 1 ? "note" : "notes")} about the books, listed in run.json and on the board."));
+        if (notes > 0) Line(string.Create(CultureInfo.InvariantCulture,
+            $"{notes} {(notes == 1 ? "note" : "notes")} about the books, listed in run.json and on the board."));
         if (!problems.IsEmpty) Line("");
     }
 
@@ -86,7 +89,8 @@ internal sealed class WeekText(Terminal terminal)
     }
 
     /// <summary>Why a leg is not planned and no change to it was found; null for any other leg.</summary>
-    private static string? Cause(CheckedLeg leg) => leg.Plan is LegPlan.Unplanned unplanned && leg.Findings.All(finding => finding.Remedies.IsEmpty && finding.NoRemedy.Length == 0)
+    private static string? Cause(CheckedLeg leg) =>
+        leg.Plan is LegPlan.Unplanned unplanned && leg.Findings.All(finding => finding.Remedies.IsEmpty && finding.NoRemedy.Length == 0)
         ? Why(unplanned)
         : null;
 
@@ -137,14 +141,17 @@ internal sealed class WeekText(Terminal terminal)
     /// <param name="plan">The leg.</param>
     public static string What(LegPlan plan) => plan switch
     {
-        LegPlan.Planned planned => $"{planned.Leg.OffBlocksLocal.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture)}  {planned.Aircraft.Registration}  {planned.From.Ident}-{planned.To.Ident}",
-        LegPlan.Unplanned { Leg: { } leg } => $"{leg.OffBlocksLocal.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture)}  {leg.Aircraft}  {leg.From}-{leg.To}",
+        LegPlan.Planned planned =>
+            $"{planned.Leg.OffBlocksLocal.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture)}  {planned.Aircraft.Registration}  {planned.From.Ident}-{planned.To.Ident}",
+        LegPlan.Unplanned { Leg: { } leg } =>
+            $"{leg.OffBlocksLocal.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture)}  {leg.Aircraft}  {leg.From}-{leg.To}",
         LegPlan.Unplanned { Broken: { } broken } => $"{broken.Aircraft}  {broken.From}-{broken.To}",
         _ => "",
     };
 
     /// <summary>What was read, where the sentence does not say it.</summary>
-    private static string Read(Problem problem) => problem.Read.Length is > 0 and <= 40 && !problem.Text.Contains(problem.Read, StringComparison.OrdinalIgnoreCase) ? $": \"{problem.Read}\"" : "";
+    private static string Read(Problem problem) =>
+        problem.Read.Length is > 0 and <= 40 && !problem.Text.Contains(problem.Read, StringComparison.OrdinalIgnoreCase) ? $": \"{problem.Read}\"" : "";
 
     /// <summary>What was expected, where the complaint does not say it itself.</summary>
     private static string Expected(string text, string expected) =>

@@ -23,12 +23,16 @@ public static class CheckedCopy
         var problems = week.Plan.Input.Problems.Where(problem => problem.State != State.Note).ToImmutableArray();
         // Of two rows with the same trip and leg the first is planned, and its findings are the ones that are told.
         var planned = week.Legs.Where(leg => leg.Plan is LegPlan.Planned).Select(leg => leg.Plan.Key).ToHashSet();
-        var cells = week.Legs.OrderBy(leg => leg.Plan is LegPlan.Unplanned).DistinctBy(leg => leg.Plan.Key).ToDictionary(leg => leg.Plan.Key, leg => OriginOf(leg.Plan).Cell(nameof(Flight.Week.LegKey.Number)));
+        var cells = week.Legs.OrderBy(leg => leg.Plan is LegPlan.Unplanned).DistinctBy(leg => leg.Plan.Key)
+            .ToDictionary(leg => leg.Plan.Key, leg => OriginOf(leg.Plan).Cell(nameof(Flight.Week.LegKey.Number)));
         var rows = week.Legs.Where(leg => leg.Plan is LegPlan.Unplanned).ToLookup(leg => OriginOf(leg.Plan).Cell(""), StringComparer.Ordinal);
         var complaints = problems.Select(problem => Complaint(problem, rows[RowOf(problem.Cell)].FirstOrDefault()));
         var fails = problems.Where(problem => problem.State == State.Fail).ToLookup(problem => RowOf(problem.Cell), StringComparer.Ordinal);
-        var unplanned = rows.SelectMany(row => row).Where(leg => !planned.Contains(leg.Plan.Key)).DistinctBy(leg => leg.Plan.Key).ToDictionary(leg => leg.Plan.Key, leg => IsSaid(leg.Plan, fails));
-        var findings = FindingsTable.Rows(week).Where(row => row.Finding.Verdict is Verdict.Fail or Verdict.Caution or Verdict.NotChecked && !Repeats(row, unplanned)).Select(row => Finding(row, cells));
+        var unplanned = rows.SelectMany(row => row).Where(leg => !planned.Contains(leg.Plan.Key)).DistinctBy(leg => leg.Plan.Key)
+            .ToDictionary(leg => leg.Plan.Key, leg => IsSaid(leg.Plan, fails));
+        var findings = FindingsTable.Rows(week)
+            .Where(row => row.Finding.Verdict is Verdict.Fail or Verdict.Caution or Verdict.NotChecked && !Repeats(row, unplanned))
+            .Select(row => Finding(row, cells));
         var legs = week.Legs.Select(Result).Where(leg => leg.Row.Length > 0).ToImmutableArray();
         return new CheckedBookContent
         {
@@ -47,7 +51,8 @@ public static class CheckedCopy
         unplanned.TryGetValue(row.Key, out var isSaid) && (isSaid || row.Finding.Check == DataCheck);
 
     private static bool IsSaid(LegPlan plan, ILookup<string, Problem> fails) => plan is LegPlan.Unplanned { Why: var why } &&
-        fails[OriginOf(plan).Cell("")].Any(problem => why.Contains(problem.Text, StringComparison.Ordinal) || problem.Text.Contains(why.TrimEnd('.'), StringComparison.Ordinal));
+        fails[OriginOf(plan).Cell("")]
+            .Any(problem => why.Contains(problem.Text, StringComparison.Ordinal) || problem.Text.Contains(why.TrimEnd('.'), StringComparison.Ordinal));
 
     /// <summary>The row of a cell: <c>week.xlsx/Legs/7</c> of <c>week.xlsx/Legs/F7</c>.</summary>
     private static string RowOf(string cell)
@@ -60,10 +65,18 @@ public static class CheckedCopy
     {
         State = problem.State,
         Leg = unplanned?.Plan.Key.ToString() ?? "",
-        Day = unplanned?.Plan switch { LegPlan.Unplanned { Leg: { } leg } => leg.OffBlocksLocal.Date, LegPlan.Unplanned { Broken: { } broken } => broken.Date, _ => null },
-        Aircraft = unplanned?.Plan switch { LegPlan.Unplanned { Leg: { } leg } => leg.Aircraft, LegPlan.Unplanned { Broken: { } broken } => broken.Aircraft, _ => "" },
+        Day = unplanned?.Plan switch
+        {
+            LegPlan.Unplanned { Leg: { } leg } => leg.OffBlocksLocal.Date,
+            LegPlan.Unplanned { Broken: { } broken } => broken.Date,
+            _ => null
+        },
+        Aircraft =
+            unplanned?.Plan switch { LegPlan.Unplanned { Leg: { } leg } => leg.Aircraft, LegPlan.Unplanned { Broken: { } broken } => broken.Aircraft, _ => "" },
         Text = problem.Read.Length > 0 ? $"{problem.Text} (read: {problem.Read})" : problem.Text,
-        Remedies = problem.Expected.Length > 0 ? [problem.Expected.EndsWith('.') ? "fill in: " + problem.Expected.TrimEnd('.') : "write " + problem.Expected] : [],
+        Remedies = problem.Expected.Length > 0
+            ? [problem.Expected.EndsWith('.') ? "fill in: " + problem.Expected.TrimEnd('.') : "write " + problem.Expected]
+            : [],
         Actor = "dispatcher",
         Cells = [problem.Cell],
     };
@@ -94,7 +107,9 @@ public static class CheckedCopy
     private static LegResult Result(CheckedLeg leg)
     {
         var planned = leg.Plan as LegPlan.Planned;
-        var fuel = planned is null ? (PrintedTrio?)null : PrintedTrio.Of(planned.Fuel.Required.Value, planned.Fuel.Aboard.Value, isLeast: true, planned.Fuel.Margin.Value >= -1e-6);
+        var fuel = planned is null
+            ? (PrintedTrio?)null
+            : PrintedTrio.Of(planned.Fuel.Required.Value, planned.Fuel.Aboard.Value, isLeast: true, planned.Fuel.Margin.Value >= -1e-6);
         return new LegResult
         {
             Row = OriginOf(leg.Plan).Cell(""),

@@ -4,20 +4,25 @@ using Batch.Flight.Week;
 
 namespace Batch.Cli.Pipeline;
 
-/// <summary>A small invented week that shows every kind of leg a template meets: one that passes, one that fails, one that could not be planned and a row that could not be read.</summary>
+/// <summary>
+/// A small invented week that shows every kind of leg a template meets: one that passes, one that fails, one that could not be planned and a row that could not
+/// be read.
+/// </summary>
 public static class DemonstrationWeek
 {
     /// <summary>The week, read from the starter books, with legs added that go wrong on purpose, planned and checked as any other.</summary>
     /// <param name="progress">Told how far it has come.</param>
     /// <param name="cancel">Stops between legs.</param>
-    public static CheckedWeek Make(IProgress<RunProgress> progress, CancellationToken cancel) => WeekReading.Of(WithTrouble(Starter()), 1, findsRemedies: true, progress, cancel).Week;
+    public static CheckedWeek Make(IProgress<RunProgress> progress, CancellationToken cancel) =>
+        WeekReading.Of(WithTrouble(Starter()), 1, findsRemedies: true, progress, cancel).Week;
 
     private static OperatorWeek Starter()
     {
         var folder = Directory.CreateTempSubdirectory("tripbatch-");
         try
         {
-            foreach (var book in StarterBooks.Make(StarterBooks.ExampleMonday.PlusDays(-1))) File.WriteAllBytes(Path.Combine(folder.FullName, book.Name), [.. book.Content]);
+            foreach (var book in StarterBooks.Make(StarterBooks.ExampleMonday.PlusDays(-1)))
+                File.WriteAllBytes(Path.Combine(folder.FullName, book.Name), [.. book.Content]);
             return BookReader.Read([folder.FullName]);
         }
         finally
@@ -30,7 +35,8 @@ public static class DemonstrationWeek
     {
         var doubt = new Problem { State = State.Caution, Cell = "week.xlsx/Legs/H7", Text = "XTRY is not in Airports.", Read = "XTRY", Expected = "XTRI" };
         var unread = new Problem { State = State.Fail, Cell = "week.xlsx/Legs/G9", Text = "To is empty.", Expected = "an airport ident" };
-        var note = new Problem { State = State.Note, Cell = "week.xlsx/Legs/S2", Text = "Column 'Caterer' is not known; it is kept for templates.", Read = "Caterer" };
+        var note =
+            new Problem { State = State.Note, Cell = "week.xlsx/Legs/S2", Text = "Column 'Caterer' is not known; it is kept for templates.", Read = "Caterer" };
         var overweight = Later(week.Legs[0], "T2", 1) with
         {
             BackupRoute = "DCT",
@@ -43,7 +49,8 @@ public static class DemonstrationWeek
         return week with
         {
             Legs = [.. week.Legs, overweight, lost],
-            BrokenLegs = [new BrokenLeg { Key = new LegKey("row 9", 0), Aircraft = week.Legs[0].Aircraft, From = week.Legs[0].From, Date = week.Legs[0].OffBlocksLocal.Date, Captain = week.Legs[0].Captain, Problems = [unread] }],
+            BrokenLegs = [new BrokenLeg { Key = new LegKey("row 9", 0), Aircraft = week.Legs[0].Aircraft, From = week.Legs[0].From,
+                Date = week.Legs[0].OffBlocksLocal.Date, Captain = week.Legs[0].Captain, Problems = [unread] }],
             Manifest = [.. week.Manifest, .. passengers],
             Problems = [unread, doubt, note],
         };

@@ -11,6 +11,7 @@ internal static class LegCounts
     public static string Of(CheckedWeek week)
     {
         int Count(LegState state) => week.Legs.Count(leg => leg.State == state);
-        return string.Create(CultureInfo.InvariantCulture, $"{week.Legs.Length} {(week.Legs.Length == 1 ? "leg" : "legs")}: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned");
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{week.Legs.Length} {(week.Legs.Length == 1 ? "leg" : "legs")}: {Count(LegState.Pass)} pass, {Count(LegState.Caution)} caution, {Count(LegState.Fail)} fail, {Count(LegState.Unplanned)} unplanned");
     }
 }

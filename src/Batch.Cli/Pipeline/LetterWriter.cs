@@ -8,7 +8,8 @@ namespace Batch.Cli.Pipeline;
 /// <summary>Writes the letters of a run.</summary>
 internal sealed class LetterWriter(string folder, WeekPost post, JsonElement run, SheetRenderer renderer, Instant now)
 {
-    private readonly ImmutableDictionary<string, CrewLetter> _letters = CrewLetters.Of(run).ToImmutableDictionary(letter => letter.Code, StringComparer.OrdinalIgnoreCase);
+    private readonly ImmutableDictionary<string, CrewLetter> _letters = CrewLetters.Of(run)
+        .ToImmutableDictionary(letter => letter.Code, StringComparer.OrdinalIgnoreCase);
     private readonly ImmutableHashSet<string> _held = post.Record.HeldTrips.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The letter to one person.</summary>
@@ -92,8 +93,10 @@ internal sealed class LetterWriter(string folder, WeekPost post, JsonElement run
             files.Add(MailAttachment.Pdf($"packet-{code}.pdf", File.ReadAllBytes(packet)));
         }
 
-        if (issue.Legs.Any(leg => !leg.IsHeld) || !issue.Dropped.IsEmpty) files.Add(MailAttachment.Calendar($"flights-{code}.ics", CalendarMethod.Publish, CalendarEvents.File(post.Record, issue)));
-        if (CalendarEvents.Cancellation(post.Record, issue) is { } cancelled) files.Add(MailAttachment.Calendar($"cancelled-{code}.ics", CalendarMethod.Cancel, cancelled));
+        if (issue.Legs.Any(leg => !leg.IsHeld) || !issue.Dropped.IsEmpty)
+            files.Add(MailAttachment.Calendar($"flights-{code}.ics", CalendarMethod.Publish, CalendarEvents.File(post.Record, issue)));
+        if (CalendarEvents.Cancellation(post.Record, issue) is { } cancelled)
+            files.Add(MailAttachment.Calendar($"cancelled-{code}.ics", CalendarMethod.Cancel, cancelled));
         return files.ToImmutable();
     }
 }

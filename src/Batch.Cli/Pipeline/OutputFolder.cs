@@ -21,7 +21,8 @@ public sealed class OutputFolder : IDisposable
     /// <param name="place">Where the finished folder is to stand.</param>
     /// <param name="patience">How long to wait for another run that writes there; null for half a minute.</param>
     /// <param name="cancel">Stops the waiting.</param>
-    /// <exception cref="InputException">Something that is not an earlier run stands there, it cannot be written, another run is writing there, or it is the folder the user is in.</exception>
+    /// <exception cref="InputException">Something that is not an earlier run stands there, it cannot be
+    /// written, another run is writing there, or it is the folder the user is in.</exception>
     public OutputFolder(string place, TimeSpan? patience = null, CancellationToken cancel = default)
     {
         if (string.IsNullOrWhiteSpace(place)) throw new InputException("--out: the name of a folder was expected, such as out.");
@@ -29,7 +30,8 @@ public sealed class OutputFolder : IDisposable
         _place = Target(Path.TrimEndingDirectorySeparator(Path.GetFullPath(place)));
         _old = _place + ".tripbatch-old";
         _work = _place + ".tripbatch-new";
-        if (IsCurrent()) throw new InputException($"{place} is the folder you are in, and a run replaces its folder whole; name one inside it, such as --out {Path.Combine(place, "out")}.");
+        if (IsCurrent()) throw new InputException(
+            $"{place} is the folder you are in, and a run replaces its folder whole; name one inside it, such as --out {Path.Combine(place, "out")}.");
         _lock = Locked(patience ?? TimeSpan.FromSeconds(30), cancel);
         var isPrepared = false;
         try
@@ -60,11 +62,16 @@ public sealed class OutputFolder : IDisposable
     private string Target(string place)
     {
         var target = place;
-        Written(() => target = new DirectoryInfo(place) is { LinkTarget: not null } link ? link.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? place : place);
+        Written(() => target = new DirectoryInfo(place) is { LinkTarget: not null } link
+            ? link.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? place
+            : place);
         return Path.TrimEndingDirectorySeparator(target);
     }
 
-    /// <summary>Two runs at a time would write into one working folder, and the first that is done would take half of the other's sheets along. The system frees the lock of a run that is killed.</summary>
+    /// <summary>
+    /// Two runs at a time would write into one working folder, and the first that is done would take half of the other's sheets along. The system frees the
+    /// lock of a run that is killed.
+    /// </summary>
     private FileStream Locked(TimeSpan patience, CancellationToken cancel)
     {
         var path = _place + ".tripbatch-lock";
@@ -142,7 +149,8 @@ public sealed class OutputFolder : IDisposable
         Directory.Move(_work, _place);
         _isCommitted = true;
         if (!Directory.Exists(_old)) return;
-        foreach (var book in books.Select(book => Path.GetRelativePath(_place, Path.GetFullPath(book))).Where(book => Path.GetFileName(book) == book && !Path.Exists(Path.Combine(_place, book)))) Take(book);
+        foreach (var book in books.Select(book => Path.GetRelativePath(_place, Path.GetFullPath(book)))
+            .Where(book => Path.GetFileName(book) == book && !Path.Exists(Path.Combine(_place, book)))) Take(book);
         LeaveOld();
     });
 
@@ -220,6 +228,7 @@ public sealed class OutputFolder : IDisposable
     }
 
     private InputException NotWritten(Exception error) => new(
-        $"{_asGiven} cannot be written: {error.Message.TrimEnd('.')}. " + (_isCommitted ? $"The new run stands there; what else was in the folder stands in {_old}." : "The last finished run stands as it was."),
+        $"{_asGiven} cannot be written: {error.Message.TrimEnd('.')}. "
+            + (_isCommitted ? $"The new run stands there; what else was in the folder stands in {_old}." : "The last finished run stands as it was."),
         error);
 }

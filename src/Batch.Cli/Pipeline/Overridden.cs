@@ -13,7 +13,8 @@ internal static class Overridden
     {
         if (reasons.Count == 0) return week;
         var keys = week.Legs.Select(leg => leg.Key.ToString()).ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
-        if (reasons.Keys.Where(key => !keys.Contains(key)).Order(StringComparer.Ordinal).FirstOrDefault() is { } unknown) throw new InputException($"--override {unknown}: there is no such leg.{Meant.Question(unknown, keys)}");
+        if (reasons.Keys.Where(key => !keys.Contains(key)).Order(StringComparer.Ordinal).FirstOrDefault() is { } unknown)
+            throw new InputException($"--override {unknown}: there is no such leg.{Meant.Question(unknown, keys)}");
         var byKey = reasons.ToImmutableDictionary(StringComparer.OrdinalIgnoreCase);
         return week with { Legs = [.. week.Legs.Select(leg => byKey.TryGetValue(leg.Key.ToString(), out var reason) ? leg with { Override = reason } : leg)] };
     }

@@ -7,7 +7,8 @@ namespace Batch.Cli.Pipeline;
 public static class ProgramFacts
 {
     /// <summary>Version of the program.</summary>
-    public static string Version { get; } = typeof(ProgramFacts).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
+    public static string Version { get; } = typeof(ProgramFacts).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion
+        ?? "0";
 
     /// <summary>The facts of a run.</summary>
     /// <param name="madeAt">The instant printed as made at.</param>

@@ -26,7 +26,9 @@ public sealed record RunOptions
     /// <summary>Last local day of departure to write; null for all.</summary>
     public LocalDate? To { get; init; }
 
-    /// <summary>Why legs are flown although they fail, by leg as written on the command line, such as <c>T101/2</c>; each replaces what the book says.</summary>
+    /// <summary>
+    /// Why legs are flown although they fail, by leg as written on the command line, such as <c>T101/2</c>; each replaces what the book says.
+    /// </summary>
     public ImmutableSortedDictionary<string, string> Overrides { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 
     /// <summary>Whether sheets are printed to PDF.</summary>

@@ -10,11 +10,15 @@ namespace Batch.Cli.Pipeline;
 /// <param name="BookNotes">What could not be kept or marked in the checked workbooks.</param>
 /// <param name="Post">What the crews are to be told.</param>
 public sealed record RunReport(
-    WeekResult Week, ImmutableArray<string> Sheets, ImmutableArray<TemplateProblem> TemplateProblems, ImmutableArray<string> PaperNotes, ImmutableArray<string> BookNotes, WeekPost Post)
+    WeekResult Week, ImmutableArray<string> Sheets, ImmutableArray<TemplateProblem> TemplateProblems, ImmutableArray<string> PaperNotes,
+    ImmutableArray<string> BookNotes, WeekPost Post)
 {
     /// <summary>The files, by path inside the output folder.</summary>
     public required ImmutableDictionary<string, byte[]> Files { get; init; }
 
-    /// <summary>What should stand in the folder and does not, such as <c>packets/RIM</c>, for a template or a fault of the program that is named elsewhere in the report; empty for a whole run.</summary>
+    /// <summary>
+    /// What should stand in the folder and does not, such as <c>packets/RIM</c>, for a template or a fault of the program that is named elsewhere in the
+    /// report; empty for a whole run.
+    /// </summary>
     public required ImmutableArray<string> NotWritten { get; init; }
 }

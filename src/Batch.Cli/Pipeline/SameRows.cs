@@ -2,7 +2,9 @@ using Batch.Flight.Week;
 
 namespace Batch.Cli.Pipeline;
 
-/// <summary>Puts the objects of a week read before in the place of those that say the same, so that what is the same is known by being the same object.</summary>
+/// <summary>
+/// Puts the objects of a week read before in the place of those that say the same, so that what is the same is known by being the same object.
+/// </summary>
 internal static class SameRows
 {
     /// <summary>The week with the objects of another wherever they say the same.</summary>
@@ -33,8 +35,10 @@ internal static class SameRows
     private static ImmutableSortedDictionary<string, T> Register<T>(ImmutableSortedDictionary<string, T> now, ImmutableSortedDictionary<string, T> before)
         where T : class
     {
-        var kept = now.Select(pair => KeyValuePair.Create(pair.Key, before.TryGetValue(pair.Key, out var was) && SameValue.Is(was, pair.Value) ? was : pair.Value)).ToArray();
-        return now.Count == before.Count && kept.Zip(before).All(pair => pair.First.Key == pair.Second.Key && ReferenceEquals(pair.First.Value, pair.Second.Value)) ? before : now.SetItems(kept);
+        var kept = now.Select(pair =>
+            KeyValuePair.Create(pair.Key, before.TryGetValue(pair.Key, out var was) && SameValue.Is(was, pair.Value) ? was : pair.Value)).ToArray();
+        return now.Count == before.Count && kept.Zip(before).All(pair => pair.First.Key == pair.Second.Key
+            && ReferenceEquals(pair.First.Value, pair.Second.Value)) ? before : now.SetItems(kept);
     }
 
     private static ImmutableArray<T> Whole<T>(ImmutableArray<T> now, ImmutableArray<T> before) => SameValue.Is(now, before) ? before : now;

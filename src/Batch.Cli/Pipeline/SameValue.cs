@@ -5,8 +5,8 @@ using System.Reflection;
 namespace Batch.Cli.Pipeline;
 
 /// <summary>
-/// Whether two values say the same all the way down: records by every field, lists by every item. Unlike the equality of records it looks into lists. In doubt the answer is no:
-/// functions, and tables that hold the same in another order, are not the same.
+/// Whether two values say the same all the way down: records by every field, lists by every item. Unlike the equality of records it looks into lists. In doubt
+/// the answer is no: functions, and tables that hold the same in another order, are not the same.
 /// </summary>
 internal static class SameValue
 {

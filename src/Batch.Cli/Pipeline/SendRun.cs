@@ -36,32 +36,39 @@ public static class SendRun
         }
     }
 
-    private static SendReport Sent(SendOptions options, JsonElement run, Ledger ledger, LedgerPen? pen, SheetRenderer renderer, IProgress<Delivery> progress, IClock clock, CancellationToken stop)
+    private static SendReport Sent(SendOptions options, JsonElement run, Ledger ledger, LedgerPen? pen, SheetRenderer renderer, IProgress<Delivery> progress,
+        IClock clock, CancellationToken stop)
     {
         var post = WeekPost.Of(run, ledger, options.Cancelled);
         Known("--only", options.Only, post.Issues.Select(issue => issue.Person.Code));
         Known("--again", options.Again, post.Issues.Where(issue => issue.Since is not null).Select(issue => issue.Person.Code));
         Known("--cancel", options.Cancelled, ledger.Packets.SelectMany(packet => packet.Legs).Select(leg => leg.Facts.Trip));
         ImmutableArray<CrewIssue> issues = [.. post.Issues.Where(issue => options.Only.IsEmpty || options.Only.Contains(issue.Person.Code))];
-        var report = new SendReport(issues, [], ImmutableSortedDictionary<string, string>.Empty, ImmutableSortedDictionary<string, string>.Empty, [], clock.GetCurrentInstant() - post.Record.MadeAt);
+        var report = new SendReport(issues, [], ImmutableSortedDictionary<string, string>.Empty, ImmutableSortedDictionary<string, string>.Empty, [],
+            clock.GetCurrentInstant() - post.Record.MadeAt);
         var due = issues.Where(issue => issue.IsDue || options.Again.Contains(issue.Person.Code)).ToArray();
         if (due.Length == 0) return report;
-        if (MailAddress.Complaint(post.Record.OperatorMail) is { Length: > 0 } complaint) throw new InputException($"The sender address {complaint}: give it as 'Mail from' in the Operator sheet and run again.");
+        if (MailAddress.Complaint(post.Record.OperatorMail) is { Length: > 0 } complaint)
+            throw new InputException($"The sender address {complaint}: give it as 'Mail from' in the Operator sheet and run again.");
 
         var writer = new LetterWriter(options.Run, post, run, renderer, clock.GetCurrentInstant());
         var letters = due.Select(issue => writer.Write(issue, options.Again.Contains(issue.Person.Code))).ToArray();
         report = report with
         {
-            Unfit = letters.Where(letter => letter.Unfit.Length > 0).ToImmutableSortedDictionary(letter => letter.Issue.Person.Code, letter => letter.Unfit, StringComparer.OrdinalIgnoreCase),
+            Unfit = letters.Where(letter => letter.Unfit.Length > 0)
+                .ToImmutableSortedDictionary(letter => letter.Issue.Person.Code, letter => letter.Unfit, StringComparer.OrdinalIgnoreCase),
             TemplateProblems = [.. letters.SelectMany(letter => letter.Problems).Distinct()],
         };
         if (!report.TemplateProblems.IsEmpty) return report;
-        (LedgerPacket Packet, MailLetter Letter)[] ready = [.. letters.Where(letter => letter.Letter is not null).Select(letter => (letter.Packet!, letter.Letter!))];
-        if (options.Target is { } target && pen is not null) return report with { Deliveries = new Postman(target, pen, options.Pauses) { Waits = options.Waits }.Send(ready, progress, stop) };
+        (LedgerPacket Packet, MailLetter Letter)[] ready = [.. letters.Where(letter => letter.Letter is not null)
+            .Select(letter => (letter.Packet!, letter.Letter!))];
+        if (options.Target is { } target && pen is not null)
+            return report with { Deliveries = new Postman(target, pen, options.Pauses) { Waits = options.Waits }.Send(ready, progress, stop) };
         return report with { Drafts = Draft(options, ready, pen) };
     }
 
-    private static ImmutableSortedDictionary<string, string> Draft(SendOptions options, IEnumerable<(LedgerPacket Packet, MailLetter Letter)> letters, LedgerPen? pen)
+    private static ImmutableSortedDictionary<string, string> Draft(
+        SendOptions options, IEnumerable<(LedgerPacket Packet, MailLetter Letter)> letters, LedgerPen? pen)
     {
         var folder = options.Drafts ?? Path.Combine(options.Run, "drafts");
         var written = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.OrdinalIgnoreCase);
@@ -70,7 +77,8 @@ public static class SendRun
             Directory.CreateDirectory(folder);
             foreach (var (packet, letter) in letters)
             {
-                var path = Path.Combine(folder, $"{SheetName.Of(packet.Person)}-revision-{packet.Revision.ToString(System.Globalization.CultureInfo.InvariantCulture)}.eml");
+                var path = Path.Combine(folder,
+                    $"{SheetName.Of(packet.Person)}-revision-{packet.Revision.ToString(System.Globalization.CultureInfo.InvariantCulture)}.eml");
                 File.WriteAllBytes(path, MailMessage.Draft(letter));
                 written[packet.Person] = path;
                 pen?.Begin(packet);
@@ -88,7 +96,8 @@ public static class SendRun
     private static JsonDocument Record(string folder)
     {
         var path = Path.Combine(folder, SheetPaths.Record);
-        if (!File.Exists(path)) throw new InputException($"{folder} holds no run ({SheetPaths.Record} is not there); make one with 'tripbatch run BOOK... --out {folder}'.");
+        if (!File.Exists(path))
+            throw new InputException($"{folder} holds no run ({SheetPaths.Record} is not there); make one with 'tripbatch run BOOK... --out {folder}'.");
         JsonDocument? json = null;
         try
         {

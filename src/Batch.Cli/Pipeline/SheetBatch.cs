@@ -5,7 +5,9 @@ using Batch.Sheets;
 
 namespace Batch.Cli.Pipeline;
 
-/// <summary>Makes all sheets of a week, several at once: trip sheets, load sheets, packets. What comes out does not depend on how many are made at once.</summary>
+/// <summary>
+/// Makes all sheets of a week, several at once: trip sheets, load sheets, packets. What comes out does not depend on how many are made at once.
+/// </summary>
 /// <param name="week">The week, cut to what is to be written.</param>
 /// <param name="facts">When and by which version.</param>
 /// <param name="renderer">The templates.</param>
@@ -39,7 +41,8 @@ internal sealed class SheetBatch(CheckedWeek week, RunFacts facts, SheetRenderer
             });
 
         progress.Report(new RunProgress("sheets", 0, sheets.Length));
-        Make(trips, 0, SheetPaths.Trip, trip => Sheet(SheetPaths.Trip(trip), SheetModels.TripSheet, at => SheetModels.Trip(week, at, trip, options.Paper), cancel));
+        Make(trips, 0, SheetPaths.Trip,
+            trip => Sheet(SheetPaths.Trip(trip), SheetModels.TripSheet, at => SheetModels.Trip(week, at, trip, options.Paper), cancel));
         Make(places, trips.Length, Load, place => Sheet(Load(place), SheetModels.LoadSheet, at => SheetModels.Load(week, at, place, options.Paper), cancel));
         var printed = trips.Zip(sheets).ToDictionary(pair => pair.First, pair => pair.Second.Printed, StringComparer.Ordinal);
         Make(people, trips.Length + places.Length, SheetPaths.Packet, code => Packet(code, printed, cancel));
@@ -51,7 +54,9 @@ internal sealed class SheetBatch(CheckedWeek week, RunFacts facts, SheetRenderer
     /// <summary>A sheet; while a book is watched, the one of the run before where it says the same but for the time at which it was made.</summary>
     private SheetFile Sheet(string path, string template, Func<RunFacts, SheetModel> model, CancellationToken cancel)
     {
-        if (options.Memo?.Of(path) is { } kept && renderer.Render(template, model(facts with { MadeAt = kept.MadeAt })) is { IsRendered: true } again && again.Html == kept.Html)
+        if (options.Memo?.Of(path) is { } kept
+            && renderer.Render(template, model(facts with { MadeAt = kept.MadeAt })) is { IsRendered: true } again
+            && again.Html == kept.Html)
             return new SheetFile(path, Shown(kept.Html, kept.Printed), kept.Printed, []);
         var rendered = renderer.Render(template, model(facts));
         if (!rendered.IsRendered) return new SheetFile(path, null, null, rendered.Problems);
@@ -66,7 +71,10 @@ internal sealed class SheetBatch(CheckedWeek week, RunFacts facts, SheetRenderer
 
     private byte[] Shown(string html, PrintedDocument? printed) => Encoding.UTF8.GetBytes(printed?.Shown(html) ?? _printer.WithFaces(html));
 
-    /// <summary>A packet with page numbers in its contents. They are reckoned from the trip sheets and held against the print; where they are wrong, as with a template of the user's own, it is printed again.</summary>
+    /// <summary>
+    /// A packet with page numbers in its contents. They are reckoned from the trip sheets and held against the print; where they are wrong, as with a template
+    /// of the user's own, it is printed again.
+    /// </summary>
     private SheetFile Packet(string code, IReadOnlyDictionary<string, PrintedDocument?> trips, CancellationToken cancel)
     {
         var path = SheetPaths.Packet(code);
@@ -76,7 +84,8 @@ internal sealed class SheetBatch(CheckedWeek week, RunFacts facts, SheetRenderer
         var cover = renderer.Render(SheetModels.CrewPacket, SheetModels.Cover(unnumbered));
         if (!cover.IsRendered) return new SheetFile(path, null, null, cover.Problems);
         var coverPages = _printer.Print(cover.Html, Options(cancel)).Pages;
-        IReadOnlyDictionary<string, int> pages = SheetModels.ExpectedPages(unnumbered, coverPages, trip => trips.GetValueOrDefault(trip) is { } sheet ? (sheet.Pages, sheet.Places) : null);
+        IReadOnlyDictionary<string, int> pages =
+            SheetModels.ExpectedPages(unnumbered, coverPages, trip => trips.GetValueOrDefault(trip) is { } sheet ? (sheet.Pages, sheet.Places) : null);
         for (var prints = 0; prints < MostPrints; prints++)
         {
             var numbers = pages;
@@ -96,5 +105,6 @@ internal sealed class SheetBatch(CheckedWeek week, RunFacts facts, SheetRenderer
         return document;
     }
 
-    private PrintOptions Options(CancellationToken cancel) => new() { MadeAt = facts.MadeAt.ToDateTimeOffset(), PageSize = options.Paper.ToString(), WithFaces = true, CancellationToken = cancel };
+    private PrintOptions Options(CancellationToken cancel) =>
+        new() { MadeAt = facts.MadeAt.ToDateTimeOffset(), PageSize = options.Paper.ToString(), WithFaces = true, CancellationToken = cancel };
 }

@@ -3,7 +3,10 @@ using Batch.Paper;
 
 namespace Batch.Cli.Pipeline;
 
-/// <summary>The sheets of the run before, while a book is watched: a sheet that says the same is not printed again, and keeps the time at which it was made. Safe to share between threads.</summary>
+/// <summary>
+/// The sheets of the run before, while a book is watched: a sheet that says the same is not printed again, and keeps the time at which it was made. Safe to
+/// share between threads.
+/// </summary>
 public sealed class SheetMemo
 {
     private readonly ConcurrentDictionary<string, Kept> _sheets = new(StringComparer.Ordinal);

@@ -18,7 +18,8 @@ public static class TemplateCheck
         var trial = new TemplateTrial(templates);
         var printer = new PdfPrinter();
         var problems = new HashSet<TemplateProblem>();
-        (PaperSize Paper, SheetToRender Sheet)[] sheets = [.. Enum.GetValues<PaperSize>().SelectMany(paper => SheetModels.All(week, facts, paper).Where(sheet => sheet.IsPrinted || paper == default).Select(sheet => (paper, sheet)))];
+        (PaperSize Paper, SheetToRender Sheet)[] sheets = [.. Enum.GetValues<PaperSize>()
+            .SelectMany(paper => SheetModels.All(week, facts, paper).Where(sheet => sheet.IsPrinted || paper == default).Select(sheet => (paper, sheet)))];
         for (var i = 0; i < sheets.Length; i++)
         {
             progress.Report(new RunProgress("sheets", i, sheets.Length));
@@ -32,7 +33,8 @@ public static class TemplateCheck
         problems.UnionWith(trial.Beside());
         if (CrewLetters.Of(week, facts) is [var letter, ..]) problems.UnionWith(MailBody.Render(new SheetRenderer(templates), letter).Problems);
         return new TemplateCheckReport(
-            [.. problems.OrderBy(problem => problem.File, StringComparer.Ordinal).ThenBy(problem => problem.Line).ThenBy(problem => problem.Column).ThenBy(problem => problem.Text, StringComparer.Ordinal)],
+            [.. problems.OrderBy(problem => problem.File, StringComparer.Ordinal).ThenBy(problem => problem.Line).ThenBy(problem => problem.Column)
+                .ThenBy(problem => problem.Text, StringComparer.Ordinal)],
             [.. trial.Unused()],
             [.. trial.NotReached()],
             trial.IsStopped,

@@ -4,7 +4,10 @@ using Batch.Flight.Week;
 
 namespace Batch.Cli.Pipeline;
 
-/// <summary>The week of the run before, while a book is watched: plans and remedies are taken over where nothing has changed that they were made from. The result is that of a run without it.</summary>
+/// <summary>
+/// The week of the run before, while a book is watched: plans and remedies are taken over where nothing has changed that they were made from. The result is
+/// that of a run without it.
+/// </summary>
 public sealed class WeekMemo
 {
     private OperatorWeek? _week;
@@ -32,7 +35,8 @@ public sealed class WeekMemo
     /// <param name="planner">Its planner.</param>
     /// <param name="forecasts">Its forecasts.</param>
     /// <param name="remedies">Its remedies; null where none were looked for.</param>
-    internal void Keep(OperatorWeek week, WeekPlanner planner, Forecasts forecasts, RemedyMemo? remedies) => (_week, _planner, _forecasts, _remedies) = (week, planner, forecasts, remedies);
+    internal void Keep(OperatorWeek week, WeekPlanner planner, Forecasts forecasts, RemedyMemo? remedies) =>
+        (_week, _planner, _forecasts, _remedies) = (week, planner, forecasts, remedies);
 
     /// <summary>Forgets everything: after a fault of the program nothing is taken over.</summary>
     internal void Forget() => (_week, _planner, _forecasts, _remedies) = (null, null, null, null);

@@ -21,7 +21,8 @@ public static class WeekReading
     /// <param name="overrides">Why legs are flown although they fail, by leg, such as <c>T101/2</c>; null for what the books say.</param>
     /// <param name="memo">The run before, of which what did not change is taken over; null for none.</param>
     /// <exception cref="InputException">The books cannot be used.</exception>
-    public static WeekResult Read(IReadOnlyList<string> books, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel, IReadOnlyDictionary<string, string>? overrides = null, WeekMemo? memo = null)
+    public static WeekResult Read(IReadOnlyList<string> books, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel,
+        IReadOnlyDictionary<string, string>? overrides = null, WeekMemo? memo = null)
     {
         return Of(Books(books, progress, overrides), jobs, findsRemedies, progress, cancel, memo);
     }
@@ -34,7 +35,8 @@ public static class WeekReading
     /// <param name="cancel">Stops between legs.</param>
     /// <param name="memo">The run before, of which what did not change is taken over; null for none.</param>
     /// <exception cref="InputException">The rule set is not known.</exception>
-    public static WeekResult Of(OperatorWeek week, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel, WeekMemo? memo = null) =>
+    public static WeekResult Of(OperatorWeek week, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel,
+        WeekMemo? memo = null) =>
         Plan(memo?.Known(week) ?? week, Scenario.AsPlanned, jobs, findsRemedies, progress, cancel, memo);
 
     /// <summary>Reads, plans and checks, then again under scenarios, without remedies.</summary>
@@ -45,10 +47,12 @@ public static class WeekReading
     /// <param name="cancel">Stops between legs.</param>
     /// <returns>The week as planned, first, then under each scenario.</returns>
     /// <exception cref="InputException">The books cannot be used.</exception>
-    public static ImmutableArray<(Scenario Scenario, WeekResult Result)> Stress(IReadOnlyList<string> books, Func<Operator, ImmutableArray<Scenario>> scenarios, int jobs, IProgress<RunProgress> progress, CancellationToken cancel)
+    public static ImmutableArray<(Scenario Scenario, WeekResult Result)> Stress(IReadOnlyList<string> books, Func<Operator, ImmutableArray<Scenario>> scenarios,
+        int jobs, IProgress<RunProgress> progress, CancellationToken cancel)
     {
         var week = Books(books, progress, null);
-        return [.. scenarios(week.Operator).Prepend(Scenario.AsPlanned).Select(scenario => (scenario, Plan(week, scenario, jobs, findsRemedies: false, progress, cancel)))];
+        return [.. scenarios(week.Operator).Prepend(Scenario.AsPlanned)
+            .Select(scenario => (scenario, Plan(week, scenario, jobs, findsRemedies: false, progress, cancel)))];
     }
 
     private static OperatorWeek Books(IReadOnlyList<string> books, IProgress<RunProgress> progress, IReadOnlyDictionary<string, string>? overrides)
@@ -66,7 +70,8 @@ public static class WeekReading
         }
     }
 
-    private static WeekResult Plan(OperatorWeek week, Scenario scenario, int jobs, bool findsRemedies, IProgress<RunProgress> progress, CancellationToken cancel, WeekMemo? memo = null)
+    private static WeekResult Plan(OperatorWeek week, Scenario scenario, int jobs, bool findsRemedies, IProgress<RunProgress> progress,
+        CancellationToken cancel, WeekMemo? memo = null)
     {
         var rules = Rules(week);
         var guard = new LegGuard();
@@ -91,7 +96,8 @@ public static class WeekReading
         RemedyFinder? finder = null;
         if (findsRemedies)
         {
-            finder = new RemedyFinder(planner, answered, rules, forecasts, (leg, plan) => guard.Run(leg.Key.ToString(), plan, error => Broken(leg, error)), memo?.Remedies);
+            finder = new RemedyFinder(
+                planner, answered, rules, forecasts, (leg, plan) => guard.Run(leg.Key.ToString(), plan, error => Broken(leg, error)), memo?.Remedies);
             answered = WithRemedies(answered, finder, jobs, progress, cancel);
         }
 

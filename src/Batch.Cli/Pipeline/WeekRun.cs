@@ -52,7 +52,8 @@ public static class WeekRun
             post)
         {
             Files = folder.Files,
-            NotWritten = [.. board.IsRendered ? [] : new[] { SheetPaths.Board }, .. sheets.Where(sheet => sheet.Html is null).Select(sheet => sheet.Path), .. books is null ? new[] { "the checked workbook" } : []],
+            NotWritten = [.. board.IsRendered ? [] : new[] { SheetPaths.Board }, .. sheets.Where(sheet => sheet.Html is null).Select(sheet => sheet.Path),
+                .. books is null ? new[] { "the checked workbook" } : []],
         };
     }
 
@@ -60,9 +61,13 @@ public static class WeekRun
     {
         if (options.Only.IsEmpty && options.From is null && options.To is null) return week;
         var known = week.Legs.Select(leg => leg.Plan.Key.Trip).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        if (options.Only.Except(known).Order(StringComparer.Ordinal).FirstOrDefault() is { } unknown) throw new InputException($"--only {unknown}: there is no such trip.{Meant.Question(unknown, known)}");
-        ImmutableArray<CheckedLeg> legs = [.. week.Legs.Where(leg => (options.Only.IsEmpty || options.Only.Contains(leg.Plan.Key.Trip)) && IsInDays(leg.Plan, options))];
-        return !legs.IsEmpty || week.Legs.IsEmpty ? week with { Legs = legs } : throw new InputException("No leg is left by --only, --from and --to, so there is nothing to write.");
+        if (options.Only.Except(known).Order(StringComparer.Ordinal).FirstOrDefault() is { } unknown)
+            throw new InputException($"--only {unknown}: there is no such trip.{Meant.Question(unknown, known)}");
+        ImmutableArray<CheckedLeg> legs =
+            [.. week.Legs.Where(leg => (options.Only.IsEmpty || options.Only.Contains(leg.Plan.Key.Trip)) && IsInDays(leg.Plan, options))];
+        return !legs.IsEmpty || week.Legs.IsEmpty
+            ? week with { Legs = legs }
+            : throw new InputException("No leg is left by --only, --from and --to, so there is nothing to write.");
     }
 
     private static bool IsInDays(LegPlan plan, RunOptions options)

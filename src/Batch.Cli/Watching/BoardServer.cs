@@ -13,8 +13,9 @@ using Microsoft.Extensions.DependencyInjection;
 namespace Batch.Cli.Watching;
 
 /// <summary>
-/// Serves the files of the last good run to a browser on this machine, and tells it when there are new ones. Loopback only, a port of the system's choice, an address that cannot be guessed, GET and HEAD
-/// only; a request that names another host is refused (so that a page from elsewhere cannot reach it by a name of its own); files come from memory by their exact name, never from a path.
+/// Serves the files of the last good run to a browser on this machine, and tells it when there are new ones. Loopback only, a port of the system's choice, an
+/// address that cannot be guessed, GET and HEAD only; a request that names another host is refused (so that a page from elsewhere cannot reach it by a name of
+/// its own); files come from memory by their exact name, never from a path.
 /// </summary>
 internal sealed class BoardServer : IAsyncDisposable
 {
@@ -59,7 +60,8 @@ internal sealed class BoardServer : IAsyncDisposable
     {
         var server = new BoardServer();
         await server._web.StartAsync(cancel);
-        var port = new Uri(server._web.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()?.Addresses.Single() ?? throw new InvalidOperationException("The server has no address.")).Port.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        var port = new Uri(server._web.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()?.Addresses.Single()
+            ?? throw new InvalidOperationException("The server has no address.")).Port.ToString(System.Globalization.CultureInfo.InvariantCulture);
         server._hosts = ["127.0.0.1:" + port, "localhost:" + port];
         server.Address = "http://" + server._hosts[0] + server.Root;
         return server;
@@ -97,7 +99,8 @@ internal sealed class BoardServer : IAsyncDisposable
         answer.Headers["Cross-Origin-Resource-Policy"] = "same-origin";
         if (!_hosts.Contains(asked.Host.Value, StringComparer.OrdinalIgnoreCase)) return Refuse(answer, StatusCodes.Status421MisdirectedRequest);
         var path = asked.Path.Value ?? "";
-        if (path.Length < _root.Length || !CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(path).AsSpan(0, _root.Length), _root)) return Refuse(answer, StatusCodes.Status404NotFound);
+        if (path.Length < _root.Length || !CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(path).AsSpan(0, _root.Length), _root))
+            return Refuse(answer, StatusCodes.Status404NotFound);
         if (!HttpMethods.IsGet(asked.Method) && !HttpMethods.IsHead(asked.Method)) return Refuse(answer, StatusCodes.Status405MethodNotAllowed);
         return path[_root.Length..] switch
         {
@@ -139,7 +142,8 @@ internal sealed class BoardServer : IAsyncDisposable
             context.Response.ContentType = "text/event-stream";
             await foreach (var number in listener.Reader.ReadAllAsync(context.RequestAborted))
             {
-                await context.Response.WriteAsync(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"data: {number}\n\n"), context.RequestAborted);
+                await context.Response.WriteAsync(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"data: {number}\n\n"),
+                    context.RequestAborted);
                 await context.Response.Body.FlushAsync(context.RequestAborted);
             }
         }

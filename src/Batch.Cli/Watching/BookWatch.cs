@@ -14,7 +14,8 @@ namespace Batch.Cli.Watching;
 /// <param name="show">Receives every run that is to be served.</param>
 /// <param name="say">Receives one line a run.</param>
 /// <param name="showing">Does some work and shows its progress; for the first run, which takes longest.</param>
-internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock clock, Action<ServedRun> show, Action<string> say, Func<Func<IProgress<RunProgress>, RunReport>, RunReport> showing)
+internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock clock, Action<ServedRun> show, Action<string> say,
+    Func<Func<IProgress<RunProgress>, RunReport>, RunReport> showing)
 {
     private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(200);
     private static readonly TimeSpan Settled = TimeSpan.FromMilliseconds(400);
@@ -63,7 +64,12 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
             var run = Stopwatch.StartNew();
             try
             {
-                var now = options with { Memo = _sheets, WeekMemo = _weeks, MadeAt = madeAt ?? Instant.FromUnixTimeSeconds(clock.GetCurrentInstant().ToUnixTimeSeconds()) };
+                var now = options with
+                {
+                    Memo = _sheets,
+                    WeekMemo = _weeks,
+                    MadeAt = madeAt ?? Instant.FromUnixTimeSeconds(clock.GetCurrentInstant().ToUnixTimeSeconds())
+                };
                 Good(_week is null ? showing(progress => WeekRun.Run(now, progress, cancel)) : WeekRun.Run(now, Silent, cancel), run.Elapsed);
                 return;
             }
@@ -86,12 +92,16 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
         var week = report.Week.Week;
         var files = report.Files;
         var isBoardMade = !report.NotWritten.Contains(SheetPaths.Board);
-        var trouble = report.TemplateProblems.IsEmpty ? "" : "A template cannot be used: " + Listed(report.TemplateProblems, "; ") + (isBoardMade ? "" : "\nThis is the last good board.");
+        var trouble = report.TemplateProblems.IsEmpty
+            ? ""
+            : "A template cannot be used: " + Listed(report.TemplateProblems, "; ") + (isBoardMade ? "" : "\nThis is the last good board.");
         if (!isBoardMade && _served.Files.TryGetValue(SheetPaths.Board, out var last)) files = files.SetItem(SheetPaths.Board, last);
         Serve(files.ToFrozenDictionary(StringComparer.Ordinal), trouble);
         var changed = _week is { } before ? "  " + StateChanges.Of(before, week) + "." : "";
         var wrong = trouble.Length == 0 ? "" : "  " + trouble.Split('\n')[0];
-        var faults = report.Week.Faults.IsEmpty ? "" : "  A fault of the program at " + report.Week.Faults[0].Subject + ", please report it: " + report.Week.Faults[0].Error.Message;
+        var faults = report.Week.Faults.IsEmpty
+            ? ""
+            : "  A fault of the program at " + report.Week.Faults[0].Subject + ", please report it: " + report.Week.Faults[0].Error.Message;
         var missing = report.NotWritten.IsEmpty ? "" : "  Not written: " + Listed(report.NotWritten, ", ") + ".";
         say(string.Create(CultureInfo.InvariantCulture, $"{LegCounts.Of(week)} ({took.TotalSeconds:0.0} s).{changed}{wrong}{faults}{missing}"));
         _week = week;
@@ -99,7 +109,8 @@ internal sealed class BookWatch(RunOptions options, Instant? madeAt, IClock cloc
 
     /// <summary>As many as one line has room for.</summary>
     private static string Listed<T>(ImmutableArray<T> all, string separator) =>
-        string.Join(separator, all.Take(MostListed)) + (all.Length > MostListed ? string.Create(CultureInfo.InvariantCulture, $" and {all.Length - MostListed} more") : "");
+        string.Join(separator, all.Take(MostListed))
+            + (all.Length > MostListed ? string.Create(CultureInfo.InvariantCulture, $" and {all.Length - MostListed} more") : "");
 
     private void Bad(string why)
     {

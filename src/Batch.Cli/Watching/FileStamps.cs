@@ -5,8 +5,8 @@ using Batch.Sheets;
 namespace Batch.Cli.Watching;
 
 /// <summary>
-/// Looks whether books or templates were saved: size and time of every file that a run would read. Looking is enough and sees what notices of the system do not: files that are replaced by a
-/// renamed one, and folders on another machine.
+/// Looks whether books or templates were saved: size and time of every file that a run would read. Looking is enough and sees what notices of the system do
+/// not: files that are replaced by a renamed one, and folders on another machine.
 /// </summary>
 internal static class FileStamps
 {
@@ -32,7 +32,9 @@ internal static class FileStamps
         try
         {
             // A link says nothing of what is saved behind it.
-            return (File.ResolveLinkTarget(path, returnFinalTarget: true) ?? new FileInfo(path)) is FileInfo { Exists: true } file ? string.Create(CultureInfo.InvariantCulture, $"{path} {file.Length} {file.LastWriteTimeUtc.Ticks}") : path;
+            return (File.ResolveLinkTarget(path, returnFinalTarget: true) ?? new FileInfo(path)) is FileInfo { Exists: true } file
+                ? string.Create(CultureInfo.InvariantCulture, $"{path} {file.Length} {file.LastWriteTimeUtc.Ticks}")
+                : path;
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {

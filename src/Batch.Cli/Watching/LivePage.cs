@@ -4,7 +4,10 @@ using System.Text;
 
 namespace Batch.Cli.Watching;
 
-/// <summary>A page as it is served while a book is watched: with a script that reloads it after a run, and with what went wrong at its top. The files on disk have neither.</summary>
+/// <summary>
+/// A page as it is served while a book is watched: with a script that reloads it after a run, and with what went wrong at its top. The files on disk have
+/// neither.
+/// </summary>
 internal static class LivePage
 {
     /// <summary>Name of the script below the address.</summary>
@@ -49,12 +52,14 @@ internal static class LivePage
     /// <param name="root">The address below which everything is served, with slashes at both ends.</param>
     public static byte[] Of(byte[] html, ServedRun run, string root)
     {
-        var tag = string.Create(CultureInfo.InvariantCulture, $"<script src=\"{root}{ScriptName}\" data-run=\"{run.Number}\" data-events=\"{root}{EventsName}\" data-trouble=\"{WebUtility.HtmlEncode(run.Trouble)}\"></script>");
+        var tag = string.Create(CultureInfo.InvariantCulture,
+            $"<script src=\"{root}{ScriptName}\" data-run=\"{run.Number}\" data-events=\"{root}{EventsName}\" data-trouble=\"{WebUtility.HtmlEncode(run.Trouble)}\"></script>");
         var page = Encoding.UTF8.GetString(html);
         var policy = page.IndexOf("http-equiv=\"Content-Security-Policy\"", StringComparison.Ordinal);
         var end = policy < 0 ? -1 : page.IndexOf('>', policy);
         if (end > 0)
-            page = string.Concat(page.AsSpan(0, policy), page[policy..end].Replace("default-src 'none'", "default-src 'none'; connect-src 'self'", StringComparison.Ordinal).Replace("script-src ", "script-src 'self' ", StringComparison.Ordinal), page.AsSpan(end));
+            page = string.Concat(page.AsSpan(0, policy), page[policy..end].Replace("default-src 'none'", "default-src 'none'; connect-src 'self'",
+                StringComparison.Ordinal).Replace("script-src ", "script-src 'self' ", StringComparison.Ordinal), page.AsSpan(end));
         var body = page.LastIndexOf("</body>", StringComparison.OrdinalIgnoreCase);
         return Encoding.UTF8.GetBytes(body < 0 ? page + tag : page.Insert(body, tag));
     }

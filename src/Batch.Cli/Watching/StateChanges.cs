@@ -17,15 +17,18 @@ internal static class StateChanges
         var legs = ByKey(now);
         string[] changes =
         [
-            .. before.Plan.Input.Inputs.Select(book => book.Name).Except(now.Plan.Input.Inputs.Select(book => book.Name), StringComparer.OrdinalIgnoreCase).Select(book => $"the book {book} is gone"),
-            .. legs.Values.OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key).Select(leg => Change(old.GetValueOrDefault(leg.Plan.Key), leg)).Where(change => change.Length > 0),
+            .. before.Plan.Input.Inputs.Select(book => book.Name).Except(now.Plan.Input.Inputs.Select(book => book.Name), StringComparer.OrdinalIgnoreCase)
+                .Select(book => $"the book {book} is gone"),
+            .. legs.Values.OrderByDescending(leg => leg.State).ThenBy(leg => leg.Plan.Key).Select(leg => Change(old.GetValueOrDefault(leg.Plan.Key), leg))
+                .Where(change => change.Length > 0),
             .. old.Keys.Where(key => !legs.ContainsKey(key)).Order().Select(key => $"{key} is gone"),
         ];
         return changes.Length switch
         {
             0 => "no leg changed its state",
             <= MostNamed => string.Join("; ", changes),
-            _ => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{string.Join("; ", changes.Take(MostNamed))}; and {changes.Length - MostNamed} more"),
+            _ => string.Create(System.Globalization.CultureInfo.InvariantCulture,
+                $"{string.Join("; ", changes.Take(MostNamed))}; and {changes.Length - MostNamed} more"),
         };
     }
 
@@ -55,7 +58,8 @@ internal static class StateChanges
         LegState.Unplanned => "cannot be planned",
     };
 
-    private static ImmutableArray<string> Fails(CheckedLeg leg) => [.. leg.Findings.Where(finding => finding.Verdict == Verdict.Fail).Select(finding => finding.Check).Distinct(StringComparer.Ordinal)];
+    private static ImmutableArray<string> Fails(CheckedLeg leg) =>
+        [.. leg.Findings.Where(finding => finding.Verdict == Verdict.Fail).Select(finding => finding.Check).Distinct(StringComparer.Ordinal)];
 
     private static Dictionary<LegKey, CheckedLeg> ByKey(CheckedWeek week)
     {

@@ -26,7 +26,8 @@ public sealed class AirField
         var all = reports.ToArray();
         foreach (var report in all)
         {
-            if (!double.IsFinite(report.Altitude.Value + report.WindFrom.Value + (report.Temperature?.Value ?? 0)) || !(report.WindSpeed.Value is >= 0 and < 1000))
+            if (!double.IsFinite(report.Altitude.Value + report.WindFrom.Value + (report.Temperature?.Value ?? 0))
+                || !(report.WindSpeed.Value is >= 0 and < 1000))
                 throw new ArgumentException($"A report of the air is not usable: {report}", nameof(reports));
         }
 
@@ -57,12 +58,17 @@ public sealed class AirField
     /// <summary>Number of reports.</summary>
     public int Count { get; }
 
-    /// <summary>Whether any report begins or ends to hold after one moment up to and with another; where none does, every place has the same air at both.</summary>
+    /// <summary>
+    /// Whether any report begins or ends to hold after one moment up to and with another; where none does, every place has the same air at both.
+    /// </summary>
     /// <param name="earlier">The earlier moment.</param>
     /// <param name="later">The later moment.</param>
     public bool ChangesBetween(Instant earlier, Instant later) => SliceAt(earlier) != SliceAt(later);
 
-    /// <summary>Since when the air of a moment holds everywhere: no report begins or ends to hold after it up to the moment; <see cref="Instant.MinValue"/> where none does before.</summary>
+    /// <summary>
+    /// Since when the air of a moment holds everywhere: no report begins or ends to hold after it up to the moment; <see cref="Instant.MinValue"/> where none
+    /// does before.
+    /// </summary>
     /// <param name="time">The moment.</param>
     public Instant HoldsSince(Instant time) => SliceAt(time) is > 0 and var slice ? _boundaries[slice - 1] : Instant.MinValue;
 
@@ -92,7 +98,11 @@ public sealed class AirField
         var (wind, course) = (double.DegreesToRadians(sample.WindFrom.Value), double.DegreesToRadians(at.AzimuthDeg));
         var north = sample.WindSpeed.Value * Math.Cos(wind) + _headwind.Value * Math.Cos(course);
         var east = sample.WindSpeed.Value * Math.Sin(wind) + _headwind.Value * Math.Sin(course);
-        return sample with { WindFrom = TrueDegrees.Of(double.RadiansToDegrees(Math.Atan2(east, north))), WindSpeed = new Knots(Math.Sqrt(north * north + east * east)) };
+        return sample with
+        {
+            WindFrom = TrueDegrees.Of(double.RadiansToDegrees(Math.Atan2(east, north))),
+            WindSpeed = new Knots(Math.Sqrt(north * north + east * east))
+        };
     }
 
     private AirSlice Slice(Instant time)

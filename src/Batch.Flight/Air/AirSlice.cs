@@ -35,7 +35,9 @@ internal sealed class AirSlice
     {
         Span<int> nearest = stackalloc int[Nearest];
         Span<double> weights = stackalloc double[Nearest];
-        return Find(place, mustHaveTemperature: false, nearest, weights) > 0 ? _columns[nearest[0]].LowestWindFt : _everywhere?.LowestWindFt ?? double.PositiveInfinity;
+        return Find(place, mustHaveTemperature: false, nearest, weights) > 0
+            ? _columns[nearest[0]].LowestWindFt
+            : _everywhere?.LowestWindFt ?? double.PositiveInfinity;
     }
 
     /// <summary>Wind and temperature at a place and altitude.</summary>
@@ -72,8 +74,8 @@ internal sealed class AirSlice
             : new AirSample(TrueDegrees.Of(Angle.Atan2Deg(eastKt, northKt)), new Knots(speedKt), new Celsius(temperatureC), windAssumed, temperatureAssumed);
     }
 
-    // The square of the arc [rad2] from that of the chord on the unit sphere: 4 asin(c/2)^2. Up to some 700 NM by its power series 2 sum c^2n / (n^2 binomial(2n, n)), from memory and
-    // held against the formula by a test; the next term is below the last bit. Farther by the formula itself.
+    // The square of the arc [rad2] from that of the chord on the unit sphere: 4 asin(c/2)^2. Up to some 700 NM by its power series 2 sum c^2n / (n^2
+    // binomial(2n, n)), from memory and held against the formula by a test; the next term is below the last bit. Farther by the formula itself.
     internal static double ArcSquared(double chordSquared)
     {
         var y = chordSquared;

@@ -1,8 +1,8 @@
 namespace Batch.Flight.Air;
 
 /// <summary>
-/// Calibrated and true airspeed and Mach number, compressible flow (W. Gracey, Measurement of Aircraft Speed and Altitude, NASA RP-1046, 1980, chapters 2 and 3).
-/// Below the speed of sound the isentropic relation, above it Rayleigh's pitot formula.
+/// Calibrated and true airspeed and Mach number, compressible flow (W. Gracey, Measurement of Aircraft Speed and Altitude, NASA RP-1046, 1980, chapters 2 and
+/// 3). Below the speed of sound the isentropic relation, above it Rayleigh's pitot formula.
 /// </summary>
 public static class Airspeed
 {

@@ -6,9 +6,9 @@ namespace Batch.Flight.Earth;
 /// The inverse problem: Karney 2013, sections 4 and 5, on an oblate ellipsoid. The order of the cases (meridian, equator, short line,
 /// astroid start for nearly antipodal points, Newton's method held in a bracket) and its thresholds are those the author gives with his
 /// library GeographicLib (MIT licence, Copyright (c) Charles Karney 2009-2022).
-/// Locals of the geodesic types are not zeroed on entry: that is done with wide registers, and while their upper halves are in use every call of the mathematics library waits on some processors,
-/// so that a solution took five times as long. The compiler still demands that each is assigned.
-/// Notation: beta reduced latitude, alpha azimuth, sigma arc on the auxiliary sphere, omega its longitude, lambda longitude; 1 and 2 the ends.
+/// Locals of the geodesic types are not zeroed on entry: that is done with wide registers, and while their upper halves are in use every call of the
+/// mathematics library waits on some processors, so that a solution took five times as long. The compiler still demands that each is assigned. Notation: beta
+/// reduced latitude, alpha azimuth, sigma arc on the auxiliary sphere, omega its longitude, lambda longitude; 1 and 2 the ends.
 /// </summary>
 [SkipLocalsInit]
 internal static class GeodesicInverse

@@ -2,7 +2,9 @@ using System.Runtime.CompilerServices;
 
 namespace Batch.Flight.Earth;
 
-/// <summary>A geodesic from a place in a direction: the direct problem (Karney 2013, section 3), with everything that does not depend on the distance prepared.</summary>
+/// <summary>
+/// A geodesic from a place in a direction: the direct problem (Karney 2013, section 3), with everything that does not depend on the distance prepared.
+/// </summary>
 [SkipLocalsInit]
 internal readonly struct GeodesicRay
 {

@@ -15,7 +15,8 @@ public static class MagneticModel
     /// <summary>The field at a place.</summary>
     /// <param name="point">The place; at a pole north is the direction of the meridian of its longitude.</param>
     /// <param name="heightKm">Height above the WGS84 ellipsoid [km], -1 to 850.</param>
-    /// <param name="decimalYear">The moment [decimal year]; the model is made for 2025.0 to 2030.0 and is carried on linearly beyond: see <see cref="IsValidOn"/>.</param>
+    /// <param name="decimalYear">The moment [decimal year]; the model is made for 2025.0 to
+    /// 2030.0 and is carried on linearly beyond: see <see cref="IsValidOn"/>.</param>
     public static MagneticField FieldAt(GeoPoint point, double heightKm, double decimalYear)
     {
         var (sinLat, cosLat) = Angle.SinCosDeg(point.LatitudeDeg);
@@ -41,7 +42,8 @@ public static class MagneticModel
 
     /// <summary>The magnetic variation [deg], east positive: true direction = magnetic direction + variation.</summary>
     /// <param name="point">The place.</param>
-    /// <param name="altitude">Altitude above mean sea level; taken as height above the ellipsoid, which moves the result by less than 0.001 degree away from the magnetic poles.</param>
+    /// <param name="altitude">Altitude above mean sea level; taken as height above the ellipsoid,
+    /// which moves the result by less than 0.001 degree away from the magnetic poles.</param>
     /// <param name="date">The day.</param>
     public static double VariationDeg(GeoPoint point, Feet altitude, LocalDate date) =>
         FieldAt(point, altitude.Metres / 1000, DecimalYear(date)).DeclinationDeg;
@@ -125,7 +127,8 @@ public static class MagneticModel
         public double North, East, Down, NorthRate, EastRate, DownRate;
 
         public void Add(
-            in MagneticCoefficients.Term term, double years, int degree, int order, double power, double sin, double cos, double divided, double full, double slope)
+            in MagneticCoefficients.Term term, double years, int degree, int order, double power, double sin, double cos, double divided, double full,
+            double slope)
         {
             var g = term.G + years * term.GRate;
             var h = term.H + years * term.HRate;

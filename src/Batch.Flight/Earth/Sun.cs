@@ -2,12 +2,14 @@ namespace Batch.Flight.Earth;
 
 /// <summary>
 /// Sunrise, sunset and civil twilight (J. Meeus, Astronomical Algorithms, second edition 1998, chapters 12 and 25: the low accuracy sun, good to 0.01 degree;
-/// the method of NOAA's solar calculator). Sunrise and sunset: the sun's centre at zenith distance 90.833 degrees (34' of refraction, 16' of radius, sea level);
-/// civil twilight: 96 degrees. Agrees with almanacs to a minute, beyond 65 degrees of latitude to two.
+/// the method of NOAA's solar calculator). Sunrise and sunset: the sun's centre at zenith distance 90.833 degrees (34' of refraction, 16' of radius, sea
+/// level); civil twilight: 96 degrees. Agrees with almanacs to a minute, beyond 65 degrees of latitude to two.
 /// </summary>
 public static class Sun
 {
-    /// <summary>Altitude of the sun's centre at sunrise and sunset [deg]: 90 less the official zenith distance of 90 deg 50' (USNO, Almanac for Computers 1990).</summary>
+    /// <summary>
+    /// Altitude of the sun's centre at sunrise and sunset [deg]: 90 less the official zenith distance of 90 deg 50' (USNO, Almanac for Computers 1990).
+    /// </summary>
     public const double HorizonAltitudeDeg = -50.0 / 60;
 
     /// <summary>Altitude of the sun's centre at the end of evening and the start of morning civil twilight [deg] (USNO; used by 14 CFR 1.1 "night").</summary>

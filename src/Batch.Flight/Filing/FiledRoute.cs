@@ -8,7 +8,10 @@ internal static class FiledRoute
 {
     private const string Coordinate = "coordinate";
 
-    /// <summary>Writes it: an airway once between the points where it is joined and left, DCT where none leads on (not between two coordinates), a speed and level behind the point where a new level begins.</summary>
+    /// <summary>
+    /// Writes it: an airway once between the points where it is joined and left, DCT where none leads on (not between two coordinates), a speed and level
+    /// behind the point where a new level begins.
+    /// </summary>
     /// <param name="plan">The leg.</param>
     public static string Of(LegPlan.Planned plan)
     {
@@ -28,17 +31,22 @@ internal static class FiledRoute
             if (isLast) break;
             var next = segments[index + 1];
             var change = cruise.FirstOrDefault(slice => slice.Segment > index);
-            var isNewLevel = next.LevelFromHere is { } asked && change.Phase == FlightPhase.Cruise && Math.Abs(change.EndFt - asked.Value) < 1 && Math.Abs(change.EndFt - level) >= 1;
+            var isNewLevel = next.LevelFromHere is { } asked
+                && change.Phase == FlightPhase.Cruise
+                && Math.Abs(change.EndFt - asked.Value) < 1
+                && Math.Abs(change.EndFt - level) >= 1;
             if (isNewLevel) level = change.EndFt;
             else if (isAirway && next.Via == segment.Via) continue;
-            words.Add(Point(segment.To) + (isNewLevel ? "/" + FlightPlanField.SpeedAndLevel(new Knots(change.TrueAirspeedKt), new Feet(level), levelsFrom) : ""));
+            words.Add(Point(segment.To)
+                + (isNewLevel ? "/" + FlightPlanField.SpeedAndLevel(new Knots(change.TrueAirspeedKt), new Feet(level), levelsFrom) : ""));
         }
 
         return string.Join(' ', words);
     }
 
     // A point whose ident is no designator of two to five letters and figures is one of the operator's own, which nobody else knows.
-    private static string Point(RoutePoint point) => point.Kind == Coordinate || FlightPlanField.IsSignificantPoint(point.Ident) ? point.Ident.ToUpperInvariant() : CoordinateText.Write(point.Position);
+    private static string Point(RoutePoint point) =>
+        point.Kind == Coordinate || FlightPlanField.IsSignificantPoint(point.Ident) ? point.Ident.ToUpperInvariant() : CoordinateText.Write(point.Position);
 
     private static bool IsCoordinate(RoutePoint point) => point.Kind == Coordinate || !FlightPlanField.IsSignificantPoint(point.Ident);
 

@@ -26,7 +26,8 @@ public static partial class FlightPlanField
     /// <param name="designator">Type designator of two to four letters and figures.</param>
     /// <param name="wake">Category.</param>
     public static string TypeOfAircraft(int count, string designator, WakeCategory wake) =>
-        (count > 1 ? count.ToString(CultureInfo.InvariantCulture) : "") + designator + "/" + wake switch { WakeCategory.Light => 'L', WakeCategory.Medium => 'M', _ => 'H' };
+        (count > 1 ? count.ToString(CultureInfo.InvariantCulture) : "") + designator + "/"
+            + wake switch { WakeCategory.Light => 'L', WakeCategory.Medium => 'M', _ => 'H' };
 
     /// <summary>The category of a maximum takeoff weight.</summary>
     /// <param name="maximumTakeoff">Maximum certificated takeoff weight.</param>
@@ -45,7 +46,9 @@ public static partial class FlightPlanField
     /// <param name="ident">The ident.</param>
     public static bool IsLocationIndicator(string ident) => LocationPattern().IsMatch(ident);
 
-    /// <summary>Whether an ident has the form of a published point: two to five letters and figures, a letter first (ICAO Doc 4444, appendix 2, item 15, from memory).</summary>
+    /// <summary>
+    /// Whether an ident has the form of a published point: two to five letters and figures, a letter first (ICAO Doc 4444, appendix 2, item 15, from memory).
+    /// </summary>
     /// <param name="ident">The ident.</param>
     public static bool IsSignificantPoint(string ident) => PointPattern().IsMatch(ident.ToUpperInvariant());
 
@@ -86,7 +89,8 @@ public static partial class FlightPlanField
     /// <param name="word">DEP, DEST or ALTN.</param>
     /// <param name="ident">Ident or name.</param>
     /// <param name="point">Its place; null where not known.</param>
-    public static string Aerodrome(string word, string ident, Earth.GeoPoint? point) => $"{word}/{Plain(ident)}{(point is { } place ? " " + CoordinateText.Write(place) : "")}";
+    public static string Aerodrome(string word, string ident, Earth.GeoPoint? point) =>
+        $"{word}/{Plain(ident)}{(point is { } place ? " " + CoordinateText.Write(place) : "")}";
 
     /// <summary>Item 19: persons aboard in three figures.</summary>
     /// <param name="persons">Crew and passengers, 0 to 999.</param>

@@ -20,10 +20,13 @@ public static class FlightPlanFiling
         var alternates = plan.Alternates.Take(MostAlternates).Select(alternate => alternate.Airport).ToArray();
         return new FlightPlanMessage
         {
-            Identification = FlightPlanField.Identification(plan.Aircraft.Registration) ?? Miss($"{plan.Aircraft.Registration} is no aircraft identification of one to seven letters and figures."),
+            Identification = FlightPlanField.Identification(plan.Aircraft.Registration)
+                ?? Miss($"{plan.Aircraft.Registration} is no aircraft identification of one to seven letters and figures."),
             RulesAndKind = (plan.Rules == FlightRules.Ifr ? "I" : "V") + KindOf(plan.Purpose),
             TypeOfAircraft = TypeOf(plan.Type, Miss),
-            Equipment = equipment is [var first, ..] && FlightPlanField.IsEquipment(first) ? first : Miss("The Types sheet has no ICAO equipment, such as SDFGRY/LB1."),
+            Equipment = equipment is [var first, ..] && FlightPlanField.IsEquipment(first)
+                ? first
+                : Miss("The Types sheet has no ICAO equipment, such as SDFGRY/LB1."),
             Departure = FlightPlanField.Departure(Indicator(plan.Leg.From), plan.Times.OffBlocks),
             Route = FiledRoute.Of(plan),
             Destination = string.Join(' ', alternates.Select(Indicator).Prepend(FlightPlanField.Destination(Indicator(plan.Leg.To), plan.Times.Air))),
@@ -56,10 +59,12 @@ public static class FlightPlanFiling
         if (!FlightPlanField.IsLocationIndicator(plan.Leg.To)) yield return FlightPlanField.Aerodrome("DEST", plan.Leg.To, plan.To.Position);
         yield return FlightPlanField.DateOfFlight(plan.Times.OffBlocks);
         yield return "REG/" + (FlightPlanField.Identification(plan.Aircraft.Registration) ?? FlightPlanMessage.Blank);
-        if (!FlightPlanField.IsTypeDesignator(plan.Type.Designator) || plan.Type.Designator == FlightPlanField.NoDesignator) yield return "TYP/" + FlightPlanField.Plain(plan.Type.Name);
+        if (!FlightPlanField.IsTypeDesignator(plan.Type.Designator) || plan.Type.Designator == FlightPlanField.NoDesignator)
+            yield return "TYP/" + FlightPlanField.Plain(plan.Type.Name);
         if (FlightPlanField.Plain(operatorName) is { Length: > 0 } name) yield return "OPR/" + name;
         if (plan.Type.ApproachCategory is { Length: 1 } category) yield return "PER/" + category;
-        foreach (var alternate in alternates.Where(ident => !FlightPlanField.IsLocationIndicator(ident))) yield return FlightPlanField.Aerodrome("ALTN", alternate, airports.GetValueOrDefault(alternate)?.Position);
+        foreach (var alternate in alternates.Where(ident => !FlightPlanField.IsLocationIndicator(ident)))
+            yield return FlightPlanField.Aerodrome("ALTN", alternate, airports.GetValueOrDefault(alternate)?.Position);
         if (plan.Leg.TakeoffAlternate is { Length: > 0 } takeoff) yield return "TALT/" + FlightPlanField.Plain(takeoff);
     }
 

@@ -1,6 +1,8 @@
 namespace Batch.Flight.Filing;
 
-/// <summary>A flight plan ready to be filed, item by item (ICAO Doc 4444, appendix 2), as planned; who files it checks it and adds what the books do not hold.</summary>
+/// <summary>
+/// A flight plan ready to be filed, item by item (ICAO Doc 4444, appendix 2), as planned; who files it checks it and adds what the books do not hold.
+/// </summary>
 public sealed record FlightPlanMessage
 {
     /// <summary>What stands in the place of something that the books do not hold, to be written in.</summary>

@@ -5,12 +5,14 @@ internal static class OtherInformation
 {
     private static readonly ImmutableArray<string> Order =
     [
-        "STS", "PBN", "NAV", "COM", "DAT", "SUR", "DEP", "DEST", "DOF", "REG", "EET", "SEL", "TYP", "CODE", "DLE", "OPR", "ORGN", "PER", "ALTN", "RALT", "TALT", "RIF", "RMK",
+        "STS", "PBN", "NAV", "COM", "DAT", "SUR", "DEP", "DEST", "DOF", "REG", "EET", "SEL", "TYP", "CODE", "DLE", "OPR", "ORGN", "PER", "ALTN", "RALT", "TALT",
+        "RIF", "RMK",
     ];
 
     /// <summary>The fields in their order; a field that the Types sheet gives stands as given there.</summary>
     /// <param name="fields">Fields of the leg, such as <c>DOF/260701</c>.</param>
-    /// <param name="words">Further words of the equipment in the Types sheet, in capitals; a word without slash goes on with the field before it, else it is a remark.</param>
+    /// <param name="words">Further words of the equipment in the Types sheet, in capitals;
+    /// a word without slash goes on with the field before it, else it is a remark.</param>
     public static string InOrder(IEnumerable<string> fields, IEnumerable<string> words)
     {
         var given = new List<string>();
@@ -32,9 +34,12 @@ internal static class OtherInformation
         if (equipment is not [var first, ..] || !FlightPlanField.IsEquipment(first)) yield break;
         var carried = first.Split('/')[0];
         var names = equipment.Skip(1).Select(Name).ToHashSet(StringComparer.Ordinal);
-        if (carried.Contains('R', StringComparison.Ordinal) && !names.Contains("PBN")) yield return "R in the equipment asks for PBN/ in item 18: write it behind the equipment in the Types sheet, such as SDFGRY/LB1 PBN/B2D2.";
-        if (names.Contains("PBN") && !carried.Contains('R', StringComparison.Ordinal)) yield return "PBN/ in item 18 asks for R in the equipment of the Types sheet.";
-        if (carried.Contains('Z', StringComparison.Ordinal) && !names.Overlaps(["COM", "NAV", "DAT"])) yield return "Z in the equipment asks for COM/, NAV/ or DAT/ in item 18: write it behind the equipment in the Types sheet.";
+        if (carried.Contains('R', StringComparison.Ordinal) && !names.Contains("PBN"))
+            yield return "R in the equipment asks for PBN/ in item 18: write it behind the equipment in the Types sheet, such as SDFGRY/LB1 PBN/B2D2.";
+        if (names.Contains("PBN") && !carried.Contains('R', StringComparison.Ordinal))
+            yield return "PBN/ in item 18 asks for R in the equipment of the Types sheet.";
+        if (carried.Contains('Z', StringComparison.Ordinal) && !names.Overlaps(["COM", "NAV", "DAT"]))
+            yield return "Z in the equipment asks for COM/, NAV/ or DAT/ in item 18: write it behind the equipment in the Types sheet.";
     }
 
     private static string Name(string field) => field.Split('/')[0];

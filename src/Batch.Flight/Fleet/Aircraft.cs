@@ -78,7 +78,10 @@ public sealed record Aircraft
     /// <summary>Whether it is equipped for flight at night; null where not said.</summary>
     public bool? NightEquipment { get; init; }
 
-    /// <summary>Whether it has a second source of electric power and of energy for the gyros, as a single-engine aircraft with passengers under IFR wants; null where not said.</summary>
+    /// <summary>
+    /// Whether it has a second source of electric power and of energy for the gyros, as a single-engine aircraft with passengers under IFR wants; null where
+    /// not said.
+    /// </summary>
     public bool? SecondPowerSource { get; init; }
 
     /// <summary>Whether an engine trend monitoring programme is kept; null where not said.</summary>

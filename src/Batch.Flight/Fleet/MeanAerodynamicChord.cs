@@ -1,6 +1,8 @@
 namespace Batch.Flight.Fleet;
 
-/// <summary>The mean aerodynamic chord of a wing, in percent of which some manuals give centres of gravity: 0 % at its leading edge, 100 % at its trailing edge.</summary>
+/// <summary>
+/// The mean aerodynamic chord of a wing, in percent of which some manuals give centres of gravity: 0 % at its leading edge, 100 % at its trailing edge.
+/// </summary>
 /// <param name="LeadingEdge">Arm of the leading edge [in] aft of the datum.</param>
 /// <param name="Length">Length of the chord [in], above zero.</param>
 public readonly record struct MeanAerodynamicChord(Inches LeadingEdge, Inches Length)

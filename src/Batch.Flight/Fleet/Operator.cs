@@ -42,7 +42,8 @@ public sealed record Operator
     public bool MayUseTableEdge { get; init; }
 
     /// <summary>Standard weights of the operator by category name (adult, man, woman, child, infant, pilot, bag), where it has its own.</summary>
-    public ImmutableSortedDictionary<string, Pounds> StandardWeights { get; init; } = ImmutableSortedDictionary<string, Pounds>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
+    public ImmutableSortedDictionary<string, Pounds> StandardWeights { get; init; } =
+        ImmutableSortedDictionary<string, Pounds>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Weather sources that the operator may use; empty where not said.</summary>
     public ImmutableArray<string> WeatherSources { get; init; } = [];
@@ -50,10 +51,14 @@ public sealed record Operator
     /// <summary>How flights are followed where the leg does not say: <c>filed</c>, <c>company</c> or <c>none</c>; empty where not said.</summary>
     public string FlightFollowing { get; init; } = "";
 
-    /// <summary>What passengers' weights are where the Manifest does not say: <c>stated</c>, <c>with allowances</c> or <c>weighed</c>; empty where not said.</summary>
+    /// <summary>
+    /// What passengers' weights are where the Manifest does not say: <c>stated</c>, <c>with allowances</c> or <c>weighed</c>; empty where not said.
+    /// </summary>
     public string PassengerWeights { get; init; } = "";
 
-    /// <summary>How the VOR receivers are kept: <c>approved procedure</c> (14 CFR 91.171(a)(1)) or <c>30 days</c>; empty where not given, which counts as the second.</summary>
+    /// <summary>
+    /// How the VOR receivers are kept: <c>approved procedure</c> (14 CFR 91.171(a)(1)) or <c>30 days</c>; empty where not given, which counts as the second.
+    /// </summary>
     public string VorCheck { get; init; } = "";
 
     /// <summary>Topics of the operator's briefing of passengers; empty where not said.</summary>
@@ -75,8 +80,10 @@ public sealed record Operator
     public ImmutableArray<Scenario> Scenarios { get; init; } = [];
 
     /// <summary>Every item of the Operator sheet as written, for templates and checks.</summary>
-    public ImmutableSortedDictionary<string, string> Items { get; init; } = ImmutableSortedDictionary<string, string>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
+    public ImmutableSortedDictionary<string, string> Items { get; init; } =
+        ImmutableSortedDictionary<string, string>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Cells of the items by item name as written.</summary>
-    public ImmutableSortedDictionary<string, string> Cells { get; init; } = ImmutableSortedDictionary<string, string>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
+    public ImmutableSortedDictionary<string, string> Cells { get; init; } =
+        ImmutableSortedDictionary<string, string>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
 }

@@ -36,9 +36,11 @@ public sealed class PerformanceTable
     /// <param name="name">What the table is, for messages.</param>
     /// <param name="axisNames">Names of the axes with units, outermost first; one or more.</param>
     /// <param name="valueNames">Names of the values with units; one or more.</param>
-    /// <param name="rows">The rows. A key is NaN where the table does not depend on that axis, then in every row; a value is NaN where its column is empty, then in every row.</param>
+    /// <param name="rows">The rows. A key is NaN where the table does not depend on that axis,
+    /// then in every row; a value is NaN where its column is empty, then in every row.</param>
     /// <param name="table">The table; null when there are faults.</param>
-    /// <param name="faults">All faults, in row order: no rows, a repeated key, a value or key that is not a finite number, an axis or a value given in some rows only.</param>
+    /// <param name="faults">All faults, in row order: no rows, a repeated key, a value or
+    /// key that is not a finite number, an axis or a value given in some rows only.</param>
     /// <returns>Whether a table was made.</returns>
     /// <exception cref="ArgumentException">No axis or no value is named, or a row has another number of keys or values than there are names.</exception>
     public static bool TryCreate(
@@ -88,8 +90,8 @@ public sealed class PerformanceTable
     public bool Has(int value) => !double.IsNaN(_values[value]);
 
     /// <summary>
-    /// Reads the table by nested linear interpolation, outermost axis first. Exact at the vertices. Outside an axis, or beyond the end of one of the curves that
-    /// enclose the query, the values are those at that end, and the reading says so; nothing is extrapolated. Allocates nothing.
+    /// Reads the table by nested linear interpolation, outermost axis first. Exact at the vertices. Outside an axis, or beyond the end of one of the curves
+    /// that enclose the query, the values are those at that end, and the reading says so; nothing is extrapolated. Allocates nothing.
     /// </summary>
     /// <param name="keys">The query: one key an axis, in axis order and unit; not looked at where the table does not depend on the axis.</param>
     /// <param name="values">Filled with one value for each value name.</param>
@@ -142,7 +144,9 @@ public sealed class PerformanceTable
         return (low[axis], high[axis]);
     }
 
-    /// <summary>One sentence about a reading that left the table, such as <c>Climb of Skua 9 ends at pressure altitude 24,000 ft; 26,000 ft was asked</c>.</summary>
+    /// <summary>
+    /// One sentence about a reading that left the table, such as <c>Climb of Skua 9 ends at pressure altitude 24,000 ft; 26,000 ft was asked</c>.
+    /// </summary>
     /// <param name="reading">A reading of this table that is not inside.</param>
     /// <exception cref="ArgumentException">The reading is inside.</exception>
     public string Sentence(TableReading reading)
@@ -152,7 +156,8 @@ public sealed class PerformanceTable
         var word = reading.Asked < reading.Edge ? "begins" : "ends";
         // Two numbers that look the same would puzzle.
         var digits = Math.Abs(reading.Asked - reading.Edge) < 0.01 ? "#,0.######" : "#,0.##";
-        return string.Create(CultureInfo.InvariantCulture, $"{Name} {word} at {axis} {reading.Edge.ToString(digits, CultureInfo.InvariantCulture)}{unit}; {reading.Asked.ToString(digits, CultureInfo.InvariantCulture)}{unit} was asked");
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{Name} {word} at {axis} {reading.Edge.ToString(digits, CultureInfo.InvariantCulture)}{unit}; {reading.Asked.ToString(digits, CultureInfo.InvariantCulture)}{unit} was asked");
     }
 
     // The query with NaN where the table does not depend on the axis, and the lowest key on the axis left free.

@@ -1,6 +1,8 @@
 namespace Batch.Flight.Fleet;
 
-/// <summary>The type's own corrections of takeoff and landing distance; null where the book gives none. Every one is a fraction of the table distance.</summary>
+/// <summary>
+/// The type's own corrections of takeoff and landing distance; null where the book gives none. Every one is a fraction of the table distance.
+/// </summary>
 public sealed record RunwayCorrections
 {
     /// <summary>Takeoff distance less per knot of credited headwind [1/kt], such as 0.01.</summary>

@@ -2,7 +2,9 @@ using System.Runtime.CompilerServices;
 
 namespace Batch.Flight.Fleet;
 
-/// <summary>All keys of one axis of a table, curve after curve, each curve rising; with the place where the curve under each key begins on the next axis.</summary>
+/// <summary>
+/// All keys of one axis of a table, curve after curve, each curve rising; with the place where the curve under each key begins on the next axis.
+/// </summary>
 internal sealed class TableAxis
 {
     private TableAxis(double[] keys, int[] starts) => (Keys, Starts) = (keys, starts);
@@ -53,7 +55,8 @@ internal sealed class TableAxis
     /// <param name="first">First index of the curve.</param>
     /// <param name="end">Index after its last key.</param>
     /// <param name="asked">The query; NaN for a curve that does not depend on the axis.</param>
-    /// <param name="hint">How far from the start of its curve the last query was found; the curves of an axis are mostly alike. Set to where this one is found.</param>
+    /// <param name="hint">How far from the start of its curve the last query was found;
+    /// the curves of an axis are mostly alike. Set to where this one is found.</param>
     /// <returns>Index of the key at or below, and the fraction of the way to the next, 0 up to but not 1; the end itself outside the curve.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (int At, double Fraction) Find(int first, int end, double asked, ref int hint)

@@ -22,16 +22,20 @@ internal static class TableFaults
             var before = faults.Count;
             for (var axis = 0; axis < axisNames.Length; axis++)
             {
-                if (double.IsInfinity(row.Keys[axis])) faults.Add(new TableFault($"{name}: the {Split(axisNames[axis]).Name} is not a finite number.", row.Origin));
+                if (double.IsInfinity(row.Keys[axis]))
+                    faults.Add(new TableFault($"{name}: the {Split(axisNames[axis]).Name} is not a finite number.", row.Origin));
                 else if (axisGiven[axis] && double.IsNaN(row.Keys[axis]))
-                    faults.Add(new TableFault($"{name}: this row gives no {Split(axisNames[axis]).Name} while others do; give it in every row or in none.", row.Origin));
+                    faults.Add(new TableFault(
+                        $"{name}: this row gives no {Split(axisNames[axis]).Name} while others do; give it in every row or in none.", row.Origin));
             }
 
             for (var value = 0; value < valueNames.Length; value++)
             {
-                if (double.IsInfinity(row.Values[value])) faults.Add(new TableFault($"{name}: the {Split(valueNames[value]).Name} is not a finite number.", row.Origin));
+                if (double.IsInfinity(row.Values[value]))
+                    faults.Add(new TableFault($"{name}: the {Split(valueNames[value]).Name} is not a finite number.", row.Origin));
                 else if (valueGiven[value] && double.IsNaN(row.Values[value]))
-                    faults.Add(new TableFault($"{name}: this row gives no {Split(valueNames[value]).Name} while others do; give it in every row or in none.", row.Origin));
+                    faults.Add(new TableFault(
+                        $"{name}: this row gives no {Split(valueNames[value]).Name} while others do; give it in every row or in none.", row.Origin));
             }
 
             if (faults.Count == before && !seen.TryAdd(string.Join('/', row.Keys.Select(key => (key + 0.0).ToString("R", CultureInfo.InvariantCulture))), row))

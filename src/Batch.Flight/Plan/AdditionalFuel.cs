@@ -5,10 +5,10 @@ using Batch.Flight.Fleet;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// Additional fuel: what is missing at the worst point of the cruise to reach, after a loss of cabin pressure or the failure of one engine of several, the airport of the
-/// book that needs least, to hold there 15 minutes at 1,500 ft and to land. ICAO Annex 6 Part I 4.3.6.3 f) 1) and AMC1 CAT.OP.MPA.181, from memory; a single-engine
-/// aeroplane has the first failure only. After a loss of pressure the flight goes on at 10,000 ft, after an engine failure as high as the cruise setting
-/// <see cref="OneEngine"/> reaches at that weight. Terrain under the way is not looked at.
+/// Additional fuel: what is missing at the worst point of the cruise to reach, after a loss of cabin pressure or the failure of one engine of several, the
+/// airport of the book that needs least, to hold there 15 minutes at 1,500 ft and to land. ICAO Annex 6 Part I 4.3.6.3 f) 1) and AMC1 CAT.OP.MPA.181, from
+/// memory; a single-engine aeroplane has the first failure only. After a loss of pressure the flight goes on at 10,000 ft, after an engine failure as high as
+/// the cruise setting <see cref="OneEngine"/> reaches at that weight. Terrain under the way is not looked at.
 /// </summary>
 internal sealed class AdditionalFuel
 {
@@ -65,13 +65,15 @@ internal sealed class AdditionalFuel
         else if (type.Tables.Cruise.TryGetValue(OneEngine, out var oneEngine)) Add(CriticalFailure.Engine, oneEngine, all);
         else assumptions.Add($"Additional fuel for an engine failure is not computed: the Cruise sheet has no setting '{OneEngine}' for {type.Name}.");
 
-        if (points.Count > 0 && type.Tables.Holding is null) assumptions.Add($"The Holding sheet has no rows for {type.Name}: holding fuel taken at cruise flow.");
+        if (points.Count > 0 && type.Tables.Holding is null)
+            assumptions.Add($"The Holding sheet has no rows for {type.Name}: holding fuel taken at cruise flow.");
         var most = points.Count == 0 ? 0 : Math.Max(0, points.Max(point => point.Shortfall.Value));
         return new AdditionalAmount(new Pounds(most), points.ToImmutable(), [.. assumptions, .. edges.Sentences], notes.ToImmutable());
     }
 
     private CriticalPoint? Worst(
-        DiversionFlight flight, CriticalFailure failure, PerformanceTable cruise, IEnumerable<FailurePoint> from, FlightProfile profile, Pounds afterLanding, out string why)
+        DiversionFlight flight, CriticalFailure failure, PerformanceTable cruise, IEnumerable<FailurePoint> from, FlightProfile profile, Pounds afterLanding,
+        out string why)
     {
         var found = new List<CriticalPoint>();
         why = "there is no cruise.";

@@ -4,8 +4,9 @@ using Batch.Flight.Route;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// The flights from the destination to the filed alternates: the missed approach (the type's approach allowance once more), then climb, cruise and descent direct
-/// to the alternate, at the usable level that burns least at about that weight (<see cref="AlternateLevels"/>). Computed in each round of the fuel iteration at that round's landing weight.
+/// The flights from the destination to the filed alternates: the missed approach (the type's approach allowance once more), then climb, cruise and descent
+/// direct to the alternate, at the usable level that burns least at about that weight (<see cref="AlternateLevels"/>). Computed in each round of the fuel
+/// iteration at that round's landing weight.
 /// </summary>
 internal sealed class AlternateFlights
 {
@@ -25,7 +26,8 @@ internal sealed class AlternateFlights
         _setup = setup;
         _routes =
         [
-            .. setup.Alternates.Select(alternate => RouteReader.Resolve(context.Navigation, setup.To, alternate, "", setup.Date, null) is RouteResult.Resolved { Route: var route }
+            .. setup.Alternates.Select(
+                alternate => RouteReader.Resolve(context.Navigation, setup.To, alternate, "", setup.Date, null) is RouteResult.Resolved { Route: var route }
                 ? route
                 : throw new System.Diagnostics.UnreachableException("A direct route between two airports always resolves.")),
         ];
@@ -82,7 +84,11 @@ internal sealed class AlternateFlights
             if (choice == LevelChoice.Estimated && flown is not ProfileResult.Flown) flown = Cheapest(request, alternate, null, out _notes[i]);
             if (_notes[i].Length > 0 && !_notes[i].StartsWith("To ", StringComparison.Ordinal)) _notes[i] = $"To {alternate.Ident}: {_notes[i]}";
             if (flown is not ProfileResult.Flown { Profile: var profile })
-                return new FuelOutcome.NotFlyable($"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where } ? where : "") { IsByWeight = flown is ProfileResult.NotFlyable { IsByWeight: true } };
+                return new FuelOutcome.NotFlyable(
+                    $"The alternate {alternate.Ident} cannot be reached: {Why(flown)}", flown is ProfileResult.NotFlyable { Where: var where }
+                        ? where
+                        : "")
+                { IsByWeight = flown is ProfileResult.NotFlyable { IsByWeight: true } };
             _levels[i] = profile.Level;
             edges.AddRange(profile.TableEdges);
             plans.Add(new AlternatePlan

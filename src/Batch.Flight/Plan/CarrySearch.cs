@@ -3,15 +3,18 @@ using Batch.Flight.Week;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// Finds for a chain of legs where to buy fuel ahead (legs with the fuel plan <c>carry</c>) so that the money paid is least. A leg may buy for any number of later
-/// legs up to the next airport that is not dearer. Amounts tried are those at which the cost can turn: the fuel with which the legs up to each later one need none, the most
-/// that a later leg may have aboard, and the most that this one may. Every choice is paid for by planning every leg after it again, so that the burn of carrying and every
-/// limit of every leg count. Searched leg by leg over the fuel left on landing (dynamic programming); states that leave the same fuel are one, the cheapest. Of those that
-/// have used up what they bought ahead only the few cheapest go on; what is chosen at last was flown to the end, and so was the chain that carries nothing.
+/// Finds for a chain of legs where to buy fuel ahead (legs with the fuel plan <c>carry</c>) so that the money paid is least. A leg may buy for any number of
+/// later legs up to the next airport that is not dearer. Amounts tried are those at which the cost can turn: the fuel with which the legs up to each later one
+/// need none, the most that a later leg may have aboard, and the most that this one may. Every choice is paid for by planning every leg after it again, so that
+/// the burn of carrying and every limit of every leg count. Searched leg by leg over the fuel left on landing (dynamic programming); states that leave the same
+/// fuel are one, the cheapest. Of those that have used up what they bought ahead only the few cheapest go on; what is chosen at last was flown to the end, and
+/// so was the chain that carries nothing.
 /// </summary>
 internal sealed class CarrySearch
 {
-    /// <summary>States kept a leg, besides the one that carries nothing; beyond them the dearest are dropped, fuel aboard counted at the cheapest price ahead.</summary>
+    /// <summary>
+    /// States kept a leg, besides the one that carries nothing; beyond them the dearest are dropped, fuel aboard counted at the cheapest price ahead.
+    /// </summary>
     private const int MostStates = 32;
 
     /// <summary>States that go on, besides the one that carries nothing, of those that leave hardly more than it does.</summary>
@@ -20,7 +23,9 @@ internal sealed class CarrySearch
     /// <summary>Fuel left on landing beyond that of the chain that carries nothing up to which what was bought ahead counts as used up [lb].</summary>
     private const double SpentLb = 25;
 
-    /// <summary>Added to each amount bought ahead [lb]: the iteration of fuel and weight rests within a pound, and for want of one the truck would be called.</summary>
+    /// <summary>
+    /// Added to each amount bought ahead [lb]: the iteration of fuel and weight rests within a pound, and for want of one the truck would be called.
+    /// </summary>
     private const double SpareLb = 1;
 
     /// <summary>Halvings of an amount until the centre of gravity is within limits: to some pounds.</summary>
@@ -75,7 +80,8 @@ internal sealed class CarrySearch
         for (var node = best; node.Parent is not null; node = node.Parent) chosen[--at] = node.Target;
         return Chosen([.. chosen]);
 
-        CarryChoice Chosen(ImmutableArray<Pounds> amounts) => new(amounts, [.. _setups.Select((_, leg) => Note(leg, targets[leg], fits[leg], amounts, currency))]);
+        CarryChoice Chosen(ImmutableArray<Pounds> amounts) =>
+            new(amounts, [.. _setups.Select((_, leg) => Note(leg, targets[leg], fits[leg], amounts, currency))]);
     }
 
     // One leg flown on from a state; null where a limit forbids it. An amount too great for this leg is cut down to the most that may be aboard.
@@ -134,7 +140,8 @@ internal sealed class CarrySearch
     }
 
     private IEnumerable<double> PricesAhead(int nextLeg) =>
-        Enumerable.Range(nextLeg, _setups.Length - nextLeg).Where(leg => _trials.IsSold(leg) != false).Select(leg => Price(leg) ?? 0).Where(price => price > 0).DefaultIfEmpty(0);
+        Enumerable.Range(nextLeg, _setups.Length - nextLeg).Where(leg => _trials.IsSold(leg) != false).Select(leg => Price(leg) ?? 0).Where(price => price > 0)
+            .DefaultIfEmpty(0);
 
     private static double Worth(Node node, double price) => node.Cost - ((node.Landing ?? Pounds.Zero).Value * price);
 
@@ -149,7 +156,8 @@ internal sealed class CarrySearch
             if (_trials.Wanted(later, _needed[later]) is not { } wanted) break;
             if (Before(leg, later, wanted.Ladder.Aboard) is not { } amount) break;
             amounts.Add(amount.Value);
-            if (wanted.Most is { } most && most > wanted.Ladder.Aboard && Before(leg, later, most - new Pounds(2 * SpareLb)) is { } limit) amounts.Add(limit.Value);
+            if (wanted.Most is { } most && most > wanted.Ladder.Aboard && Before(leg, later, most - new Pounds(2 * SpareLb)) is { } limit)
+                amounts.Add(limit.Value);
             if (setup.Type.UsableFuel is { } usable && amount > usable) break;
         }
 
@@ -193,7 +201,8 @@ internal sealed class CarrySearch
 
         // What this leg's buying ahead is worth: the chain as chosen against the same without it.
         var (with, without) = (Follow(chosen), Follow(chosen.SetItem(leg, _needed[leg])));
-        double Sum(ImmutableArray<LegTrial?> trials, Func<int, LegTrial, double> value) => trials.Select((trial, index) => trial is null ? 0 : value(index, trial)).Sum();
+        double Sum(ImmutableArray<LegTrial?> trials, Func<int, LegTrial, double> value) =>
+            trials.Select((trial, index) => trial is null ? 0 : value(index, trial)).Sum();
         var saving = Sum(without, Cost) - Sum(with, Cost);
         var burned = Sum(with, (_, trial) => trial.Ladder.Trip.Value) - Sum(without, (_, trial) => trial.Ladder.Trip.Value);
         var more = (with[leg]?.Ladder.Uplift ?? Pounds.Zero) - (without[leg]?.Ladder.Uplift ?? Pounds.Zero);
@@ -202,7 +211,8 @@ internal sealed class CarrySearch
             .Select(later => _setups[later]?.Leg.Key.ToString());
         return string.Create(
             System.Globalization.CultureInfo.InvariantCulture,
-            $"Carry: {more.Value:#,0} lb bought ahead for {string.Join(", ", served)} save {saving:#,0.00} {currency} after {burned:#,0} lb of extra burn.").Replace("  ", " ", StringComparison.Ordinal);
+            $"Carry: {more.Value:#,0} lb bought ahead for {string.Join(", ", served)} save {saving:#,0.00} {currency} after {burned:#,0} lb of extra burn.")
+                .Replace("  ", " ", StringComparison.Ordinal);
     }
 
     private double Cost(int leg, LegTrial trial) => trial.Ladder.Uplift.Value * (Price(leg) ?? 0);

@@ -3,8 +3,8 @@ using Batch.Flight.Week;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// Plans the legs of one aircraft in order. First, from the last leg backward, what fuel must be left for departures that sell none; then where fuel is bought ahead
-/// because it is cheaper; then forward, each leg finding the fuel that the one before left.
+/// Plans the legs of one aircraft in order. First, from the last leg backward, what fuel must be left for departures that sell none; then where fuel is bought
+/// ahead because it is cheaper; then forward, each leg finding the fuel that the one before left.
 /// </summary>
 /// <param name="context">The week's context.</param>
 /// <param name="legs">Legs of one aircraft in order of time.</param>
@@ -31,7 +31,11 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
                 SetupResult.NotReady notReady => notReady.Plan,
                 SetupResult.Ready { Setup: var setup } => PlanLeg(
                     setup,
-                    Source(setup, (before as LegPlan.Planned)?.Fuel.Landing, needed[index]) with { CarriedAfterLanding = carry?.AfterLanding[index] ?? Pounds.Zero },
+                    Source(setup, (before as LegPlan.Planned)?.Fuel.Landing, needed[index]) with
+                    {
+                        CarriedAfterLanding = carry?.AfterLanding[index]
+                        ?? Pounds.Zero
+                    },
                     carry?.Notes[index] ?? ""),
                 _ => throw new System.Diagnostics.UnreachableException(),
             });
@@ -44,7 +48,9 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
     private LegPlan PlanLeg(LegSetup setup, FuelSource source, string carryNote) =>
         context.Memo.Plan(
             new PlanMemo.Start(setup.Leg, source, carryNote),
-            () => LegPlanner.Plan(context, setup, source) is var plan && plan is LegPlan.Planned planned && carryNote.Length > 0 ? planned with { Notes = planned.Notes.Add(carryNote) } : plan);
+            () => LegPlanner.Plan(context, setup, source) is var plan && plan is LegPlan.Planned planned && carryNote.Length > 0
+                ? planned with { Notes = planned.Notes.Add(carryNote) }
+                : plan);
 
     /// <summary>The setup of a leg, made once. A leg whose preparation breaks down does so again, under its own guard, when its turn comes.</summary>
     private SetupResult Setup(int index) => _setups[index] ??= context.Memo.Setup(legs[index], () => LegPreparation.Prepare(context, legs[index]));
@@ -64,7 +70,8 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
                 if (IsSold(setup) != false)
                     return NoPlan(index);
                 var trial = new FuelSource(Pounds.Zero, IsBeforeKnown: true, IsSoldHere: false, needed[index], IsTrial: true);
-                var want = context.Memo.Want(new PlanMemo.Start(setup.Leg, trial, ""), () => new FuelSolver(context, setup, trial).Solve() is FuelOutcome.Solved solved ? solved.Ladder.Aboard : null);
+                var want = context.Memo.Want(new PlanMemo.Start(setup.Leg, trial, ""),
+                    () => new FuelSolver(context, setup, trial).Solve() is FuelOutcome.Solved solved ? solved.Ladder.Aboard : null);
                 if (want is { } aboard) needed[index - 1] = aboard + RestWithin;
                 return NoPlan(index);
             });
@@ -102,7 +109,9 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
                 LegTrial? trial = null;
                 _ = guard(legs[leg], () =>
                 {
-                    trial = all[leg] is { } setup ? context.Memo.Trial(new PlanMemo.Start(setup.Leg, source, ""), () => LegPlanner.Try(context, setup, source, Unladen(setup))) : null;
+                    trial = all[leg] is { } setup
+                        ? context.Memo.Trial(new PlanMemo.Start(setup.Leg, source, ""), () => LegPlanner.Try(context, setup, source, Unladen(setup)))
+                        : null;
                     return NoPlan(leg);
                 });
                 return trial;
@@ -110,7 +119,10 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
         return new CarrySearch(all, [.. needed], trials).Best(context.Week.Operator.Currency);
     }
 
-    /// <summary>The leg with what it needs for itself alone, near which its trials begin; the same whatever the chain, so that an answer does not depend on what was asked before.</summary>
+    /// <summary>
+    /// The leg with what it needs for itself alone, near which its trials begin; the same whatever the chain, so that an answer does not depend on what was
+    /// asked before.
+    /// </summary>
     private FuelOutcome.Solved? Unladen(LegSetup setup)
     {
         var source = new FuelSource(Pounds.Zero, IsBeforeKnown: true, IsSold(setup), Pounds.Zero, IsTrial: true);

@@ -7,7 +7,8 @@ namespace Batch.Flight.Plan;
 /// <param name="fly">Flies a leg; null where it cannot be flown or breaks down.</param>
 internal sealed class ChainTrials(int legs, Func<int, Pounds?, FuelSource?> source, Func<int, bool?> isSold, Func<int, FuelSource, LegTrial?> fly)
 {
-    private readonly Dictionary<(double Before, double After, bool IsWanted), LegTrial?>[] _flown = [.. Enumerable.Range(0, legs).Select(_ => new Dictionary<(double, double, bool), LegTrial?>())];
+    private readonly Dictionary<(double Before, double After, bool IsWanted), LegTrial?>[] _flown = [.. Enumerable.Range(0, legs)
+        .Select(_ => new Dictionary<(double, double, bool), LegTrial?>())];
 
     /// <summary>Whether the departure of a leg sells its fuel; null where not known.</summary>
     /// <param name="leg">Index of the leg.</param>
@@ -24,7 +25,9 @@ internal sealed class ChainTrials(int legs, Func<int, Pounds?, FuelSource?> sour
     /// <param name="leg">Index of the leg.</param>
     /// <param name="after">Fuel to be left on landing for later legs [lb].</param>
     public LegTrial? Wanted(int leg, Pounds after) =>
-        source(leg, null) is { } start ? Kept(leg, (0, after.Value, true), start with { Before = Pounds.Zero, IsBeforeKnown = true, IsTrial = true, CarriedAfterLanding = after }) : null;
+        source(leg, null) is { } start
+            ? Kept(leg, (0, after.Value, true), start with { Before = Pounds.Zero, IsBeforeKnown = true, IsTrial = true, CarriedAfterLanding = after })
+            : null;
 
     private LegTrial? Kept(int leg, (double, double, bool) key, FuelSource from)
     {

@@ -2,7 +2,9 @@ using Batch.Flight.Week;
 
 namespace Batch.Flight.Plan;
 
-/// <summary>A route flown at the usable level that burns least; where it is too short for every usable level, at the highest that leaves two minutes of cruise.</summary>
+/// <summary>
+/// A route flown at the usable level that burns least; where it is too short for every usable level, at the highest that leaves two minutes of cruise.
+/// </summary>
 internal static class CheapestLevel
 {
     /// <summary>Estimates within this factor of the least are flown.</summary>
@@ -17,7 +19,8 @@ internal static class CheapestLevel
     /// <param name="ceiling">Ceiling [ft]; null for none.</param>
     /// <param name="known">The level that was best at nearly the same weight, round which to look; null to look at all.</param>
     /// <param name="choice">Whether the level is only estimated, and that one flown, or found by flying.</param>
-    /// <param name="note">One sentence where the route is too short for every usable level, with the minimum altitude where that is not kept; empty else.</param>
+    /// <param name="note">One sentence where the route is too short for every usable
+    /// level, with the minimum altitude where that is not kept; empty else.</param>
     /// <returns>The profile; not flyable where no usable level is left or none can be flown.</returns>
     public static ProfileResult Fly(ProfileRequest request, FlightRules rules, Feet? ceiling, Feet? known, LevelChoice choice, out string note)
     {
@@ -27,7 +30,8 @@ internal static class CheapestLevel
         if (candidates.IsEmpty) return new ProfileResult.NotFlyable("No usable level lies between the minimum altitudes and the ceiling.", "");
         if (known is { } before && LevelFinder.BestNear(request, candidates, before) is { Result: ProfileResult.Flown near }) return near;
         var (likely, thriftiest) = Likely(request, candidates);
-        if (choice == LevelChoice.Estimated && thriftiest is { } guess && ProfileFlyer.Fly(request with { Level = guess }) is ProfileResult.Flown estimated) return estimated;
+        if (choice == LevelChoice.Estimated && thriftiest is { } guess && ProfileFlyer.Fly(request with { Level = guess }) is ProfileResult.Flown estimated)
+            return estimated;
         if (likely.Length < candidates.Length && LevelFinder.Best(request, likely) is { Result: ProfileResult.Flown best }) return best;
         if (LevelFinder.Best(request, candidates).Result is var flown and not ProfileResult.TooShort) return flown;
 
@@ -39,7 +43,8 @@ internal static class CheapestLevel
         return result;
     }
 
-    // The levels whose estimate comes near the best, so that the thriftiest is among them, and the one whose estimate is the best; on routes that are not short the estimate is within a few percent of the flight.
+    // The levels whose estimate comes near the best, so that the thriftiest is among them, and the one whose estimate is the best; on routes that are not short
+    // the estimate is within a few percent of the flight.
     private static (ImmutableArray<Feet> Likely, Feet? Thriftiest) Likely(ProfileRequest request, ImmutableArray<Feet> candidates)
     {
         var estimates = new double?[candidates.Length];

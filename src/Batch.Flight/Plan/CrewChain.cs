@@ -15,7 +15,8 @@ internal static class CrewChain
     /// <param name="logged">What the person has already flown.</param>
     /// <param name="report">From report to the first off blocks.</param>
     /// <param name="release">From the last on blocks to release.</param>
-    public static CrewWeek Of(string code, CrewMember? member, IReadOnlyCollection<LegPlan> plans, IEnumerable<LoggedDuty> logged, Duration report, Duration release)
+    public static CrewWeek Of(
+        string code, CrewMember? member, IReadOnlyCollection<LegPlan> plans, IEnumerable<LoggedDuty> logged, Duration report, Duration release)
     {
         var planned = plans.OfType<LegPlan.Planned>().OrderBy(plan => plan.Times.OffBlocks).ThenBy(plan => plan.Key).ToImmutableArray();
         return new CrewWeek

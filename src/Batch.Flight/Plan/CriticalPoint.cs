@@ -2,7 +2,10 @@ using Batch.Flight.Earth;
 
 namespace Batch.Flight.Plan;
 
-/// <summary>The point of the cruise at which a failure asks for most beyond what the other items of the fuel ladder leave aboard, and the way from there to the airport that needs least.</summary>
+/// <summary>
+/// The point of the cruise at which a failure asks for most beyond what the other items of the fuel ladder leave aboard, and the way from there to the airport
+/// that needs least.
+/// </summary>
 public sealed record CriticalPoint
 {
     /// <summary>What fails.</summary>

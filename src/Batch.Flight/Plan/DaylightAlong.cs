@@ -51,7 +51,10 @@ internal static class DaylightAlong
     /// <summary>How far the sun is below the end of civil twilight [deg]; less than 0 by day.</summary>
     private static double Below(Instant at, GeoPoint place) => Sun.CivilTwilightAltitudeDeg - Sun.AltitudeDeg(at, place);
 
-    /// <summary>The share of the way from one value to another that lies above 0, on a straight line between them: within a slice of minutes the sun moves as good as evenly.</summary>
+    /// <summary>
+    /// The share of the way from one value to another that lies above 0, on a straight line between them: within a slice of minutes the sun moves as good as
+    /// evenly.
+    /// </summary>
     private static double ShareAboveZero(double from, double to) => (from > 0, to > 0) switch
     {
         (true, true) => 1,

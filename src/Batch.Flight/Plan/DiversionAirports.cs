@@ -6,9 +6,9 @@ using Batch.Flight.Week;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// The airports of the book on which a type can land after a failure: the longest landing distance available is no shorter than the shortest landing distance of its tables
-/// at the maximum landing weight in standard, still air on a dry level runway; where the book has no runways, no such table or no such weight, the airport is taken.
-/// The leg's own airports always count. Opening hours and weather are not looked at: the case is an emergency.
+/// The airports of the book on which a type can land after a failure: the longest landing distance available is no shorter than the shortest landing distance
+/// of its tables at the maximum landing weight in standard, still air on a dry level runway; where the book has no runways, no such table or no such weight,
+/// the airport is taken. The leg's own airports always count. Opening hours and weather are not looked at: the case is an emergency.
 /// </summary>
 internal sealed class DiversionAirports
 {

@@ -5,9 +5,9 @@ using Batch.Flight.Fleet;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// The flight from a point of the cruise direct to an airport after a failure: down to a level by the differences of the descent table, on at that level by a cruise
-/// table, down to the airport, approach, and 15 minutes of holding at 1,500 ft above it in standard air. The wind of each part is that of its middle. Where the two
-/// descents are longer than the way they are flown in full, circling.
+/// The flight from a point of the cruise direct to an airport after a failure: down to a level by the differences of the descent table, on at that level by a
+/// cruise table, down to the airport, approach, and 15 minutes of holding at 1,500 ft above it in standard air. The wind of each part is that of its middle.
+/// Where the two descents are longer than the way they are flown in full, circling.
 /// </summary>
 /// <param name="context">The week's context.</param>
 /// <param name="setup">The leg.</param>
@@ -45,7 +45,8 @@ internal sealed class DiversionFlight(
         Span<double> values = stackalloc double[2];
         if ((edges.Read(descent, 0, [point.AltitudeFt], high) ?? edges.Read(descent, 0, [levelFt], low)) is { } wrong) return wrong;
         var air = Air(point.Position, levelFt, point.Hours);
-        if (edges.Read(cruise, -1, [weightLb, StandardAtmosphere.DeviationK(air.Temperature, new Feet(levelFt)), levelFt], values) is { } outside) return outside;
+        if (edges.Read(cruise, -1, [weightLb, StandardAtmosphere.DeviationK(air.Temperature, new Feet(levelFt)), levelFt], values) is { } outside)
+            return outside;
         fixedLb = (high[1] - low[1] + ApproachLb) * _burnFactor;
         freeNm = GreatestSpeedFactor * high[2];
         lbPerNm = values[1] * _burnFactor * LeastFlowShare / (GreatestSpeedFactor * values[0]);
@@ -68,7 +69,9 @@ internal sealed class DiversionFlight(
         Span<double> high = stackalloc double[3];
         Span<double> level = stackalloc double[3];
         Span<double> field = stackalloc double[3];
-        if ((edges.Read(descent, 0, [point.AltitudeFt], high) ?? edges.Read(descent, 0, [levelFt], level) ?? edges.Read(descent, 0, [fieldFt], field)) is { } wrong) return wrong;
+        if ((edges.Read(descent, 0, [point.AltitudeFt], high)
+            ?? edges.Read(descent, 0, [levelFt], level)
+            ?? edges.Read(descent, 0, [fieldFt], field)) is { } wrong) return wrong;
 
         var path = new GeodesicPath(point.Position, airport.Position);
         var hours = point.Hours;
@@ -77,14 +80,16 @@ internal sealed class DiversionFlight(
         if (DescentNm(path, path.Length.Value, level, field, (levelFt + fieldFt) / 2, ref lastHours) is not { } lastNm) return null;
         var descentLb = (high[1] - level[1]) * _burnFactor;
         var cruiseNm = Math.Max(0, path.Length.Value - firstNm - lastNm);
-        if (LevelLb(path, firstNm + cruiseNm / 2, cruiseNm, weightLb - descentLb, levelFt, ref hours, out var cruiseLb, out var flowLbPerHour) is { } outside) return outside;
+        if (LevelLb(path, firstNm + cruiseNm / 2, cruiseNm, weightLb - descentLb, levelFt, ref hours, out var cruiseLb, out var flowLbPerHour) is { } outside)
+            return outside;
         if (double.IsNaN(cruiseLb)) return null;
 
         var approachLb = (level[1] - field[1] + ApproachLb) * _burnFactor;
         Span<double> holding = stackalloc double[1];
         holding[0] = flowLbPerHour / _burnFactor;
         if (setup.Type.Tables.Holding is { } table
-            && edges.Read(table, -1, [AtLeastZeroFuel(weightLb - descentLb - cruiseLb - approachLb), airport.Elevation.Value + HoldingHeightFt], holding) is { } noHolding) return noHolding;
+            && edges.Read(table, -1, [AtLeastZeroFuel(weightLb - descentLb - cruiseLb - approachLb), airport.Elevation.Value + HoldingHeightFt],
+                holding) is { } noHolding) return noHolding;
         flown = new CriticalPoint
         {
             Failure = failure,
@@ -123,7 +128,8 @@ internal sealed class DiversionFlight(
     }
 
     // Fuel of level flight [lb]; NaN where the wind is too strong. Once with the weight at its start, once with that of its middle.
-    private string? LevelLb(GeodesicPath path, double middleNm, double lengthNm, double weightLb, double levelFt, ref double hours, out double burnLb, out double flowLbPerHour)
+    private string? LevelLb(GeodesicPath path, double middleNm, double lengthNm, double weightLb, double levelFt, ref double hours, out double burnLb,
+        out double flowLbPerHour)
     {
         (burnLb, flowLbPerHour) = (0, 0);
         Span<double> values = stackalloc double[2];
@@ -150,5 +156,6 @@ internal sealed class DiversionFlight(
         return WindTriangle.Solve(TrueDegrees.Of(at.AzimuthDeg), new Knots(airspeedKt), air.WindFrom, air.WindSpeed);
     }
 
-    private AirSample Air(GeoPoint point, double altitudeFt, double hours) => context.Air.At(point, new Feet(altitudeFt), setup.Takeoff + Duration.FromHours(hours));
+    private AirSample Air(GeoPoint point, double altitudeFt, double hours) =>
+        context.Air.At(point, new Feet(altitudeFt), setup.Takeoff + Duration.FromHours(hours));
 }

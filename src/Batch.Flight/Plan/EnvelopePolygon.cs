@@ -3,8 +3,9 @@ using Batch.Flight.Fleet;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// A polygon of weight and arm, closed: its edge belongs to it, with a tolerance of 1e-9 lb and in for the rounding of sums. It is looked at by slices: the stretches of arm
-/// inside at one weight, or of weight inside at one arm. At the weight of a vertex the slice is all that is reached from just below, from just above and along level edges.
+/// A polygon of weight and arm, closed: its edge belongs to it, with a tolerance of 1e-9 lb and in for the rounding of sums. It is looked at by slices: the
+/// stretches of arm inside at one weight, or of weight inside at one arm. At the weight of a vertex the slice is all that is reached from just below, from just
+/// above and along level edges.
 /// </summary>
 internal sealed class EnvelopePolygon
 {

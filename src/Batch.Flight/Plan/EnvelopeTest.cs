@@ -17,7 +17,10 @@ public sealed record EnvelopeTest
     /// <summary>Whether it lies inside or on the edge.</summary>
     public required bool IsInside { get; init; }
 
-    /// <summary>Distance in arm to the nearest edge at this weight [in]; negative outside; the distance beyond the nearest vertex, negative, where the polygon has no extent at this weight.</summary>
+    /// <summary>
+    /// Distance in arm to the nearest edge at this weight [in]; negative outside; the distance beyond the nearest vertex, negative, where the polygon has no
+    /// extent at this weight.
+    /// </summary>
     public required Inches ArmMargin { get; init; }
 
     /// <summary>Forward limit at this weight [in]; null where the polygon has no extent at this weight.</summary>

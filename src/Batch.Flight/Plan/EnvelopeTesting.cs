@@ -10,7 +10,8 @@ internal static class EnvelopeTesting
     /// <param name="flown">States from takeoff to landing; between two of them the fuel burns at one arm.</param>
     /// <param name="zeroFuel">State with no fuel.</param>
     /// <param name="assumptions">Sentences about envelopes that stand in for others, added to.</param>
-    public static ImmutableArray<EnvelopeTest> Of(AircraftType type, IReadOnlyList<WeightAndBalance> flown, WeightAndBalance zeroFuel, ICollection<string> assumptions)
+    public static ImmutableArray<EnvelopeTest> Of(AircraftType type, IReadOnlyList<WeightAndBalance> flown, WeightAndBalance zeroFuel,
+        ICollection<string> assumptions)
     {
         if (type.Envelopes.IsEmpty) return [];
         var tests = ImmutableArray.CreateBuilder<EnvelopeTest>();
@@ -32,7 +33,8 @@ internal static class EnvelopeTesting
         void Add(EnvelopeCase envelopeCase, WeightAndBalance state, string when)
         {
             var own = Polygon(type, envelopeCase);
-            if (own is null) assumptions.Add($"The book gives no {when} envelope of {type.Name}: {(takeoff is null ? "not tested" : "the takeoff envelope holds")}.");
+            if (own is null)
+                assumptions.Add($"The book gives no {when} envelope of {type.Name}: {(takeoff is null ? "not tested" : "the takeoff envelope holds")}.");
             if ((own ?? takeoff) is { } polygon) tests.Add(Test(polygon, state, own is null ? EnvelopeCase.Takeoff : envelopeCase, when));
         }
     }
@@ -59,9 +61,9 @@ internal static class EnvelopeTesting
         return worst;
     }
 
-    // While fuel burns at one arm s the moment is linear in weight, M = s W + c, so the centre of gravity runs on the curve arm = s + c/W. It meets an edge arm = a + b W
-    // where b W^2 + (a - s) W - c = 0, and runs parallel to it (margin greatest or least) where W^2 = -c/b. Between those weights, the ends and the weights of the
-    // vertices the curve does not change sides; the middle of each stretch says which side it is on.
+    // While fuel burns at one arm s the moment is linear in weight, M = s W + c, so the centre of gravity runs on the curve arm = s + c/W. It meets an edge arm
+    // = a + b W where b W^2 + (a - s) W - c = 0, and runs parallel to it (margin greatest or least) where W^2 = -c/b. Between those weights, the ends and the
+    // weights of the vertices the curve does not change sides; the middle of each stretch says which side it is on.
     private static List<WeightAndBalance> Candidates(EnvelopePolygon polygon, WeightAndBalance from, WeightAndBalance to)
     {
         var (highLb, lowLb) = (from.Weight.Value, to.Weight.Value);

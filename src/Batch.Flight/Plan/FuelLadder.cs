@@ -69,7 +69,10 @@ public sealed record FuelLadder
     /// <summary>Most fuel that could be aboard at off blocks.</summary>
     public required Pounds Most { get; init; }
 
-    /// <summary>The limit that binds <see cref="Most"/>: tank, ramp weight, takeoff weight, landing weight, zero-fuel weight, departure runway, arrival runway; empty where no limit is known.</summary>
+    /// <summary>
+    /// The limit that binds <see cref="Most"/>: tank, ramp weight, takeoff weight, landing weight, zero-fuel weight, departure runway, arrival runway; empty
+    /// where no limit is known.
+    /// </summary>
     public required string MostBoundBy { get; init; }
 
     /// <summary>Rounds of the iteration of fuel and weight.</summary>

@@ -50,10 +50,13 @@ internal sealed class FuelReserves(LegSetup setup)
 
         var reserveTime = IsNight(landing) ? rules.FinalReserveNight : rules.FinalReserveDay;
         var reserveFlow = Flow(rules.FinalReserveBasis, endsAt, endWeight);
-        return new ReserveAmounts(contingency, instead, reserveFlow * reserveTime, reserveTime, reserveFlow, assumptions.DrainToImmutable(), edges.DrainToImmutable());
+        return new ReserveAmounts(contingency, instead, reserveFlow * reserveTime, reserveTime, reserveFlow, assumptions.DrainToImmutable(),
+            edges.DrainToImmutable());
     }
 
-    /// <summary>Whether takeoff, landing, or landing and the day's reserve after it falls in the night; the rule does not say which moment counts, so any does.</summary>
+    /// <summary>
+    /// Whether takeoff, landing, or landing and the day's reserve after it falls in the night; the rule does not say which moment counts, so any does.
+    /// </summary>
     private bool IsNight(Instant landing) =>
         setup.Planning.Fuel.FinalReserveDay != setup.Planning.Fuel.FinalReserveNight
         && (Sun.IsNight(setup.Takeoff, setup.From.Position)

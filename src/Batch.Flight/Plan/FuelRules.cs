@@ -1,6 +1,8 @@
 namespace Batch.Flight.Plan;
 
-/// <summary>The fuel amounts that a rule set and the operator demand of one leg, resolved for its rules, purpose and type. Times are turned into fuel by the planner.</summary>
+/// <summary>
+/// The fuel amounts that a rule set and the operator demand of one leg, resolved for its rules, purpose and type. Times are turned into fuel by the planner.
+/// </summary>
 public sealed record FuelRules
 {
     /// <summary>Final reserve by day.</summary>

@@ -4,8 +4,9 @@ using Batch.Flight.Week;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// Works out the fuel of one leg. Fuel depends on weight and weight on fuel: the flight is computed again with the fuel of the round before until the block fuel
-/// moves by no more than 1 lb. Each pound of fuel carried burns a few hundredths of a pound on a leg of this kind, so that the error shrinks some twentyfold a round.
+/// Works out the fuel of one leg. Fuel depends on weight and weight on fuel: the flight is computed again with the fuel of the round before until the block
+/// fuel moves by no more than 1 lb. Each pound of fuel carried burns a few hundredths of a pound on a leg of this kind, so that the error shrinks some
+/// twentyfold a round.
 /// </summary>
 internal sealed class FuelSolver
 {
@@ -13,8 +14,8 @@ internal sealed class FuelSolver
     private const double ToleranceLb = 1;
 
     /// <summary>
-    /// The level of an automatic choice may still change in these first rounds; after them it is held, so that two nearly equal levels cannot take turns for ever. The first
-    /// round only estimates it where its weight is a guess, and is never the last one then.
+    /// The level of an automatic choice may still change in these first rounds; after them it is held, so that two nearly equal levels cannot take turns for
+    /// ever. The first round only estimates it where its weight is a guess, and is never the last one then.
     /// </summary>
     private const int RoundsOfLevelChoice = 2;
 
@@ -47,15 +48,18 @@ internal sealed class FuelSolver
     {
         var zeroFuel = _setup.Load.ZeroFuel.Weight;
         var block = FirstGuess();
-        // Rounds on the way may leave the tables although the last one does not, so they may take a table's edge; the last one is held to what the operator allows.
+        // Rounds on the way may leave the tables although the last one does not, so they may take a table's edge; the last one is held to what the operator
+        // allows.
         var mayUseTableEdge = true;
         for (var round = 1; ; round++)
         {
             var takeoffWeight = zeroFuel + Pounds.Max(block - _setup.Taxi, Pounds.Zero);
             var choice = round > RoundsOfLevelChoice ? LevelChoice.Kept : round == 1 && IsGuess ? LevelChoice.Estimated : LevelChoice.Flown;
             var flown = _levels.Fly(takeoffWeight, choice, mayUseTableEdge);
-            if (flown is ProfileResult.NotFlyable notFlyable) return new FuelOutcome.NotFlyable(notFlyable.Why, notFlyable.Where) { IsByWeight = notFlyable.IsByWeight };
-            if (flown is not ProfileResult.Flown { Profile: var profile }) return new FuelOutcome.NotFlyable("No level leaves two minutes of cruise between climb and descent.", "");
+            if (flown is ProfileResult.NotFlyable notFlyable)
+                return new FuelOutcome.NotFlyable(notFlyable.Why, notFlyable.Where) { IsByWeight = notFlyable.IsByWeight };
+            if (flown is not ProfileResult.Flown { Profile: var profile })
+                return new FuelOutcome.NotFlyable("No level leaves two minutes of cruise between climb and descent.", "");
 
             var landing = _setup.Takeoff + profile.Time;
             var landingWeight = takeoffWeight - profile.TripFuel;
@@ -69,10 +73,13 @@ internal sealed class FuelSolver
             var moved = Math.Abs(ladder.Aboard.Value - block.Value);
             if ((moved <= ToleranceLb && choice != LevelChoice.Estimated) || round >= MostRounds)
             {
-                ImmutableArray<string> edges = [.. profile.TableEdges, .. _alternates.TableEdges, .. outcome.TableEdges.Select(edge => ProfileTableEdges.Taken(edge.Table, edge.Reading))];
+                ImmutableArray<string> edges =
+                    [.. profile.TableEdges, .. _alternates.TableEdges, .. outcome.TableEdges.Select(edge => ProfileTableEdges.Taken(edge.Table, edge.Reading))];
                 if (!edges.IsEmpty && !_context.Week.Operator.MayUseTableEdge)
                 {
-                    if (outcome.TableEdges is [var (table, reading), ..]) return new FuelOutcome.NotFlyable(ProfileTableEdges.Refusal(table, reading), "") { IsByWeight = ProfileTableEdges.IsWeight(table, reading) };
+                    if (outcome.TableEdges is [var (table, reading), ..]) return new FuelOutcome.NotFlyable(ProfileTableEdges.Refusal(table, reading),
+                        "")
+                    { IsByWeight = ProfileTableEdges.IsWeight(table, reading) };
                     if (!mayUseTableEdge) return new FuelOutcome.NotFlyable(edges[0], "");
                     mayUseTableEdge = false;
                     continue;
@@ -93,7 +100,9 @@ internal sealed class FuelSolver
     /// <summary>Whether the first round's block fuel is a guess and not what the dispatcher asks for.</summary>
     private bool IsGuess => _setup.Leg.FuelPlan is not (FuelPlan.Amount or FuelPlan.Full);
 
-    /// <summary>What the dispatcher asks for, what the leg worked out before would load now, else half the tanks: any guess will do, a near one saves rounds.</summary>
+    /// <summary>
+    /// What the dispatcher asks for, what the leg worked out before would load now, else half the tanks: any guess will do, a near one saves rounds.
+    /// </summary>
     private Pounds FirstGuess()
     {
         if (_near is { Ladder: var ladder } && IsGuess)
@@ -166,7 +175,10 @@ internal sealed class FuelSolver
         };
     }
 
-    /// <summary>Uplift rounded up to the operator's step, but not beyond full tanks for the sake of rounding; a trial asks for what is needed, not for what is delivered, and an amount that was written is loaded as written.</summary>
+    /// <summary>
+    /// Uplift rounded up to the operator's step, but not beyond full tanks for the sake of rounding; a trial asks for what is needed, not for what is
+    /// delivered, and an amount that was written is loaded as written.
+    /// </summary>
     private Pounds RoundedUp(Pounds missing)
     {
         if (missing.Value <= 0) return Pounds.Zero;
@@ -180,7 +192,8 @@ internal sealed class FuelSolver
     private IEnumerable<string> Assumptions(FuelLadder ladder)
     {
         if (_setup.Leg.FuelPlan is null) yield return "Fuel plan not said: minimum taken.";
-        if (_setup.Leg.FuelPlan is FuelPlan.Full && _setup.Type.UsableFuel is null) yield return $"Full tanks asked for, but Types has no usable fuel for {_setup.Type.Name}: minimum taken.";
+        if (_setup.Leg.FuelPlan is FuelPlan.Full && _setup.Type.UsableFuel is null)
+            yield return $"Full tanks asked for, but Types has no usable fuel for {_setup.Type.Name}: minimum taken.";
         if (!ladder.IsBeforeKnown)
         {
             yield return _source.CanLoad
@@ -195,9 +208,11 @@ internal sealed class FuelSolver
     {
         if (_source.IsSoldHere == false) yield return $"{_setup.From.Ident} sells no {FuelName}: flown with what is aboard.";
         if (ladder.NeededAfterLanding.Value > 0 && ladder.Aboard > ladder.Required)
-            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Carries fuel for a later departure: {ladder.NeededAfterLanding.Value:#,0} lb needed after landing.");
+            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture,
+                $"Carries fuel for a later departure: {ladder.NeededAfterLanding.Value:#,0} lb needed after landing.");
         if (_setup.Leg.FuelPlan is FuelPlan.Amount amount && ladder.Before > amount.Block)
-            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"More fuel is aboard than planned: {ladder.Before.Value:#,0} lb stand in the tanks, {amount.Block.Value:#,0} lb were asked for.");
+            yield return string.Create(System.Globalization.CultureInfo.InvariantCulture,
+                $"More fuel is aboard than planned: {ladder.Before.Value:#,0} lb stand in the tanks, {amount.Block.Value:#,0} lb were asked for.");
     }
 
     private string FuelName => _setup.Type.Fuel switch

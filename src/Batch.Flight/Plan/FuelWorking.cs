@@ -19,11 +19,13 @@ internal static class FuelWorking
             new WorkingInput("trip fuel", fuel.Trip.Value, "lb"),
             new WorkingInput("holding floor", rules.ContingencyFloor.TotalMinutes, "min"));
         foreach (var step in Alternates(plan)) yield return step;
-        yield return Step("alternate", plan.Alternates.IsEmpty ? "holding where no alternate is filed" : "the farthest filed alternate, missed approach included", fuel.Alternate,
+        yield return Step("alternate",
+            plan.Alternates.IsEmpty ? "holding where no alternate is filed" : "the farthest filed alternate, missed approach included", fuel.Alternate,
             plan.Alternates.IsEmpty ? rules.WithoutAlternateCitation : rules.AlternateCitation,
             [.. plan.Alternates.Select(alternate => new WorkingInput(alternate.Airport, alternate.Fuel.Value, "lb"))]);
         yield return ReserveFlow(plan);
-        yield return Step("final reserve", rules.FinalReserveBasis == ReserveBasis.Cruise ? "cruise flow × time" : "holding flow × time", fuel.FinalReserve, rules.FinalReserveCitation,
+        yield return Step("final reserve", rules.FinalReserveBasis == ReserveBasis.Cruise ? "cruise flow × time" : "holding flow × time", fuel.FinalReserve,
+            rules.FinalReserveCitation,
             new WorkingInput("flow", fuel.FinalReserveFlow.Value, "lb/h"),
             new WorkingInput("time", fuel.FinalReserveTime.TotalMinutes, "min"));
         foreach (var step in Additional(plan)) yield return step;
@@ -39,36 +41,44 @@ internal static class FuelWorking
             new WorkingInput("final reserve", fuel.FinalReserve.Value, "lb"),
             new WorkingInput("additional", fuel.Additional.Value, "lb"));
         if (fuel.NeededAfterLanding.Value > 0)
-            yield return Step("fuel needed after landing", "what later departures that sell none take, reckoned backward from the last of them", fuel.NeededAfterLanding, "");
+            yield return Step("fuel needed after landing", "what later departures that sell none take, reckoned backward from the last of them",
+                fuel.NeededAfterLanding, "");
         yield return Step("discretionary fuel", "the extra beyond the requirement that the fuel plan asks for", fuel.Discretionary, "",
             new WorkingInput("extra", fuel.Discretionary.Value, "lb", plan.Leg.Origin.Cell(nameof(plan.Leg.FuelPlan))));
         yield return Step("fuel aboard", "before + uplift", fuel.Aboard, "",
             new WorkingInput("before", fuel.Before.Value, "lb", plan.Leg.FuelAboard is null ? "" : plan.Leg.Origin.Cell(nameof(plan.Leg.FuelAboard))),
             new WorkingInput("uplift", fuel.Uplift.Value, "lb", plan.Leg.Origin.Cell(nameof(plan.Leg.FuelPlan))));
-        yield return Step("fuel at takeoff", "aboard − taxi", fuel.Takeoff, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("taxi", fuel.Taxi.Value, "lb"));
-        yield return Step("fuel on landing", "takeoff − trip", fuel.Landing, "", new WorkingInput("takeoff", fuel.Takeoff.Value, "lb"), new WorkingInput("trip", fuel.Trip.Value, "lb"));
+        yield return Step("fuel at takeoff", "aboard − taxi", fuel.Takeoff, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"),
+            new WorkingInput("taxi", fuel.Taxi.Value, "lb"));
+        yield return Step("fuel on landing", "takeoff − trip", fuel.Landing, "", new WorkingInput("takeoff", fuel.Takeoff.Value, "lb"),
+            new WorkingInput("trip", fuel.Trip.Value, "lb"));
         var left = fuel.Landing;
-        foreach (var (name, amount) in new[] { ("contingency", fuel.Contingency), ("alternate", fuel.Alternate), ("final reserve", fuel.FinalReserve), ("additional", fuel.Additional) })
+        foreach (var (name, amount) in new[] { ("contingency", fuel.Contingency), ("alternate", fuel.Alternate), ("final reserve", fuel.FinalReserve),
+            ("additional", fuel.Additional) })
         {
-            yield return Step($"fuel left after {name}", "left before − " + name, left - amount, "", new WorkingInput("left before", left.Value, "lb"), new WorkingInput(name, amount.Value, "lb"));
+            yield return Step($"fuel left after {name}", "left before − " + name, left - amount, "", new WorkingInput("left before", left.Value, "lb"),
+                new WorkingInput(name, amount.Value, "lb"));
             left -= amount;
         }
 
         if (plan.Profile.CruiseFlow.Value > 0)
         {
             var flow = plan.Profile.CruiseFlow;
-            var endurance = Step("endurance", "fuel at takeoff ÷ cruise flow", fuel.Takeoff, "", new WorkingInput("fuel at takeoff", fuel.Takeoff.Value, "lb"), new WorkingInput("cruise flow", flow.Value, "lb/h"));
+            var endurance = Step("endurance", "fuel at takeoff ÷ cruise flow", fuel.Takeoff, "", new WorkingInput("fuel at takeoff", fuel.Takeoff.Value, "lb"),
+                new WorkingInput("cruise flow", flow.Value, "lb/h"));
             yield return endurance with { Value = fuel.Takeoff.Value / flow.Value * 60, Unit = "min" };
         }
 
         if (plan.Type.FuelDensity is { } density)
         {
             var cell = plan.Type.Origin.Cell(nameof(AircraftType.FuelDensity));
-            var volume = Step("uplift, volume", "uplift ÷ density", fuel.Uplift, "", new WorkingInput("uplift", fuel.Uplift.Value, "lb"), new WorkingInput("density", density, "lb/USG", cell));
+            var volume = Step("uplift, volume", "uplift ÷ density", fuel.Uplift, "", new WorkingInput("uplift", fuel.Uplift.Value, "lb"),
+                new WorkingInput("density", density, "lb/USG", cell));
             yield return volume with { Value = fuel.Uplift.Value / density, Unit = "USG" };
         }
 
-        yield return Step("fuel margin", "aboard − required", fuel.Margin, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"), new WorkingInput("required", fuel.Required.Value, "lb"));
+        yield return Step("fuel margin", "aboard − required", fuel.Margin, "", new WorkingInput("aboard", fuel.Aboard.Value, "lb"),
+            new WorkingInput("required", fuel.Required.Value, "lb"));
     }
 
     private static WorkingStep Taxi(LegPlan.Planned plan)
@@ -92,15 +102,18 @@ internal static class FuelWorking
         if (plan.Planning.Fuel.FinalReserveBasis == ReserveBasis.Holding && plan.Type.Tables.Holding is { } holding)
         {
             var farthest = plan.Alternates.FirstOrDefault(alternate => alternate.IsFarthest);
-            return Flow("holding flow", "Holding table at the altitude and the weight on arrival at the farthest alternate, else at the destination × (1 + burn bias)", holding.Name,
+            return Flow("holding flow",
+                "Holding table at the altitude and the weight on arrival at the farthest alternate, else at the destination × (1 + burn bias)", holding.Name,
                 new WorkingInput("weight", (plan.Load.Landing.Weight - (farthest?.Fuel ?? Pounds.Zero)).Value, "lb"), table, bias);
         }
 
         // The flow of the last step of the cruise, at the weight at its end.
         var last = profile.Slices.Last(slice => slice.Phase == FlightPhase.Cruise);
-        return Flow("cruise flow", "Cruise table at the last level, the weight at the end of the cruise and the deviation of its last step × (1 + burn bias)", plan.Type.Tables.Cruise.GetValueOrDefault(profile.Setting)?.Name ?? "",
+        return Flow("cruise flow", "Cruise table at the last level, the weight at the end of the cruise and the deviation of its last step × (1 + burn bias)",
+            plan.Type.Tables.Cruise.GetValueOrDefault(profile.Setting)?.Name ?? "",
             new WorkingInput("level", last.EndFt, "ft"),
-            new WorkingInput("weight", (profile.TakeoffWeight.Value - profile.Slices.TakeWhile(slice => slice.Phase is FlightPhase.Climb or FlightPhase.Cruise).Sum(slice => slice.BurnLb)), "lb"),
+            new WorkingInput("weight", (profile.TakeoffWeight.Value - profile.Slices.TakeWhile(slice => slice.Phase is FlightPhase.Climb or FlightPhase.Cruise)
+                .Sum(slice => slice.BurnLb)), "lb"),
             new WorkingInput("temperature", last.Air.Temperature.Value, "°C"),
             new WorkingInput("deviation from the standard temperature", StandardAtmosphere.DeviationK(last.Air.Temperature, new Feet(last.EndFt)), "°C"),
             table,
@@ -117,7 +130,8 @@ internal static class FuelWorking
         var biasFactor = 1 + plan.Aircraft.BurnBias;
         foreach (var alternate in plan.Alternates)
         {
-            yield return Step($"fuel to {alternate.Airport}", "missed approach (the approach allowance once more) × burn bias + climb + cruise + descent + approach", alternate.Fuel, "",
+            yield return Step($"fuel to {alternate.Airport}",
+                "missed approach (the approach allowance once more) × burn bias + climb + cruise + descent + approach", alternate.Fuel, "",
                 new WorkingInput("missed approach", approach.Value, "lb", plan.Type.Origin.Cell(nameof(AircraftType.ApproachFuel))),
                 new WorkingInput("burn bias", biasFactor, "", plan.Aircraft.Origin.Cell(nameof(Aircraft.BurnBias))),
                 new WorkingInput("flight", (alternate.Fuel - approach * biasFactor).Value, "lb"),
@@ -135,7 +149,8 @@ internal static class FuelWorking
         foreach (var point in plan.Fuel.CriticalPoints)
         {
             var failure = point.Failure == CriticalFailure.CabinPressure ? "loss of cabin pressure" : "engine failure";
-            yield return Step($"additional for {failure}", $"descent + level flight to {point.Airport} + descent and approach + 15 min holding − what the other items leave there", point.Shortfall, "",
+            yield return Step($"additional for {failure}",
+                $"descent + level flight to {point.Airport} + descent and approach + 15 min holding − what the other items leave there", point.Shortfall, "",
                 new WorkingInput("point after departure", point.Distance.Value, "NM"),
                 new WorkingInput("time since takeoff", point.Elapsed.TotalMinutes, "min"),
                 new WorkingInput("latitude", point.Position.LatitudeDeg, "deg N"),
@@ -153,7 +168,8 @@ internal static class FuelWorking
         }
 
         yield return Step("additional", "the greatest of the shortfalls, not below zero", plan.Fuel.Additional, "",
-            [.. plan.Fuel.CriticalPoints.Select(point => new WorkingInput(point.Failure == CriticalFailure.CabinPressure ? "loss of cabin pressure" : "engine failure", point.Shortfall.Value, "lb"))]);
+            [.. plan.Fuel.CriticalPoints.Select(point =>
+                new WorkingInput(point.Failure == CriticalFailure.CabinPressure ? "loss of cabin pressure" : "engine failure", point.Shortfall.Value, "lb"))]);
     }
 
     private static IEnumerable<WorkingInput> Phases(LegPlan.Planned plan) =>

@@ -35,15 +35,18 @@ internal static class LegPlanner
         if (new FuelSolver(context, setup, source, near).Solve() is not FuelOutcome.Solved { Profile: var profile, Ladder: var ladder }) return null;
         var landing = setup.Takeoff + profile.Time;
         var load = Loading.WithFuel(setup.Load, ladder.Aboard, ladder.Taxi, ladder.Trip);
-        var departure = RunwayPlanner.Takeoff(Request(context, setup, setup.From, setup.Leg.DepartureRunway, load.Takeoff.Weight, setup.Takeoff, Earth.Sun.IsNight(setup.Takeoff, setup.From.Position)));
-        var arrival = RunwayPlanner.Landing(Request(context, setup, setup.To, setup.Leg.ArrivalRunway, load.Landing.Weight, landing, Earth.Sun.IsNight(landing, setup.To.Position)));
+        var departure = RunwayPlanner.Takeoff(Request(context, setup, setup.From, setup.Leg.DepartureRunway, load.Takeoff.Weight, setup.Takeoff,
+            Earth.Sun.IsNight(setup.Takeoff, setup.From.Position)));
+        var arrival = RunwayPlanner.Landing(
+            Request(context, setup, setup.To, setup.Leg.ArrivalRunway, load.Landing.Weight, landing, Earth.Sun.IsNight(landing, setup.To.Position)));
         var most = LoadLimits.MostFuel(setup.Type, load.ZeroFuel.Weight, ladder.Taxi, ladder.Trip, WeightLimit(departure), WeightLimit(arrival));
         return new LegTrial(ladder, most.Most, load.Tests.All(test => test.IsInside));
     }
 
     /// <summary>What decides how heavy the leg is and can be changed for it: the fuel plan and the load.</summary>
     private static ImmutableArray<string> WeightCells(LegSetup setup) =>
-        [.. setup.Load.Items.Select(item => item.Cell).Prepend(setup.Leg.Origin.Cell(nameof(Leg.FuelPlan))).Where(cell => cell.Length > 0).Distinct(StringComparer.Ordinal)];
+        [.. setup.Load.Items.Select(item => item.Cell).Prepend(setup.Leg.Origin.Cell(nameof(Leg.FuelPlan))).Where(cell => cell.Length > 0)
+            .Distinct(StringComparer.Ordinal)];
 
     private static LegPlan.Planned Complete(PlanningContext context, LegSetup setup, FuelOutcome.Solved solved)
     {
@@ -58,14 +61,19 @@ internal static class LegPlanner
             landing,
             landing + setup.TaxiIn);
         var daylight = DaylightAlong.Of(setup.From, setup.To, setup.Route, profile, times);
-        var load = Loading.WithFuel(setup.Load, ladder.Aboard, ladder.Taxi, ladder.Trip) with { Spread = LoadReseating.Of(setup.Load, ladder.Aboard, ladder.Taxi, ladder.Trip) };
+        var load = Loading.WithFuel(setup.Load, ladder.Aboard, ladder.Taxi,
+            ladder.Trip) with
+        { Spread = LoadReseating.Of(setup.Load, ladder.Aboard, ladder.Taxi, ladder.Trip) };
 
-        var departure = RunwayPlanner.Takeoff(Request(context, setup, setup.From, setup.Leg.DepartureRunway, load.Takeoff.Weight, setup.Takeoff, daylight.IsNightTakeoff));
+        var departure = RunwayPlanner.Takeoff(
+            Request(context, setup, setup.From, setup.Leg.DepartureRunway, load.Takeoff.Weight, setup.Takeoff, daylight.IsNightTakeoff));
         var arrival = RunwayPlanner.Landing(Request(context, setup, setup.To, setup.Leg.ArrivalRunway, load.Landing.Weight, landing, daylight.IsNightLanding));
         var most = LoadLimits.MostFuel(setup.Type, load.ZeroFuel.Weight, ladder.Taxi, ladder.Trip, WeightLimit(departure), WeightLimit(arrival));
-        var spare = LoadLimits.PayloadSpare(setup.Type, load.ZeroFuel.Weight, ladder.Aboard, ladder.Taxi, ladder.Trip, WeightLimit(departure), WeightLimit(arrival));
+        var spare = LoadLimits.PayloadSpare(
+            setup.Type, load.ZeroFuel.Weight, ladder.Aboard, ladder.Taxi, ladder.Trip, WeightLimit(departure), WeightLimit(arrival));
         // A runway that bears no weight of its table leaves nothing to add, however little is aboard.
-        if (spare.Spare is { } over && (WeightLimit(departure) == Pounds.Zero || WeightLimit(arrival) == Pounds.Zero)) spare = spare with { Spare = Pounds.Max(over, -load.Payload) };
+        if (spare.Spare is { } over && (WeightLimit(departure) == Pounds.Zero || WeightLimit(arrival) == Pounds.Zero))
+            spare = spare with { Spare = Pounds.Max(over, -load.Payload) };
         ladder = ladder with { Most = most.Most ?? ladder.Aboard, MostBoundBy = most.BoundBy };
 
         return new LegPlan.Planned

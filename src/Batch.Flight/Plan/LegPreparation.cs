@@ -23,7 +23,8 @@ internal static class LegPreparation
         if (!week.Fleet.TryGetValue(leg.Aircraft, out var aircraft))
             return Missing(leg, nameof(Leg.Aircraft), $"{leg.Aircraft} is not in Aircraft.", NearWords.Nearest(leg.Aircraft, week.Fleet.Keys));
         if (!week.Types.TryGetValue(aircraft.Type, out var type))
-            return Missing(leg, nameof(Leg.Aircraft), $"The type {aircraft.Type} of {aircraft.Registration} is not in Types.", NearWords.Nearest(aircraft.Type, week.Types.Keys));
+            return Missing(leg, nameof(Leg.Aircraft), $"The type {aircraft.Type} of {aircraft.Registration} is not in Types.",
+                NearWords.Nearest(aircraft.Type, week.Types.Keys));
         if (!week.Airports.TryGetValue(leg.From, out var from))
             return Missing(leg, nameof(Leg.From), $"{leg.From} is not in Airports.", NearWords.Nearest(leg.From, week.Airports.Keys));
         if (!week.Airports.TryGetValue(leg.To, out var to))

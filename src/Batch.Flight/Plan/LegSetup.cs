@@ -55,7 +55,10 @@ internal sealed record LegSetup
     /// <summary>Lower of the type's and the aircraft's ceiling [ft]; null where neither is known.</summary>
     public Feet? Ceiling { get; init; }
 
-    /// <summary>Above this altitude there would have to be oxygen, and none is aboard [ft]; null where it does not matter. An automatic level stays below it where it can.</summary>
+    /// <summary>
+    /// Above this altitude there would have to be oxygen, and none is aboard [ft]; null where it does not matter. An automatic level stays below it where it
+    /// can.
+    /// </summary>
     public Feet? OxygenFrom { get; init; }
 
     /// <summary>The ceiling of an automatic level: that of oxygen, unless it leaves no level.</summary>

@@ -11,9 +11,9 @@ public static class LevelCandidates
     public const double LeastHeightFt = 1000;
 
     /// <summary>
-    /// The usable levels, lowest first: those of the semicircular rule for the direction that covers most of the distance, at or above every segment's minimum altitude and
-    /// at least 1,000 ft above the surface, at or below the ceiling, and within the altitudes of the type's climb, cruise and descent tables. Visual flights may also use
-    /// every 500 ft up to 3,000 ft above the surface. Empty where nothing is left or a table is missing.
+    /// The usable levels, lowest first: those of the semicircular rule for the direction that covers most of the distance, at or above every segment's minimum
+    /// altitude and at least 1,000 ft above the surface, at or below the ceiling, and within the altitudes of the type's climb, cruise and descent tables.
+    /// Visual flights may also use every 500 ft up to 3,000 ft above the surface. Empty where nothing is left or a table is missing.
     /// </summary>
     /// <param name="route">Route.</param>
     /// <param name="rules">Flight rules.</param>

@@ -3,8 +3,8 @@ using Batch.Flight.Air;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// What a route would burn at a level, by a few readings of the tables and the air at three places instead of a flight: only to tell which levels are worth flying when
-/// the thriftiest is sought.
+/// What a route would burn at a level, by a few readings of the tables and the air at three places instead of a flight: only to tell which levels are worth
+/// flying when the thriftiest is sought.
 /// </summary>
 internal static class LevelEstimate
 {
@@ -39,7 +39,8 @@ internal static class LevelEstimate
             var segment = SegmentAt(track, alongNm);
             var at = track.At(segment, alongNm);
             var air = track.Air(at, level.Value, hours);
-            if (!cruise.Read([weightLb - burnLb, StandardAtmosphere.DeviationK(air.Temperature, level), level.Value], low[..2]).IsInside || !(low[0] > 0)) return null;
+            if (!cruise.Read([weightLb - burnLb, StandardAtmosphere.DeviationK(air.Temperature, level), level.Value], low[..2]).IsInside || !(low[0] > 0))
+                return null;
             var solution = WindTriangle.Solve(TrueDegrees.Of(at.AzimuthDeg), new Knots(low[0]), air.WindFrom, air.WindSpeed);
             if (!solution.IsFlyable) return null;
             var third = cruiseNm / Shares.Length / solution.GroundSpeed.Value;

@@ -6,7 +6,8 @@ namespace Batch.Flight.Plan;
 public static class LevelFinder
 {
     /// <summary>
-    /// Flies every candidate. Those that can be flown come first, by fuel, then by time, then the higher first; after them the others, highest first, with their reasons.
+    /// Flies every candidate. Those that can be flown come first, by fuel, then by time, then the higher first; after them the others, highest first, with
+    /// their reasons.
     /// </summary>
     /// <param name="request">What to fly; its level is not looked at.</param>
     /// <param name="candidates">Levels [ft], see <see cref="LevelCandidates"/>.</param>
@@ -20,7 +21,8 @@ public static class LevelFinder
     }
 
     /// <summary>
-    /// The first of <see cref="Rank"/> with less flying: from the lowest up, and no higher once two levels running were too high for the route, because climb and descent only grow.
+    /// The first of <see cref="Rank"/> with less flying: from the lowest up, and no higher once two levels running were too high for the route, because climb
+    /// and descent only grow.
     /// </summary>
     /// <param name="request">What to fly; its level is not looked at.</param>
     /// <param name="candidates">Levels [ft], rising; at least one.</param>
@@ -43,8 +45,8 @@ public static class LevelFinder
     }
 
     /// <summary>
-    /// The best of the candidates round one that was best at nearly the same weight: from it the neighbours are flown, upward and downward, as long as each is better than
-    /// the one before.
+    /// The best of the candidates round one that was best at nearly the same weight: from it the neighbours are flown, upward and downward, as long as each is
+    /// better than the one before.
     /// </summary>
     /// <param name="request">What to fly; its level is not looked at.</param>
     /// <param name="candidates">Levels [ft], rising.</param>
@@ -71,15 +73,16 @@ public static class LevelFinder
     }
 
     /// <summary>
-    /// Flies a route at the requested level or, where the route is too short for it, at the highest lower level that leaves two minutes of cruise: whole thousands of feet,
-    /// for visual flights every 500 ft, at least one step above the higher airport. Found by halving, so that some six levels are flown; a level that cannot be flown
-    /// counts as too high as long as the lowest one can.
+    /// Flies a route at the requested level or, where the route is too short for it, at the highest lower level that leaves two minutes of cruise: whole
+    /// thousands of feet, for visual flights every 500 ft, at least one step above the higher airport. Found by halving, so that some six levels are flown; a
+    /// level that cannot be flown counts as too high as long as the lowest one can.
     /// </summary>
     /// <param name="request">What to fly.</param>
     /// <param name="rules">Flight rules.</param>
     /// <param name="note">One sentence where the level was lowered; empty where it was not.</param>
     /// <param name="known">The level that was highest at nearly the same weight, which is tried first; null for none.</param>
-    /// <returns>The profile, whose own level tells what was flown; too short where even the lowest level is; not flyable as the requested or the lowest level is.</returns>
+    /// <returns>The profile, whose own level tells what was flown; too short where even the
+    /// lowest level is; not flyable as the requested or the lowest level is.</returns>
     public static ProfileResult FlyHighest(ProfileRequest request, FlightRules rules, out string note, Feet? known = null)
     {
         note = "";
@@ -88,7 +91,8 @@ public static class LevelFinder
 
         var stepFt = rules == FlightRules.Vfr ? 500.0 : 1000.0;
         var lowestFt = (Math.Floor(Feet.Max(request.StartElevation, request.EndElevation).Value / stepFt) + 1) * stepFt;
-        if (request.Type.Tables.Cruise.TryGetValue(request.Setting, out var cruise)) lowestFt = Math.Max(lowestFt, Math.Ceiling(cruise.Lowest(2) / stepFt) * stepFt);
+        if (request.Type.Tables.Cruise.TryGetValue(request.Setting, out var cruise))
+            lowestFt = Math.Max(lowestFt, Math.Ceiling(cruise.Lowest(2) / stepFt) * stepFt);
         // The first known to be too high, in steps above the lowest.
         var tooHigh = (int)Math.Ceiling((request.Level.Value - lowestFt) / stepFt);
         if (tooHigh <= 0) return result;

@@ -1,8 +1,8 @@
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// The flight of a leg at its level: the level the dispatcher wrote, lowered where the leg is too short for it; or, for <c>auto</c>, the usable level that burns
-/// least.
+/// The flight of a leg at its level: the level the dispatcher wrote, lowered where the leg is too short for it; or, for <c>auto</c>, the usable level that
+/// burns least.
 /// </summary>
 /// <param name="context">The week's context.</param>
 /// <param name="setup">The leg.</param>
@@ -14,7 +14,8 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup, Feet?
     private string _note = "";
     private readonly Feet? _ceiling = setup.AutomaticCeiling(setup.Route, Feet.Max(setup.From.Elevation, setup.To.Elevation));
 
-    private string Oxygen => _ceiling is { } ceiling && _ceiling != setup.Ceiling ? $", those above {ProfileTrack.Altitude(ceiling.Value)} left out since no oxygen is aboard" : "";
+    private string Oxygen =>
+        _ceiling is { } ceiling && _ceiling != setup.Ceiling ? $", those above {ProfileTrack.Altitude(ceiling.Value)} left out since no oxygen is aboard" : "";
 
     /// <summary>What was decided about the level, as sentences.</summary>
     public IEnumerable<string> Notes => _note.Length > 0 ? [_note] : [];
@@ -26,14 +27,17 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup, Feet?
     public ProfileResult Fly(Pounds takeoffWeight, LevelChoice choice, bool mayUseTableEdge)
     {
         // The level of the same leg with other fuel may be too high with this one: then it is looked for at once.
-        if (_level is { } kept && choice != LevelChoice.Flown && ProfileFlyer.Fly(Request(kept, takeoffWeight, mayUseTableEdge)) is var flown && (flown is ProfileResult.Flown || choice == LevelChoice.Kept)) return flown;
+        if (_level is { } kept && choice != LevelChoice.Flown && ProfileFlyer.Fly(
+            Request(kept, takeoffWeight, mayUseTableEdge)) is var flown && (flown is ProfileResult.Flown || choice == LevelChoice.Kept)) return flown;
         var result = setup.Level is { } level
             ? LevelFinder.FlyHighest(Request(level, takeoffWeight, mayUseTableEdge), setup.Rules, out _note, _level)
             : CheapestLevel.Fly(Request(Feet.Zero, takeoffWeight, mayUseTableEdge), setup.Rules, _ceiling, _isEstimate ? null : _level, choice, out _note);
         if (result is not ProfileResult.Flown { Profile: var profile }) return result;
         _level = profile.Level;
         _isEstimate = choice == LevelChoice.Estimated;
-        if (setup.Level is null) _note = _note.Length > 0 ? $"Level auto: {_note}" : $"Level auto: {ProfileTrack.Altitude(profile.Level.Value)} burns least of the usable levels{Oxygen}.";
+        if (setup.Level is null) _note = _note.Length > 0
+            ? $"Level auto: {_note}"
+            : $"Level auto: {ProfileTrack.Altitude(profile.Level.Value)} burns least of the usable levels{Oxygen}.";
         return result;
     }
 

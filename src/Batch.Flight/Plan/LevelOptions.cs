@@ -3,7 +3,10 @@ using Batch.Flight.Route;
 
 namespace Batch.Flight.Plan;
 
-/// <summary>The same leg with the same fuel aboard at the neighbouring usable levels, at one far below, and on the backup route: what the crew reads off when cleared otherwise than planned.</summary>
+/// <summary>
+/// The same leg with the same fuel aboard at the neighbouring usable levels, at one far below, and on the backup route: what the crew reads off when cleared
+/// otherwise than planned.
+/// </summary>
 internal static class LevelOptions
 {
     private const int LevelsEachWay = 2;
@@ -15,7 +18,8 @@ internal static class LevelOptions
     /// <param name="ladder">The planned fuel.</param>
     public static ImmutableArray<LevelOption> Of(PlanningContext context, LegSetup setup, FlightProfile plan, FuelLadder ladder)
     {
-        var candidates = LevelCandidates.Of(setup.Route, setup.Rules, setup.Type, plan.Setting, setup.Ceiling, Feet.Max(setup.From.Elevation, setup.To.Elevation));
+        var candidates = LevelCandidates.Of(setup.Route, setup.Rules, setup.Type, plan.Setting, setup.Ceiling,
+            Feet.Max(setup.From.Elevation, setup.To.Elevation));
         var levels = candidates.Where(level => level > plan.Level).Order().Take(LevelsEachWay)
             .Concat(Below([.. candidates.Where(level => level < plan.Level).OrderDescending()]))
             .OrderDescending();
@@ -26,7 +30,8 @@ internal static class LevelOptions
             if (Fly(context, setup, setup.Route, plan, level) is { } profile) options.Add(Option(setup, profile, setup.Route, ladder, isPlan: false));
         }
 
-        if (setup.Backup is { } backup && Fly(context, setup, backup, plan, plan.Level) is { } other) options.Add(Option(setup, other, backup, ladder, isPlan: false));
+        if (setup.Backup is { } backup && Fly(context, setup, backup, plan, plan.Level) is { } other)
+            options.Add(Option(setup, other, backup, ladder, isPlan: false));
         return [.. options.OrderBy(option => option.IsBackupRoute).ThenByDescending(option => option.Level)];
     }
 

@@ -14,7 +14,8 @@ internal static class LimitWorking
         foreach (var (name, limit, weight) in new[]
                  {
                      ("zero-fuel weight", plan.Type.MaximumZeroFuel, zeroFuel), ("ramp weight", plan.Type.MaximumRamp, plan.Load.Ramp.Weight),
-                     ("takeoff weight", plan.Type.MaximumTakeoff, plan.Load.Takeoff.Weight), ("landing weight", plan.Type.MaximumLanding, plan.Load.Landing.Weight),
+                     ("takeoff weight", plan.Type.MaximumTakeoff, plan.Load.Takeoff.Weight),
+                     ("landing weight", plan.Type.MaximumLanding, plan.Load.Landing.Weight),
                  })
         {
             if (limit is not { } most) continue;
@@ -33,7 +34,9 @@ internal static class LimitWorking
         {
             Part = "limit",
             Name = "most fuel",
-            Formula = plan.Fuel.MostBoundBy.Length > 0 ? $"the least that a limit leaves for fuel, not below nothing; {plan.Fuel.MostBoundBy} binds" : "no limit is known: what is aboard",
+            Formula = plan.Fuel.MostBoundBy.Length > 0
+                ? $"the least that a limit leaves for fuel, not below nothing; {plan.Fuel.MostBoundBy} binds"
+                : "no limit is known: what is aboard",
             Value = plan.Fuel.Most.Value,
             Unit = "lb",
             Inputs = [.. Inputs(plan, LoadLimits.FuelLimits(plan.Type, zeroFuel, taxi, trip, departure, arrival))],
@@ -51,7 +54,8 @@ internal static class LimitWorking
     }
 
     private static IEnumerable<WorkingInput> Inputs(LegPlan.Planned plan, IEnumerable<(Pounds? Value, string Name)> limits) =>
-        limits.Where(limit => limit.Value is not null).Select(limit => new WorkingInput("left by " + limit.Name, (limit.Value ?? Pounds.Zero).Value, "lb", Cell(plan, limit.Name)));
+        limits.Where(limit => limit.Value is not null)
+            .Select(limit => new WorkingInput("left by " + limit.Name, (limit.Value ?? Pounds.Zero).Value, "lb", Cell(plan, limit.Name)));
 
     private static string Cell(LegPlan.Planned plan, string limit) => limit switch
     {

@@ -44,7 +44,9 @@ internal sealed class LoadAssumptions(string source)
         {
             var words = entry.Count == 1 ? entry.One : entry.Many;
             var number = entry.Count.ToString(CultureInfo.InvariantCulture);
-            return PlainSentence.Of((words.Contains('#', StringComparison.Ordinal) ? words.Replace("#", number, StringComparison.Ordinal) : number + " " + words) + entry.Ending);
+            return PlainSentence.Of((words.Contains('#', StringComparison.Ordinal)
+                ? words.Replace("#", number, StringComparison.Ordinal)
+                : number + " " + words) + entry.Ending);
         }),
         .. _sentences.Select(PlainSentence.Of),
     ];

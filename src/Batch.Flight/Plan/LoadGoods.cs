@@ -23,8 +23,9 @@ internal sealed class LoadGoods
     }
 
     /// <summary>
-    /// Stows cargo that names its station, then bags, then the other cargo. Bags go into the first baggage station in fill order that takes those of one passenger together,
-    /// else are parted over the stations; a piece of cargo is not parted. A named station is taken at the dispatcher's word, its maximum being a matter of the checks.
+    /// Stows cargo that names its station, then bags, then the other cargo. Bags go into the first baggage station in fill order that takes those of one
+    /// passenger together, else are parted over the stations; a piece of cargo is not parted. A named station is taken at the dispatcher's word, its maximum
+    /// being a matter of the checks.
     /// </summary>
     /// <param name="request">The request.</param>
     /// <param name="stations">The stations, filled further.</param>

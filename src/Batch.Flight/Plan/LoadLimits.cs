@@ -36,8 +36,11 @@ public static class LoadLimits
         return new PayloadLimit(spare, boundBy);
     }
 
-    /// <summary>What each limit leaves for fuel, in the order in which they are looked at; null where a limit is not known. Parameters as of <see cref="MostFuel"/>.</summary>
-    internal static (Pounds? Value, string Name)[] FuelLimits(AircraftType type, Pounds zeroFuel, Pounds taxi, Pounds trip, Pounds? departureRunway, Pounds? arrivalRunway) =>
+    /// <summary>
+    /// What each limit leaves for fuel, in the order in which they are looked at; null where a limit is not known. Parameters as of <see cref="MostFuel"/>.
+    /// </summary>
+    internal static (Pounds? Value, string Name)[] FuelLimits(AircraftType type, Pounds zeroFuel, Pounds taxi, Pounds trip, Pounds? departureRunway,
+        Pounds? arrivalRunway) =>
     [
         (type.UsableFuel, "tank"),
         (type.MaximumRamp - zeroFuel, "ramp weight"),

@@ -33,7 +33,10 @@ internal sealed class LoadPersons
         public int Station { get; set; } = LoadStations.None;
     }
 
-    /// <summary>Seats everybody: pilots in the pilot seats, passengers in the seats they named, then pilots without a pilot seat and the other passengers by fill order, infants on laps.</summary>
+    /// <summary>
+    /// Seats everybody: pilots in the pilot seats, passengers in the seats they named, then pilots without a pilot seat and the other passengers by fill order,
+    /// infants on laps.
+    /// </summary>
     /// <param name="request">The request.</param>
     /// <param name="stations">The stations, filled further.</param>
     /// <param name="assumptions">The assumptions, added to.</param>
@@ -69,12 +72,14 @@ internal sealed class LoadPersons
             _pilots.Add(new Person
             {
                 Station = seat,
-                Item = Item(pilots[i]?.Name ?? (i == 0 ? "captain" : "second pilot"), LoadItemKind.Pilot, "", weight, isAssumed, pilots[i]?.Origin ?? Origin.None, nameof(CrewMember.Weight)),
+                Item = Item(pilots[i]?.Name ?? (i == 0 ? "captain" : "second pilot"), LoadItemKind.Pilot, "", weight, isAssumed,
+                    pilots[i]?.Origin ?? Origin.None, nameof(CrewMember.Weight)),
             });
         }
 
         if (_request.Aircraft.PilotsIncluded > pilots.Length)
-            _assumptions.Say($"the empty weight of {_request.Aircraft.Registration} counts one pilot more than is aboard: the weights are those with that pilot");
+            _assumptions.Say(
+                $"the empty weight of {_request.Aircraft.Registration} counts one pilot more than is aboard: the weights are those with that pilot");
         return pilots.Length;
     }
 
@@ -102,7 +107,9 @@ internal sealed class LoadPersons
         {
             Named = named,
             IsOnLap = category == PersonCategory.Infant && named == LoadStations.None,
-            Item = Item(line.Name, LoadItemKind.Passenger, label, line.Weight ?? standard, line.Weight is null, line.Origin, nameof(ManifestLine.Weight)) with { Basis = line.Weight is null ? "" : line.WeightBasis },
+            Item = Item(line.Name, LoadItemKind.Passenger, label, line.Weight ?? standard, line.Weight is null, line.Origin,
+                nameof(ManifestLine.Weight)) with
+            { Basis = line.Weight is null ? "" : line.WeightBasis },
         };
     }
 
@@ -139,7 +146,8 @@ internal sealed class LoadPersons
             if (!_passengers[i].IsOnLap) continue;
             var adult = _passengers.Take(i).LastOrDefault(person => !person.IsOnLap && person.Station != LoadStations.None);
             var order = _stations.Order(StationKind.Seat);
-            var station = adult?.Station ?? order.Concat(_stations.Order(StationKind.Crew)).FirstOrDefault(_stations.IsFilled, order.Count > 0 ? order[0] : LoadStations.None);
+            var station = adult?.Station
+                ?? order.Concat(_stations.Order(StationKind.Crew)).FirstOrDefault(_stations.IsFilled, order.Count > 0 ? order[0] : LoadStations.None);
             _passengers[i].Station = station;
             if (station != LoadStations.None) _stations.Put(station, _passengers[i].Item.Weight.Value, takesSeat: false);
         }

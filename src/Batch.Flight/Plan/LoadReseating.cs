@@ -55,7 +55,8 @@ internal static class LoadReseating
         }
     }
 
-    // Arms of the seats that passengers may take, foremost first: those of the seat rows less the ones that pilots have, and the pilots' seats in which passengers were put.
+    // Arms of the seats that passengers may take, foremost first: those of the seat rows less the ones that pilots have, and the pilots' seats in which
+    // passengers were put.
     private static List<double> Seats(LoadPlan load)
     {
         var arms = new List<double>();

@@ -20,7 +20,9 @@ public sealed record LoadSheet
     /// <summary>Passengers aboard, infants included.</summary>
     public required int Passengers { get; init; }
 
-    /// <summary>Persons counted as occupants in the weight computation: passengers and every pilot beyond those counted in the empty weight. What the loading card says.</summary>
+    /// <summary>
+    /// Persons counted as occupants in the weight computation: passengers and every pilot beyond those counted in the empty weight. What the loading card says.
+    /// </summary>
     public required int Occupants { get; init; }
 
     /// <summary>Weight of those occupants.</summary>
@@ -59,7 +61,9 @@ public sealed record LoadSheet
     /// <summary>Whether moments are known (empty weight, every station used, fuel).</summary>
     public required bool HasMoments { get; init; }
 
-    /// <summary>How far the centre of gravity may lie elsewhere if passengers choose other seats; null where it is not computed or nobody can sit elsewhere.</summary>
+    /// <summary>
+    /// How far the centre of gravity may lie elsewhere if passengers choose other seats; null where it is not computed or nobody can sit elsewhere.
+    /// </summary>
     public LoadSpread? Spread { get; init; }
 
     /// <summary>Assumptions made, as sentences; name no person.</summary>

@@ -12,6 +12,9 @@ public sealed record LoadSpread
     /// <summary>What was taken for granted, one sentence; names no person.</summary>
     public required string Assumption { get; init; }
 
-    /// <summary>Whether every seating stays within the envelopes. The centre of gravity of any other seating lies between these two, so that this holds where the envelope is one stretch of arm at each weight.</summary>
+    /// <summary>
+    /// Whether every seating stays within the envelopes. The centre of gravity of any other seating lies between these two, so that this holds where the
+    /// envelope is one stretch of arm at each weight.
+    /// </summary>
     public bool StaysInside => Forward.IsInside && Aft.IsInside;
 }

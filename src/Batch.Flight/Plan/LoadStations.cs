@@ -64,8 +64,8 @@ internal sealed class LoadStations
     }
 
     /// <summary>
-    /// The station with a free seat that comes first in the fill order and can bear a person; where all with a free seat would exceed their maximum, the first of them:
-    /// the person has a seat, and the check of the station's load tells the rest.
+    /// The station with a free seat that comes first in the fill order and can bear a person; where all with a free seat would exceed their maximum, the first
+    /// of them: the person has a seat, and the check of the station's load tells the rest.
     /// </summary>
     /// <param name="kind">Kind of the stations.</param>
     /// <param name="weightLb">Weight of the person [lb].</param>
@@ -93,7 +93,10 @@ internal sealed class LoadStations
         return None;
     }
 
-    /// <summary>The station at whose arm the moment of something without a place is taken: the last of the kind in fill order, else the last seat row, else the last station.</summary>
+    /// <summary>
+    /// The station at whose arm the moment of something without a place is taken: the last of the kind in fill order, else the last seat row, else the last
+    /// station.
+    /// </summary>
     /// <param name="kind">The kind.</param>
     /// <returns>Index of the station; <see cref="None"/> where the type has no stations.</returns>
     public int Last(StationKind kind)
@@ -102,20 +105,25 @@ internal sealed class LoadStations
         return _orders[StationKind.Seat].Length > 0 ? _orders[StationKind.Seat][^1] : _stations.Length - 1;
     }
 
-    /// <summary>The station meant by a word: its name (case and spaces ignored), or the only seat row with the number in it, such as <c>2</c>, <c>2A</c> or <c>seat 2</c>.</summary>
+    /// <summary>
+    /// The station meant by a word: its name (case and spaces ignored), or the only seat row with the number in it, such as <c>2</c>, <c>2A</c> or <c>seat
+    /// 2</c>.
+    /// </summary>
     /// <param name="asked">The word.</param>
     /// <returns>Index of the station; <see cref="None"/> where no station or more than one is meant.</returns>
     public int Named(string asked)
     {
         var word = Bare(asked);
-        var named = Enumerable.Range(0, _stations.Length).Where(i => string.Equals(Bare(_stations[i].Name), word, StringComparison.OrdinalIgnoreCase)).ToArray();
+        var named = Enumerable.Range(0, _stations.Length).Where(i => string.Equals(Bare(_stations[i].Name), word, StringComparison.OrdinalIgnoreCase))
+            .ToArray();
         if (named.Length > 0) return named.Length == 1 ? named[0] : None;
 
         foreach (var prefix in new[] { "row", "seat" })
             if (word.StartsWith(prefix, StringComparison.OrdinalIgnoreCase)) word = word[prefix.Length..];
         var digits = string.Concat(word.TakeWhile(char.IsAsciiDigit));
         var letters = word[digits.Length..];
-        if (letters.Length > 1 || !letters.All(char.IsAsciiLetter) || !int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var row)) return None;
+        if (letters.Length > 1 || !letters.All(char.IsAsciiLetter) || !int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var row))
+            return None;
         var rows = Enumerable.Range(0, _stations.Length).Where(i => _stations[i].Kind == StationKind.Seat && NumberIn(_stations[i].Name) == row).ToArray();
         return rows.Length == 1 ? rows[0] : None;
     }

@@ -3,8 +3,8 @@ using Batch.Flight.Fleet;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// Weight and balance of a leg. Sums of weights and of moments (weight times arm), as in FAA-H-8083-1B, chapter 2 and AC 43.13-1B, chapter 10; the fuel moment is
-/// interpolated linearly in the type's curve, from nothing at no fuel.
+/// Weight and balance of a leg. Sums of weights and of moments (weight times arm), as in FAA-H-8083-1B, chapter 2 and AC 43.13-1B, chapter 10; the fuel moment
+/// is interpolated linearly in the type's curve, from nothing at no fuel.
 /// </summary>
 public static class Loading
 {
@@ -17,7 +17,10 @@ public static class Loading
         return WithFuel(load, request.Block, request.Taxi, request.Trip) with { Spread = LoadReseating.Of(load, request.Block, request.Taxi, request.Trip) };
     }
 
-    /// <summary>Puts persons, bags and cargo at their stations. A person or thing without a place keeps its weight in the sums, at the arm of the last station, and is counted.</summary>
+    /// <summary>
+    /// Puts persons, bags and cargo at their stations. A person or thing without a place keeps its weight in the sums, at the arm of the last station, and is
+    /// counted.
+    /// </summary>
     /// <param name="request">The request; its fuel is not looked at.</param>
     public static LoadPlan Place(LoadRequest request)
     {
@@ -46,7 +49,10 @@ public static class Loading
         };
     }
 
-    /// <summary>The load sheet of a placed load with fuel, without the spread of other seatings. The centre of gravity is tested at takeoff, at landing, with no fuel, and at every point on the way from takeoff to landing.</summary>
+    /// <summary>
+    /// The load sheet of a placed load with fuel, without the spread of other seatings. The centre of gravity is tested at takeoff, at landing, with no fuel,
+    /// and at every point on the way from takeoff to landing.
+    /// </summary>
     /// <param name="load">The placed load.</param>
     /// <param name="block">Fuel at off blocks [lb].</param>
     /// <param name="taxi">Fuel burned before takeoff [lb].</param>

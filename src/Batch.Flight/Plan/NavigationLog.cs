@@ -8,10 +8,11 @@ namespace Batch.Flight.Plan;
 public static class NavigationLog
 {
     /// <summary>
-    /// One line for the departure, every route point, every top of climb, the top of descent and the destination. Course, variation and heading are those at the start of
-    /// the stretch; wind (by components), temperature and airspeed are means by time over it, the ground speed is its length by its time; the heading holds that wind.
-    /// A route that asks for higher levels has a top of climb for each; where one lies on a route point its line follows that point's, with a stretch of no length.
-    /// The last stretch holds the time and fuel of the approach allowance too, which is not in its speeds. Distances, times and burns add up to the profile's.
+    /// One line for the departure, every route point, every top of climb, the top of descent and the destination. Course, variation and heading are those at
+    /// the start of the stretch; wind (by components), temperature and airspeed are means by time over it, the ground speed is its length by its time; the
+    /// heading holds that wind. A route that asks for higher levels has a top of climb for each; where one lies on a route point its line follows that point's,
+    /// with a stretch of no length. The last stretch holds the time and fuel of the approach allowance too, which is not in its speeds. Distances, times and
+    /// burns add up to the profile's.
     /// </summary>
     /// <param name="profile">The profile.</param>
     /// <param name="route">The route it was flown on.</param>

@@ -11,7 +11,8 @@ internal static class OptionWorking
     {
         foreach (var option in plan.Options)
         {
-            var name = string.Create(CultureInfo.InvariantCulture, $"option {option.Level.Value:0} ft{(option.IsBackupRoute ? " on the backup route" : "")}{(option.IsPlan ? ", the plan" : "")}");
+            var name = string.Create(CultureInfo.InvariantCulture,
+                $"option {option.Level.Value:0} ft{(option.IsBackupRoute ? " on the backup route" : "")}{(option.IsPlan ? ", the plan" : "")}");
             yield return Step($"{name}, trip fuel", "climb + cruise + descent + approach, flown at this level with the planned fuel", option.Trip.Value, "lb",
                 new WorkingInput("level", option.Level.Value, "ft"),
                 new WorkingInput("takeoff weight", plan.Profile.TakeoffWeight.Value, "lb"),
@@ -20,7 +21,8 @@ internal static class OptionWorking
             yield return Step($"{name}, fuel on landing", "fuel at takeoff − trip fuel", option.Landing.Value, "lb",
                 new WorkingInput("fuel at takeoff", plan.Fuel.Takeoff.Value, "lb"), new WorkingInput("trip fuel", option.Trip.Value, "lb"));
             yield return Step($"{name}, margin", "fuel on landing − fuel required on landing", option.Margin.Value, "lb",
-                new WorkingInput("fuel on landing", option.Landing.Value, "lb"), new WorkingInput("fuel required on landing", plan.Fuel.RequiredOnLanding.Value, "lb"));
+                new WorkingInput("fuel on landing", option.Landing.Value, "lb"),
+                new WorkingInput("fuel required on landing", plan.Fuel.RequiredOnLanding.Value, "lb"));
         }
     }
 

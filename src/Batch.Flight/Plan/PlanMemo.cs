@@ -3,7 +3,10 @@ using Batch.Flight.Week;
 
 namespace Batch.Flight.Plan;
 
-/// <summary>What was planned once, kept by the row of the leg (the very object) and the fuel it starts from, so that a week with one cell changed plans only what that cell reaches. Safe for several threads.</summary>
+/// <summary>
+/// What was planned once, kept by the row of the leg (the very object) and the fuel it starts from, so that a week with one cell changed plans only what that
+/// cell reaches. Safe for several threads.
+/// </summary>
 internal sealed class PlanMemo
 {
     private readonly ConcurrentDictionary<Leg, SetupResult> _setups;
@@ -87,7 +90,8 @@ internal sealed class PlanMemo
     internal readonly record struct Start(Leg Leg, FuelSource Source, string Note)
     {
         /// <inheritdoc/>
-        public bool Equals(Start other) => ReferenceEquals(Leg, other.Leg) && Source == other.Source && string.Equals(Note, other.Note, StringComparison.Ordinal);
+        public bool Equals(Start other) =>
+            ReferenceEquals(Leg, other.Leg) && Source == other.Source && string.Equals(Note, other.Note, StringComparison.Ordinal);
 
         /// <inheritdoc/>
         public override int GetHashCode() => HashCode.Combine(System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(Leg), Source);

@@ -38,7 +38,9 @@ internal sealed class PlanningContext
         Manifest = like.Manifest.With(week.Manifest, manifest);
         Cargo = like.Cargo.With(week.Cargo, cargo);
         var trips = manifest.Union(cargo);
-        Memo = isReadAgain ? like.Memo.After(leg => trips.Contains(leg.Key.Trip) || HasOtherPeopleOrAircraft(leg, like.Week, week)) : like.Memo.Over(leg => trips.Contains(leg.Key.Trip));
+        Memo = isReadAgain
+            ? like.Memo.After(leg => trips.Contains(leg.Key.Trip) || HasOtherPeopleOrAircraft(leg, like.Week, week))
+            : like.Memo.Over(leg => trips.Contains(leg.Key.Trip));
     }
 
     /// <summary>The books.</summary>
@@ -78,14 +80,19 @@ internal sealed class PlanningContext
     /// <summary>The same week read again, with what was planned already taken over where nothing changed; null where too much changed for that.</summary>
     /// <param name="week">The week; what says the same as before is the same object.</param>
     public PlanningContext? After(OperatorWeek week) =>
-        week.HasGroundOf(Week) && SameKeys(week.Fleet, Week.Fleet) && SameKeys(week.Types, Week.Types) && SameKeys(week.Crew, Week.Crew) && WeekWeather.HasDaysOf(Week, week) ? new(this, week, isReadAgain: true) : null;
+        week.HasGroundOf(Week) && SameKeys(week.Fleet, Week.Fleet) && SameKeys(week.Types, Week.Types) && SameKeys(week.Crew,
+            Week.Crew) && WeekWeather.HasDaysOf(Week, week) ? new(this, week, isReadAgain: true) : null;
 
-    private static bool SameKeys<T>(ImmutableSortedDictionary<string, T> one, ImmutableSortedDictionary<string, T> other) => ReferenceEquals(one, other) || one.Keys.SequenceEqual(other.Keys, StringComparer.Ordinal);
+    private static bool SameKeys<T>(ImmutableSortedDictionary<string, T> one, ImmutableSortedDictionary<string, T> other) =>
+        ReferenceEquals(one, other) || one.Keys.SequenceEqual(other.Keys, StringComparer.Ordinal);
 
     private static bool HasOtherPeopleOrAircraft(Leg leg, OperatorWeek before, OperatorWeek week)
     {
         var aircraft = week.Fleet.GetValueOrDefault(leg.Aircraft);
-        return IsOther(before.Fleet, week.Fleet, leg.Aircraft) || IsOther(before.Types, week.Types, aircraft?.Type ?? "") || IsOther(before.Crew, week.Crew, leg.Captain) || IsOther(before.Crew, week.Crew, leg.SecondPilot);
+        return IsOther(before.Fleet, week.Fleet, leg.Aircraft)
+            || IsOther(before.Types, week.Types, aircraft?.Type ?? "")
+            || IsOther(before.Crew, week.Crew, leg.Captain)
+            || IsOther(before.Crew, week.Crew, leg.SecondPilot);
     }
 
     private static bool IsOther<T>(ImmutableSortedDictionary<string, T> before, ImmutableSortedDictionary<string, T> now, string key)

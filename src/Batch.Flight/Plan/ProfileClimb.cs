@@ -17,7 +17,9 @@ internal sealed class ProfileClimb(ProfileTrack track, PerformanceTable table, P
     /// <summary>Altitude below which the table stands still [ft]: sea level, or where it begins below that.</summary>
     public double FloorFt { get; } = Math.Min(0, table.Lowest(AltitudeAxis));
 
-    /// <summary>Climbs on from where the state is; the last segment's line goes on beyond the destination, so that a climb too long for the route has a length.</summary>
+    /// <summary>
+    /// Climbs on from where the state is; the last segment's line goes on beyond the destination, so that a climb too long for the route has a length.
+    /// </summary>
     /// <param name="state">Where it begins; moved to where it ends.</param>
     /// <param name="fromFt">Altitude at the start [ft].</param>
     /// <param name="toFt">Altitude at the end [ft].</param>

@@ -4,7 +4,9 @@ using Batch.Flight.Fleet;
 
 namespace Batch.Flight.Plan;
 
-/// <summary>Level flight along the route in steps of at most 25 NM, the weight burning off; every step has the air, weight and table values of its middle.</summary>
+/// <summary>
+/// Level flight along the route in steps of at most 25 NM, the weight burning off; every step has the air, weight and table values of its middle.
+/// </summary>
 internal sealed class ProfileCruise(ProfileTrack track, PerformanceTable table, ProfileTableEdges edges, double burnFactor)
 {
     /// <summary>Greatest length of a step [NM].</summary>
@@ -24,7 +26,8 @@ internal sealed class ProfileCruise(ProfileTrack track, PerformanceTable table, 
 
     /// <summary>Fuel flow at the weight a state has, in the air of the last step flown [lb/h].</summary>
     /// <returns>What is wrong, as a sentence; null where it is known.</returns>
-    public string? FlowAt(ProfileState state, double levelFt, out double flowLbPerHour) => Read(state.WeightLb, _lastDeviationK, levelFt, out _, out flowLbPerHour);
+    public string? FlowAt(ProfileState state, double levelFt, out double flowLbPerHour) =>
+        Read(state.WeightLb, _lastDeviationK, levelFt, out _, out flowLbPerHour);
 
     /// <summary>Flies on, level, to a distance along the route.</summary>
     /// <param name="state">Where it begins; moved to where it ends.</param>
@@ -48,7 +51,8 @@ internal sealed class ProfileCruise(ProfileTrack track, PerformanceTable table, 
             if (groundSpeedKt == 0)
             {
                 var first = track.Air(middle, levelFt, state.Hours);
-                if (Read(state.WeightLb, StandardAtmosphere.DeviationK(first.Temperature, new Feet(levelFt)), levelFt, out groundSpeedKt, out flowLbPerHour) is { } wrong)
+                if (Read(state.WeightLb, StandardAtmosphere.DeviationK(first.Temperature, new Feet(levelFt)), levelFt, out groundSpeedKt,
+                    out flowLbPerHour) is { } wrong)
                     return Stopped(wrong, state, levelFt);
             }
 

@@ -4,7 +4,9 @@ using Batch.Flight.Fleet;
 
 namespace Batch.Flight.Plan;
 
-/// <summary>The descent, flown backward from the destination by the differences of the cumulative descent table, in slices of at most 1,000 ft that end at route points.</summary>
+/// <summary>
+/// The descent, flown backward from the destination by the differences of the cumulative descent table, in slices of at most 1,000 ft that end at route points.
+/// </summary>
 internal sealed class ProfileDescent(ProfileTrack track, PerformanceTable table, ProfileTableEdges edges, double burnFactor)
 {
     /// <summary>Altitude below which the table stands still [ft]: sea level, or where it begins below that.</summary>
@@ -23,7 +25,10 @@ internal sealed class ProfileDescent(ProfileTrack track, PerformanceTable table,
         return null;
     }
 
-    /// <summary>Finds the descent that ends at the destination at a time; the first segment's line goes on before the departure, so that a descent too long for the route has a length.</summary>
+    /// <summary>
+    /// Finds the descent that ends at the destination at a time; the first segment's line goes on before the departure, so that a descent too long for the
+    /// route has a length.
+    /// </summary>
     /// <param name="fromFt">Altitude at its start [ft].</param>
     /// <param name="toFt">Altitude at its end [ft].</param>
     /// <param name="endHours">Time since takeoff at its end, for the winds [h].</param>
@@ -45,7 +50,8 @@ internal sealed class ProfileDescent(ProfileTrack track, PerformanceTable table,
             var (minutes, lb, nm) = (above[0] - below[0], above[1] - below[1], above[2] - below[2]);
             above.CopyTo(below);
             if (!(minutes > 0 && lb >= 0 && nm >= 0))
-                return Stopped(string.Create(CultureInfo.InvariantCulture, $"{table.Name} does not rise from {lowFt:#,##0} to {highFt:#,##0} ft."), segment, alongNm, highFt);
+                return Stopped(string.Create(CultureInfo.InvariantCulture, $"{table.Name} does not rise from {lowFt:#,##0} to {highFt:#,##0} ft."), segment,
+                    alongNm, highFt);
 
             // The table has no deviation or weight: within a slice every foot takes the same. What lies beyond a route point is turned along its own segment.
             var heightFt = highFt - lowFt;

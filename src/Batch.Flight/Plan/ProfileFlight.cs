@@ -64,7 +64,8 @@ internal sealed class ProfileFlight
             if (result is not ProfileResult.TooShort || _steps.Count == 0) return result;
             var (segment, levelFt) = _steps[^1];
             _steps.RemoveAt(_steps.Count - 1);
-            _notes.Add($"{ProfileTrack.Altitude(levelFt)} from {_track.Segments[segment].From.Ident} was not flown; it leaves less than two minutes of cruise.");
+            _notes.Add(
+                $"{ProfileTrack.Altitude(levelFt)} from {_track.Segments[segment].From.Ident} was not flown; it leaves less than two minutes of cruise.");
         }
     }
 
@@ -72,7 +73,8 @@ internal sealed class ProfileFlight
     private void Below(double elevationFt, double tableFt, string end, string what)
     {
         if (tableFt - elevationFt > NoticeableFt)
-            _notes.Add(FormattableString.Invariant($"The {end} lies {tableFt - elevationFt:#,##0} ft below where the {what} table begins: that part of the {what} takes no time and fuel here."));
+            _notes.Add(FormattableString.Invariant(
+                $"The {end} lies {tableFt - elevationFt:#,##0} ft below where the {what} table begins: that part of the {what} takes no time and fuel here."));
     }
 
     private void FindSteps()

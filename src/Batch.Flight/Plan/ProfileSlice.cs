@@ -1,7 +1,10 @@
 using Batch.Flight.Air;
 namespace Batch.Flight.Plan;
 
-/// <summary>One step of a profile: a slice of climb or descent of at most 1,000 ft, a stretch of cruise of at most 25 NM, or the approach allowance. Never crosses a route point.</summary>
+/// <summary>
+/// One step of a profile: a slice of climb or descent of at most 1,000 ft, a stretch of cruise of at most 25 NM, or the approach allowance. Never crosses a
+/// route point.
+/// </summary>
 public readonly record struct ProfileSlice
 {
     /// <summary>Phase.</summary>

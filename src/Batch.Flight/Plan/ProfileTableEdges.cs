@@ -17,8 +17,8 @@ internal sealed class ProfileTableEdges(bool mayUse)
     public ImmutableArray<string> Sentences => [.. _used.Select(use => Taken(use.Table, use.Reading))];
 
     /// <summary>
-    /// Reads a table. Outside it, where edges may be used, the edge is taken and kept. A cumulative table (climb, descent) is never taken at its upper edge, since the
-    /// climb beyond it would count for nothing; below its first altitude its values fall to zero at sea level, and below sea level they stay there.
+    /// Reads a table. Outside it, where edges may be used, the edge is taken and kept. A cumulative table (climb, descent) is never taken at its upper edge,
+    /// since the climb beyond it would count for nothing; below its first altitude its values fall to zero at sea level, and below sea level they stay there.
     /// </summary>
     /// <param name="table">The table.</param>
     /// <param name="cumulativeAxis">The altitude axis of a cumulative table, its innermost; -1 for other tables.</param>
@@ -60,7 +60,8 @@ internal sealed class ProfileTableEdges(bool mayUse)
     /// <summary>Whether a reading left its table by its weight.</summary>
     /// <param name="table">The table.</param>
     /// <param name="reading">A reading of it that is not inside.</param>
-    public static bool IsWeight(PerformanceTable table, TableReading reading) => PerformanceTable.NameOf(table.AxisNames[reading.Axis]).StartsWith("weight", StringComparison.OrdinalIgnoreCase);
+    public static bool IsWeight(PerformanceTable table, TableReading reading) => PerformanceTable.NameOf(table.AxisNames[reading.Axis])
+        .StartsWith("weight", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>What was done with a reading that may be taken at the edge, as a sentence.</summary>
     /// <param name="table">The table.</param>
@@ -75,8 +76,10 @@ internal sealed class ProfileTableEdges(bool mayUse)
         if (!IsWeight(table, reading)) return table.Sentence(reading) + ".";
         var over = reading.Asked - reading.Edge;
         return over > 0
-            ? string.Create(CultureInfo.InvariantCulture, $"The weight of {Math.Ceiling(reading.Asked):#,##0} lb is {Math.Ceiling(over):#,##0} lb more than {table.Name} goes up to ({reading.Edge:#,##0} lb): take load or fuel off, or give the table heavier rows.")
-            : string.Create(CultureInfo.InvariantCulture, $"The weight of {Math.Floor(reading.Asked):#,##0} lb is {Math.Ceiling(-over):#,##0} lb less than {table.Name} begins at ({reading.Edge:#,##0} lb): give the table lighter rows.");
+            ? string.Create(CultureInfo.InvariantCulture,
+                $"The weight of {Math.Ceiling(reading.Asked):#,##0} lb is {Math.Ceiling(over):#,##0} lb more than {table.Name} goes up to ({reading.Edge:#,##0} lb): take load or fuel off, or give the table heavier rows.")
+            : string.Create(CultureInfo.InvariantCulture,
+                $"The weight of {Math.Floor(reading.Asked):#,##0} lb is {Math.Ceiling(-over):#,##0} lb less than {table.Name} begins at ({reading.Edge:#,##0} lb): give the table lighter rows.");
     }
 
     private void Keep(PerformanceTable table, TableReading reading)

@@ -57,8 +57,10 @@ internal sealed class ProfileTrack(FlownRoute route, AirField air, Instant takeo
         {
             var airspeed = Math.Round(slice.TrueAirspeedKt);
             var why = Math.Abs(solution.Crosswind.Value) > slice.TrueAirspeedKt
-                ? string.Create(CultureInfo.InvariantCulture, $"The crosswind of {Math.Abs(solution.Crosswind.Value):0} kt is above the true airspeed of {airspeed:0} kt.")
-                : string.Create(CultureInfo.InvariantCulture, $"A headwind of {solution.Headwind.Value:0} kt leaves no ground speed at a true airspeed of {airspeed:0} kt.");
+                ? string.Create(CultureInfo.InvariantCulture,
+                    $"The crosswind of {Math.Abs(solution.Crosswind.Value):0} kt is above the true airspeed of {airspeed:0} kt.")
+                : string.Create(CultureInfo.InvariantCulture,
+                    $"A headwind of {solution.Headwind.Value:0} kt leaves no ground speed at a true airspeed of {airspeed:0} kt.");
             return new ProfileTrouble(why, Where(slice.Segment, slice.StartNm, slice.StartFt));
         }
 

@@ -63,8 +63,10 @@ internal static class ProfileWorking
 
         var profile = plan.Profile;
         yield return Place("top of climb, distance from the departure", "sum of the slices of the first climb", profile.TopOfClimb.Distance.Value);
-        yield return Place("top of descent, distance from the destination", "route distance − distance at the top of descent", (profile.Distance - profile.TopOfDescent.Distance).Value,
-            new WorkingInput("route distance", profile.Distance.Value, "NM"), new WorkingInput("distance at the top of descent", profile.TopOfDescent.Distance.Value, "NM"));
+        yield return Place("top of descent, distance from the destination", "route distance − distance at the top of descent",
+            (profile.Distance - profile.TopOfDescent.Distance).Value,
+            new WorkingInput("route distance", profile.Distance.Value, "NM"),
+            new WorkingInput("distance at the top of descent", profile.TopOfDescent.Distance.Value, "NM"));
         yield return Place("air distance", "sum of true airspeed × time", profile.AirDistance.Value);
         yield return new WorkingStep
         {
@@ -100,7 +102,8 @@ internal static class ProfileWorking
         {
             yield return new("weight", weightLb, "lb");
             yield return new("temperature", slice.Air.Temperature.Value, "°C");
-            yield return new("deviation from the standard temperature", StandardAtmosphere.DeviationK(slice.Air.Temperature, new Feet((slice.StartFt + slice.EndFt) / 2)), "°C");
+            yield return new("deviation from the standard temperature",
+                StandardAtmosphere.DeviationK(slice.Air.Temperature, new Feet((slice.StartFt + slice.EndFt) / 2)), "°C");
         }
 
         yield return slice.Phase switch

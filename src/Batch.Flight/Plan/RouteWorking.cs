@@ -45,7 +45,8 @@ internal static class RouteWorking
             Formula = "sum of the segments",
             Value = plan.Route.Length.Value,
             Unit = "NM",
-            Inputs = [.. plan.Route.Segments.Select(segment => new WorkingInput($"{segment.From.Ident}-{segment.To.Ident}", segment.Length.Value, "NM", plan.Leg.Origin.Cell(nameof(Leg.Route))))],
+            Inputs = [.. plan.Route.Segments.Select(
+                segment => new WorkingInput($"{segment.From.Ident}-{segment.To.Ident}", segment.Length.Value, "NM", plan.Leg.Origin.Cell(nameof(Leg.Route))))],
         };
     }
 }

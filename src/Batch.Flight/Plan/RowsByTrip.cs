@@ -13,11 +13,13 @@ internal sealed class RowsByTrip<T>
     /// <param name="rows">The rows.</param>
     /// <param name="trip">Trip of a row.</param>
     public RowsByTrip(ImmutableArray<T> rows, Func<T, string> trip)
-        : this(rows.ToLookup(trip, StringComparer.OrdinalIgnoreCase), trip, ImmutableDictionary.Create<string, ImmutableArray<T>>(StringComparer.OrdinalIgnoreCase))
+        : this(rows.ToLookup(trip, StringComparer.OrdinalIgnoreCase), trip,
+            ImmutableDictionary.Create<string, ImmutableArray<T>>(StringComparer.OrdinalIgnoreCase))
     {
     }
 
-    private RowsByTrip(ILookup<string, T> all, Func<T, string> trip, ImmutableDictionary<string, ImmutableArray<T>> instead) => (_all, _trip, _instead) = (all, trip, instead);
+    private RowsByTrip(ILookup<string, T> all, Func<T, string> trip, ImmutableDictionary<string, ImmutableArray<T>> instead) =>
+        (_all, _trip, _instead) = (all, trip, instead);
 
     /// <summary>The rows of a trip; none is allowed.</summary>
     /// <param name="trip">The trip.</param>

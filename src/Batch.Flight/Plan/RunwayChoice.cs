@@ -18,7 +18,8 @@ internal sealed record RunwayChoice(ImmutableArray<Runway> Runways, ImmutableArr
         if (request.NamedRunway.Length > 0)
         {
             var named = airport.Runways.FirstOrDefault(runway => IsSame(runway.Ident, request.NamedRunway));
-            if (named is null) return None($"{airport.Ident} has no runway {request.NamedRunway}; it has {string.Join(", ", airport.Runways.Select(runway => runway.Ident))}");
+            if (named is null)
+                return None($"{airport.Ident} has no runway {request.NamedRunway}; it has {string.Join(", ", airport.Runways.Select(runway => runway.Ident))}");
             return IsClosed(named) ? None($"runway {named.Ident} of {airport.Ident} is closed by notice") : new RunwayChoice([named], [], null);
         }
 

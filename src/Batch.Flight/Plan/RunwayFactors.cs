@@ -4,8 +4,8 @@ using Batch.Flight.Fleet;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// The corrections of a runway distance. Half of a headwind is credited and one and a half times a tailwind is charged (14 CFR 135.393(a)(2), by analogy; CAT.POL.A.305 and
-/// .330); slope counts only the wrong way.
+/// The corrections of a runway distance. Half of a headwind is credited and one and a half times a tailwind is charged (14 CFR 135.393(a)(2), by analogy;
+/// CAT.POL.A.305 and .330); slope counts only the wrong way.
 /// </summary>
 internal static class RunwayFactors
 {
@@ -23,7 +23,8 @@ internal static class RunwayFactors
     /// <param name="assumptions">What is left out because the book gives no correction, added to.</param>
     /// <param name="why">What is missing, one sentence; null where the factors stand.</param>
     /// <returns>The factors in the order in which they are applied, each other than 1.</returns>
-    public static ImmutableArray<RunwayFactor> Of(RunwayCase runwayCase, Runway runway, double headwindKt, bool isWet, ICollection<string> assumptions, out string? why)
+    public static ImmutableArray<RunwayFactor> Of(
+        RunwayCase runwayCase, Runway runway, double headwindKt, bool isWet, ICollection<string> assumptions, out string? why)
     {
         var factors = ImmutableArray.CreateBuilder<RunwayFactor>();
         why = null;

@@ -4,8 +4,9 @@ namespace Batch.Flight.Plan;
 public static class RunwayPlanner
 {
     /// <summary>
-    /// The takeoff: distance over the obstacle against the takeoff distance available, ground roll against the takeoff run available, and the accelerate-stop distance, where tabled, against that available. Without a named runway the one with
-    /// the most headwind among those that fit is taken, then the one with the most room; where none fits, the one that lacks least.
+    /// The takeoff: distance over the obstacle against the takeoff distance available, ground roll against the takeoff run available, and the accelerate-stop
+    /// distance, where tabled, against that available. Without a named runway the one with the most headwind among those that fit is taken, then the one with
+    /// the most room; where none fits, the one that lacks least.
     /// </summary>
     /// <param name="request">The request.</param>
     public static RunwayResult Takeoff(RunwayRequest request)

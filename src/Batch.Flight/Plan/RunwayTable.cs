@@ -3,8 +3,8 @@ using Batch.Flight.Fleet;
 namespace Batch.Flight.Plan;
 
 /// <summary>
-/// A takeoff or landing table in use. Below its lowest weight, altitude or temperature the values of the lowest are taken, which are not shorter; beyond the highest only
-/// where the operator allows it. Both are said.
+/// A takeoff or landing table in use. Below its lowest weight, altitude or temperature the values of the lowest are taken, which are not shorter; beyond the
+/// highest only where the operator allows it. Both are said.
 /// </summary>
 internal sealed class RunwayTable
 {
@@ -41,8 +41,10 @@ internal sealed class RunwayTable
     /// <param name="weightLb">Weight [lb].</param>
     /// <param name="altitudeFt">Pressure altitude [ft].</param>
     /// <param name="temperatureC">Temperature [°C].</param>
-    /// <returns>Ground roll, distance over the obstacle and accelerate-stop distance (0 where there is none) [ft], and sentences about edges taken; or why there are none.</returns>
-    public (double RollFt, double DistanceFt, double StopFt, ImmutableArray<string> Edges, string? Why) Read(double weightLb, double altitudeFt, double temperatureC)
+    /// <returns>Ground roll, distance over the obstacle and accelerate-stop distance (0 where
+    /// there is none) [ft], and sentences about edges taken; or why there are none.</returns>
+    public (double RollFt, double DistanceFt, double StopFt, ImmutableArray<string> Edges, string? Why) Read(
+        double weightLb, double altitudeFt, double temperatureC)
     {
         if (!_table.Has(Distance)) return (0, 0, 0, [], $"{_table.Name} gives no distance over the obstacle");
         Span<double> values = stackalloc double[_table.ValueNames.Length];
@@ -82,8 +84,10 @@ internal sealed class RunwayTable
     public double? HighestTemperature(double weightLb, double altitudeFt, Func<double, double, double, bool> fits) =>
         Greatest(Temperature, temperature => Read(weightLb, altitudeFt, temperature), fits);
 
-    // From the highest key downward to the first that fits; between it and the next, which does not, the distance is linear, and halving finds the last that fits.
-    private double? Greatest(int axis, Func<double, (double RollFt, double DistanceFt, double StopFt, ImmutableArray<string> Edges, string? Why)> read, Func<double, double, double, bool> fits)
+    // From the highest key downward to the first that fits; between it and the next, which does not, the distance is linear, and halving finds the last that
+    // fits.
+    private double? Greatest(int axis, Func<double, (double RollFt, double DistanceFt, double StopFt, ImmutableArray<string> Edges, string? Why)> read,
+        Func<double, double, double, bool> fits)
     {
         bool Fits(double key) => read(key) is { Why: null } reading && fits(reading.RollFt, reading.DistanceFt, reading.StopFt);
         var keys = _table.Keys(axis);

@@ -16,14 +16,17 @@ internal static class RunwayTrial
         var assumptions = said.ToBuilder();
         var elevation = runway.ThresholdElevation ?? request.Airport.Elevation;
         var pressureAltitude = request.AltimeterSetting is { } setting ? StandardAtmosphere.PressureAltitude(elevation, setting) : elevation;
-        if (request.AltimeterSetting is null) assumptions.Add($"no altimeter setting known at {request.Airport.Ident}: the elevation was taken as pressure altitude");
+        if (request.AltimeterSetting is null)
+            assumptions.Add($"no altimeter setting known at {request.Airport.Ident}: the elevation was taken as pressure altitude");
         if (request.Air.WindAssumed) assumptions.Add($"no surface wind known at {request.Airport.Ident}: calm");
-        else if (request.IsWindFromAloft) assumptions.Add($"no surface wind known at {request.Airport.Ident}: the wind aloft was taken, its headwind not credited");
+        else if (request.IsWindFromAloft)
+            assumptions.Add($"no surface wind known at {request.Airport.Ident}: the wind aloft was taken, its headwind not credited");
         if (request.Air.TemperatureAssumed) assumptions.Add($"no surface temperature known at {request.Airport.Ident}: the standard atmosphere");
 
         var angle = (request.Air.WindFrom.Value - runway.TrueBearing.Value) * Math.PI / 180;
         var (headwindKt, crosswindKt) = (request.Air.WindSpeed.Value * Math.Cos(angle), request.Air.WindSpeed.Value * Math.Sin(angle));
-        var factors = RunwayFactors.Of(runwayCase, runway, request.IsWindFromAloft ? Math.Min(headwindKt, 0) : headwindKt, request.IsWet, assumptions, out var missing);
+        var factors = RunwayFactors.Of(
+            runwayCase, runway, request.IsWindFromAloft ? Math.Min(headwindKt, 0) : headwindKt, request.IsWet, assumptions, out var missing);
         if (missing is not null) return new RunwayResult.NotComputed(PlainSentence.Of(missing));
 
         var (weightLb, altitudeFt, temperatureC) = (request.Weight.Value, pressureAltitude.Value, request.Air.Temperature.Value);
@@ -40,9 +43,11 @@ internal static class RunwayTrial
             : (runway.LandingDistance.Value, null);
         var stopAvailableFt = runwayCase.IsTakeoff ? (runway.AccelerateStop ?? runway.TakeoffRun).Value : double.PositiveInfinity;
         bool Fits(double rollFt, double distanceFt, double stopFt) =>
-            distanceFt * correction * runwayCase.RuleFactor <= availableFt && (runFt is null || rollFt * correction <= runFt) && stopFt * correction <= stopAvailableFt;
+            distanceFt * correction * runwayCase.RuleFactor <= availableFt && (runFt is null
+                || rollFt * correction <= runFt) && stopFt * correction <= stopAvailableFt;
         var hasStop = runwayCase.IsTakeoff && table.HasStop;
-        if (hasStop && factors.Length > 0) assumptions.Add("the accelerate-stop distance is corrected as the takeoff distance: the book gives no corrections of its own for it");
+        if (hasStop && factors.Length > 0)
+            assumptions.Add("the accelerate-stop distance is corrected as the takeoff distance: the book gives no corrections of its own for it");
         double? greatestLb = null;
         var isTableEnd = false;
         foreach (var each in tables)

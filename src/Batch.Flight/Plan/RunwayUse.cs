@@ -94,13 +94,19 @@ public sealed record RunwayUse
     /// <summary>Whether the distance, the takeoff run and, where tabled, the accelerate-stop distance fit.</summary>
     public bool Fits => Margin.Value >= 0;
 
-    /// <summary>Greatest weight for which the required distances fit; null where none in the table does, or where the table does not depend on weight.</summary>
+    /// <summary>
+    /// Greatest weight for which the required distances fit; null where none in the table does, or where the table does not depend on weight.
+    /// </summary>
     public Pounds? GreatestWeight { get; init; }
 
-    /// <summary>Whether <see cref="GreatestWeight"/> is the last weight of the table: the runway would bear more than the table tells, and limits nothing.</summary>
+    /// <summary>
+    /// Whether <see cref="GreatestWeight"/> is the last weight of the table: the runway would bear more than the table tells, and limits nothing.
+    /// </summary>
     public bool IsGreatestWeightTableEnd { get; init; }
 
-    /// <summary>The weight limit that this runway sets [lb]: nothing at all (0 lb) where no weight of the table fits; null where it sets none within the table.</summary>
+    /// <summary>
+    /// The weight limit that this runway sets [lb]: nothing at all (0 lb) where no weight of the table fits; null where it sets none within the table.
+    /// </summary>
     public Pounds? WeightLimit => GreatestWeight is { } greatest ? IsGreatestWeightTableEnd ? null : greatest : Fits ? null : Pounds.Zero;
 
     /// <summary>Highest temperature at which this weight fits; null where none in the table does.</summary>

@@ -13,7 +13,8 @@ internal static class TimeWorking
         var offBlocks = MinutesOfDay(times.OffBlocks);
         yield return Step("takeoff", "off blocks + taxi", MinutesOfDay(times.Takeoff),
             new WorkingInput("off blocks", offBlocks, "min after 00:00 UTC", plan.Leg.Origin.Cell(nameof(Leg.OffBlocks))),
-            new WorkingInput("taxi", (times.Takeoff - times.OffBlocks).TotalMinutes, "min", plan.Leg.Taxi is null ? "" : plan.Leg.Origin.Cell(nameof(Leg.Taxi))));
+            new WorkingInput("taxi", (times.Takeoff - times.OffBlocks).TotalMinutes, "min",
+                plan.Leg.Taxi is null ? "" : plan.Leg.Origin.Cell(nameof(Leg.Taxi))));
         yield return Step("top of climb", "takeoff + time to the top of climb", MinutesOfDay(times.TopOfClimb),
             new WorkingInput("takeoff", MinutesOfDay(times.Takeoff), "min after 00:00 UTC"),
             new WorkingInput("time to the top of climb", plan.Profile.TopOfClimb.Elapsed.TotalMinutes, "min"));

@@ -24,7 +24,8 @@ public sealed class WeekPlanner
     {
         _week = context.Week;
         _context = context;
-        Registrations = [.. _week.Legs.CountBy(leg => leg.Aircraft, StringComparer.OrdinalIgnoreCase).OrderByDescending(aircraft => aircraft.Value).ThenBy(aircraft => aircraft.Key, StringComparer.Ordinal).Select(aircraft => aircraft.Key)];
+        Registrations = [.. _week.Legs.CountBy(leg => leg.Aircraft, StringComparer.OrdinalIgnoreCase).OrderByDescending(aircraft => aircraft.Value)
+            .ThenBy(aircraft => aircraft.Key, StringComparer.Ordinal).Select(aircraft => aircraft.Key)];
     }
 
     /// <summary>The week as it is planned: the books, with the scenario's weights and times.</summary>
@@ -38,10 +39,13 @@ public sealed class WeekPlanner
     [
         .. Weather.Problems,
         .. _week.Legs.Where(leg => !Earth.MagneticModel.IsValidOn(leg.OffBlocks.InUtc().Date))
-            .Select(leg => new Problem { State = State.Caution, Cell = leg.Origin.Cell(nameof(Leg.OffBlocks)), Text = Route.CompassCaution.Outside(leg.OffBlocks.InUtc().Date) }),
+            .Select(leg => new Problem { State = State.Caution, Cell = leg.Origin.Cell(nameof(Leg.OffBlocks)),
+                Text = Route.CompassCaution.Outside(leg.OffBlocks.InUtc().Date) }),
     ];
 
-    /// <summary>The aircraft that fly in the week, the busiest first, so that what is planned last is short; each one's chain can be planned by itself.</summary>
+    /// <summary>
+    /// The aircraft that fly in the week, the busiest first, so that what is planned last is short; each one's chain can be planned by itself.
+    /// </summary>
     public ImmutableArray<string> Registrations { get; }
 
     /// <summary>Plans the legs of one aircraft. Safe to call for several aircraft at once.</summary>
@@ -56,22 +60,30 @@ public sealed class WeekPlanner
         return new ChainPlanner(_context, legs, guard).Plan();
     }
 
-    /// <summary>A planner of the same week with some legs or loads changed. What this one has planned is taken over for every row that is still the same object.</summary>
+    /// <summary>
+    /// A planner of the same week with some legs or loads changed. What this one has planned is taken over for every row that is still the same object.
+    /// </summary>
     /// <param name="edited">The week; apart from legs, manifest and cargo it holds the same objects.</param>
     public WeekPlanner With(OperatorWeek edited) => new(_context.With(edited));
 
-    /// <summary>A planner of the same week read again: what this one has planned is taken over for every leg whose row, load, aircraft, type and pilots are still the same objects.</summary>
+    /// <summary>
+    /// A planner of the same week read again: what this one has planned is taken over for every leg whose row, load, aircraft, type and pilots are still the
+    /// same objects.
+    /// </summary>
     /// <param name="read">The week; what says the same as before is the same object. The scenario is this planner's, its changes already in the week.</param>
     /// <returns>The planner; null where what every leg is planned with has changed, so that nothing can be taken over.</returns>
     public WeekPlanner? After(OperatorWeek read) => _context.After(read) is { } context ? new(context) : null;
 
-    /// <summary>Plans one leg by itself, starting from the fuel that another plan of it started from: quicker than its chain, and good for a first look.</summary>
+    /// <summary>
+    /// Plans one leg by itself, starting from the fuel that another plan of it started from: quicker than its chain, and good for a first look.
+    /// </summary>
     /// <param name="leg">The leg.</param>
     /// <param name="start">The fuel of the other plan.</param>
     public LegPlan PlanAlone(Leg leg, FuelLadder start) => LegPreparation.Prepare(_context, leg) switch
     {
         SetupResult.NotReady notReady => notReady.Plan,
-        SetupResult.Ready { Setup: var setup } => LegPlanner.Plan(_context, setup, new FuelSource(start.IsBeforeKnown ? start.Before : Pounds.Zero, start.IsBeforeKnown, start.IsSoldHere, start.NeededAfterLanding, IsTrial: false)),
+        SetupResult.Ready { Setup: var setup } => LegPlanner.Plan(_context, setup,
+            new FuelSource(start.IsBeforeKnown ? start.Before : Pounds.Zero, start.IsBeforeKnown, start.IsSoldHere, start.NeededAfterLanding, IsTrial: false)),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
@@ -84,16 +96,20 @@ public sealed class WeekPlanner
         var plans = registrations.SelectMany(registration => PlanChain(registration, guard)).ToImmutableArray();
         var taken = before.Legs.Where(plan => !registrations.Contains(CrewChain.Registration(plan)) || plan is LegPlan.Unplanned { Broken: not null });
         var legs = taken.Concat(plans).OrderBy(plan => plan.Key).ToImmutableArray();
-        var codes = before.Legs.Where(plan => registrations.Contains(CrewChain.Registration(plan))).Concat(plans).SelectMany(CrewChain.Codes).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        var aircraft = legs.Where(plan => registrations.Contains(CrewChain.Registration(plan))).GroupBy(CrewChain.Registration, StringComparer.OrdinalIgnoreCase)
+        var codes = before.Legs.Where(plan => registrations.Contains(CrewChain.Registration(plan))).Concat(plans).SelectMany(CrewChain.Codes)
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var aircraft = legs.Where(plan => registrations.Contains(CrewChain.Registration(plan)))
+            .GroupBy(CrewChain.Registration, StringComparer.OrdinalIgnoreCase)
             .Select(group => AircraftChain.Of(group.Key, _week.Fleet.GetValueOrDefault(group.Key), group));
-        var crew = legs.SelectMany(plan => CrewChain.Codes(plan).Where(codes.Contains).Select(code => (Code: code, Plan: plan))).GroupBy(pair => pair.Code, pair => pair.Plan, StringComparer.OrdinalIgnoreCase)
+        var crew = legs.SelectMany(plan => CrewChain.Codes(plan).Where(codes.Contains).Select(code => (Code: code, Plan: plan)))
+            .GroupBy(pair => pair.Code, pair => pair.Plan, StringComparer.OrdinalIgnoreCase)
             .Select(group => Person(group.Key, group));
         return new PlannedWeek
         {
             Input = _week,
             Legs = legs,
-            Aircraft = [.. before.Aircraft.Where(other => !registrations.Contains(other.Registration)).Concat(aircraft).OrderBy(one => one.Registration, StringComparer.Ordinal)],
+            Aircraft = [.. before.Aircraft.Where(other => !registrations.Contains(other.Registration)).Concat(aircraft)
+                .OrderBy(one => one.Registration, StringComparer.Ordinal)],
             Crew = [.. before.Crew.Where(other => !codes.Contains(other.Code)).Concat(crew).OrderBy(one => one.Code, StringComparer.Ordinal)],
         };
     }

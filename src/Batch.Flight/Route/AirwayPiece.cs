@@ -11,7 +11,8 @@ internal static class AirwayPiece
         [.. one.Points.Select(point => point.Fix).Where(fix => Passes(other, fix)).Distinct(StringComparer.OrdinalIgnoreCase)];
 
     /// <summary>
-    /// The shortest run, counted in fixes, of places in the airway's sequence from one fix to another that its directions allow. An airway may pass a fix more than once.
+    /// The shortest run, counted in fixes, of places in the airway's sequence from one fix to another that its directions allow. An airway may pass a fix more
+    /// than once.
     /// </summary>
     /// <returns>First and last place; null where no run is allowed or a fix is not on the airway, or both are the same fix.</returns>
     public static (int First, int Last)? Between(Airway airway, string from, string to)

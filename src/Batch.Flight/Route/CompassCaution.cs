@@ -24,14 +24,17 @@ internal static class CompassCaution
         foreach (var (limitNt, aboveNt, words) in new[] { (TooWeakNt, 0.0, "is of no use"), (WeakNt, TooWeakNt, "may be wrong") })
         {
             var weak = stops.Where((_, i) => fields[i] < limitNt && fields[i] >= aboveNt).Select(stop => stop.Ident).Distinct(StringComparer.Ordinal).ToArray();
-            if (weak.Length > 0) yield return string.Create(CultureInfo.InvariantCulture, $"Close to a magnetic pole (horizontal field below {limitNt:#,##0} nT) at {string.Join(", ", weak)}: a compass {words}, use the true courses.");
+            if (weak.Length > 0) yield return string.Create(CultureInfo.InvariantCulture,
+                $"Close to a magnetic pole (horizontal field below {limitNt:#,##0} nT) at {string.Join(", ", weak)}: a compass {words}, use the true courses.");
         }
     }
 
     /// <summary>The sentence about a day that the model is not made for.</summary>
     /// <param name="date">The day.</param>
     public static string Outside(LocalDate date) =>
-        string.Create(CultureInfo.InvariantCulture, $"The World Magnetic Model 2025 is made for 2025 to 2030: the variation on {date:uuuu-MM-dd} is carried on from it.");
+        string.Create(CultureInfo.InvariantCulture,
+            $"The World Magnetic Model 2025 is made for 2025 to 2030: the variation on {date:uuuu-MM-dd} is carried on from it.");
 
-    private static double HorizontalNt(RouteStop stop, LocalDate date) => MagneticModel.FieldAt(stop.Choices[0].Point.Position, 0, MagneticModel.DecimalYear(date)).HorizontalNt;
+    private static double HorizontalNt(RouteStop stop, LocalDate date) =>
+        MagneticModel.FieldAt(stop.Choices[0].Point.Position, 0, MagneticModel.DecimalYear(date)).HorizontalNt;
 }

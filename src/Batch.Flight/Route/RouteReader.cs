@@ -7,11 +7,11 @@ namespace Batch.Flight.Route;
 public static class RouteReader
 {
     /// <summary>
-    /// Resolves a route between two airports. Elements, in any case, separated by blanks: fix or airport ident; airway, expanded in the direction flown, joined and left
-    /// at any of its fixes; <c>DCT</c>; coordinate (<see cref="CoordinateText"/>); point by magnetic bearing and distance from another, <c>NOR180040</c>; speed and level
-    /// (<see cref="SpeedLevelGroup"/>) alone or after a point and a slash, kept as <see cref="RouteSegment.LevelFromHere"/>. The airports themselves may be repeated at the
-    /// ends. An empty text is the direct line. Where an ident stands at several places the shortest route is taken and said in <see cref="FlownRoute.Notes"/>.
-    /// A point at the very place of the one before it is left out.
+    /// Resolves a route between two airports. Elements, in any case, separated by blanks: fix or airport ident; airway, expanded in the direction flown, joined
+    /// and left at any of its fixes; <c>DCT</c>; coordinate (<see cref="CoordinateText"/>); point by magnetic bearing and distance from another,
+    /// <c>NOR180040</c>; speed and level (<see cref="SpeedLevelGroup"/>) alone or after a point and a slash, kept as <see cref="RouteSegment.LevelFromHere"/>.
+    /// The airports themselves may be repeated at the ends. An empty text is the direct line. Where an ident stands at several places the shortest route is
+    /// taken and said in <see cref="FlownRoute.Notes"/>. A point at the very place of the one before it is left out.
     /// </summary>
     /// <param name="book">Airports, fixes, airways, safe altitudes.</param>
     /// <param name="from">Departure.</param>
@@ -19,7 +19,8 @@ public static class RouteReader
     /// <param name="text">Route text.</param>
     /// <param name="date">Day of the flight, for the magnetic variation.</param>
     /// <param name="level">Cruise level [ft], for the magnetic variation; null: sea level.</param>
-    /// <returns>The route, or the first element that could not be understood. Every segment has a length above zero, unless both airports are one and nothing lies between.</returns>
+    /// <returns>The route, or the first element that could not be understood. Every segment has
+    /// a length above zero, unless both airports are one and nothing lies between.</returns>
     public static RouteResult Resolve(NavigationBook book, Airport from, Airport to, string text, LocalDate date, Feet? level)
     {
         var read = new RouteText(book, NavigationBook.PointOf(from), NavigationBook.PointOf(to), text, date);
@@ -76,7 +77,8 @@ public static class RouteReader
         };
     }
 
-    // The choice of places that makes the whole route shortest, stop by stop: for every place of a stop the shortest way there. Equal lengths keep the order of the book.
+    // The choice of places that makes the whole route shortest, stop by stop: for every place of a stop the shortest way there. Equal lengths keep the order of
+    // the book.
     private static List<RouteStop> ShortestChoice(IReadOnlyList<RouteStop> stops, ImmutableArray<string>.Builder notes)
     {
         var chosen = stops.ToList();

@@ -97,7 +97,8 @@ internal sealed partial class RouteText
         if (CoordinateText.LooksLikeOne(element)) return ReachCoordinate(element, position);
         if (BearingAndDistance().Match(element) is { Success: true } match) return ReachByBearing(element, match, position);
         if (element is "VFR" or "IFR") return Wrong(position, "A change of flight rules on the way cannot be planned.");
-        return new RouteFault(_words[position - 1], position, element + " is neither a fix, an airport nor an airway of the books.", _book.NearElements(element));
+        return new RouteFault(_words[position - 1], position, element + " is neither a fix, an airport nor an airway of the books.",
+            _book.NearElements(element));
     }
 
     // Only an ident that is also the name of an airway comes here.
@@ -114,7 +115,8 @@ internal sealed partial class RouteText
         {
             var shared = AirwayPiece.Shared(before, airway);
             if (shared.Length != 1)
-                return Wrong(position, $"{before.Name} and {airway.Name} share {Count(shared.Length)}; name the fix where the route changes from one to the other.", shared);
+                return Wrong(position,
+                    $"{before.Name} and {airway.Name} share {Count(shared.Length)}; name the fix where the route changes from one to the other.", shared);
             if (FlyAirway(shared[0]) is { } fault) return fault;
             _notes.Add($"The change from {before.Name} to {airway.Name} was taken at {shared[0]}, the fix they share.");
         }
@@ -212,7 +214,8 @@ internal sealed partial class RouteText
     }
 
     private RouteFault NoFixAfterAirway() =>
-        Wrong(_airwayPosition, "After an airway stands the fix where it is left.", _airway is { } airway ? [.. airway.Points.Select(point => point.Fix).Take(3)] : []);
+        Wrong(_airwayPosition, "After an airway stands the fix where it is left.",
+            _airway is { } airway ? [.. airway.Points.Select(point => point.Fix).Take(3)] : []);
 
     private RouteFault Wrong(int position, string why, ImmutableArray<string> near = default) =>
         new(_words[position - 1], position, why, near.IsDefault ? [] : near);
@@ -223,7 +226,9 @@ internal sealed partial class RouteText
 
     private static int Figures(ReadOnlySpan<char> figures) => int.Parse(figures, NumberStyles.None, CultureInfo.InvariantCulture);
 
-    // ICAO Doc 4444, appendix 2, item 15: ident of the point, bearing from it in three figures of degrees magnetic, distance in three figures of nautical miles.
-    [GeneratedRegex("^(?<place>[A-Z][A-Z0-9]{1,6})(?<bearing>[0-9]{3})(?<distance>[0-9]{3})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 20_000)]
+    // ICAO Doc 4444, appendix 2, item 15: ident of the point, bearing from it in three figures of degrees magnetic, distance in three figures of nautical
+    // miles.
+    [GeneratedRegex("^(?<place>[A-Z][A-Z0-9]{1,6})(?<bearing>[0-9]{3})(?<distance>[0-9]{3})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        20_000)]
     private static partial Regex BearingAndDistance();
 }

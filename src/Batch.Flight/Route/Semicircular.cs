@@ -4,7 +4,8 @@ namespace Batch.Flight.Route;
 
 /// <summary>
 /// Cruise levels by magnetic course. Visual: 14 CFR 91.159(a). Instrument: 14 CFR 91.179(b), with reduced vertical separation minimum from FL290 to FL410 and
-/// 4,000 ft steps above. The instrument rule binds in uncontrolled airspace; in controlled airspace the level is the one assigned, and this is the one to ask for.
+/// 4,000 ft steps above. The instrument rule binds in uncontrolled airspace; in controlled airspace the level is the one assigned, and this is the one to ask
+/// for.
 /// </summary>
 public static class Semicircular
 {

@@ -72,7 +72,10 @@ public sealed record Leg
     /// <summary>Ident of the alternate for a return after takeoff; empty where none is named.</summary>
     public string TakeoffAlternate { get; init; } = "";
 
-    /// <summary>How the flight is followed: <c>filed</c> (a flight plan is or will be filed), <c>company</c> (the operator locates it) or <c>none</c>; empty where not said.</summary>
+    /// <summary>
+    /// How the flight is followed: <c>filed</c> (a flight plan is or will be filed), <c>company</c> (the operator locates it) or <c>none</c>; empty where not
+    /// said.
+    /// </summary>
     public string FlightPlan { get; init; } = "";
 
     /// <summary>When the passenger manifest was or will be sent to the border authority; null where not said.</summary>

@@ -18,7 +18,10 @@ public sealed record ManifestLine
     /// <summary>Weight; null where not said.</summary>
     public Pounds? Weight { get; init; }
 
-    /// <summary>What the weight is: <c>stated</c> by the passenger alone, <c>with allowances</c> for clothing and hand baggage, <c>weighed</c> with them; empty where not said.</summary>
+    /// <summary>
+    /// What the weight is: <c>stated</c> by the passenger alone, <c>with allowances</c> for clothing and hand baggage, <c>weighed</c> with them; empty where
+    /// not said.
+    /// </summary>
     public string WeightBasis { get; init; } = "";
 
     /// <summary>Weight of the checked bags; null where not said.</summary>

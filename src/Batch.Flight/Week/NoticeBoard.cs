@@ -10,9 +10,12 @@ public sealed class NoticeBoard
     /// <summary>Makes the board.</summary>
     /// <param name="notices">Notices in book order.</param>
     public NoticeBoard(IEnumerable<Notice> notices) =>
-        _bySubject = notices.ToLookup(notice => notice.Subject.Split(Separators, 2, StringSplitOptions.RemoveEmptyEntries).FirstOrDefault() ?? "", StringComparer.OrdinalIgnoreCase);
+        _bySubject = notices.ToLookup(
+            notice => notice.Subject.Split(Separators, 2, StringSplitOptions.RemoveEmptyEntries).FirstOrDefault() ?? "", StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>Every notice about an airport (its runways included), a fix, an airway or an aircraft that holds at some time in a closed interval, in book order.</summary>
+    /// <summary>
+    /// Every notice about an airport (its runways included), a fix, an airway or an aircraft that holds at some time in a closed interval, in book order.
+    /// </summary>
     /// <param name="ident">Ident, airway name or registration.</param>
     /// <param name="from">Start.</param>
     /// <param name="to">End, not before the start.</param>

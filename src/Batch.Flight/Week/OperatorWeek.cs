@@ -26,7 +26,8 @@ public sealed record OperatorWeek
     public ImmutableArray<Fix> Fixes { get; init; } = [];
 
     /// <summary>Airways by name, case ignored.</summary>
-    public ImmutableSortedDictionary<string, Airway> Airways { get; init; } = ImmutableSortedDictionary<string, Airway>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
+    public ImmutableSortedDictionary<string, Airway> Airways { get; init; } =
+        ImmutableSortedDictionary<string, Airway>.Empty.WithComparers(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Shorelines.</summary>
     public ImmutableArray<LandRing> Land { get; init; } = [];
@@ -70,10 +71,17 @@ public sealed record OperatorWeek
     /// <summary>Whether all but legs, loads and complaints are the very objects of another week.</summary>
     /// <param name="other">The other week.</param>
     public bool HasReferencesOf(OperatorWeek other) => HasGroundOf(other)
-        && ReferenceEquals(Types, other.Types) && ReferenceEquals(Fleet, other.Fleet) && ReferenceEquals(Crew, other.Crew) && Logged == other.Logged && CheckSettings == other.CheckSettings;
+        && ReferenceEquals(Types, other.Types) && ReferenceEquals(Fleet, other.Fleet) && ReferenceEquals(Crew,
+            other.Crew) && Logged == other.Logged && CheckSettings == other.CheckSettings;
 
     /// <summary>Whether what every leg is planned with is the very objects of another week: operator, airports, ways, land, weather, notices.</summary>
     /// <param name="other">The other week.</param>
-    internal bool HasGroundOf(OperatorWeek other) => ReferenceEquals(Operator, other.Operator) && ReferenceEquals(Airports, other.Airports) && ReferenceEquals(Airways, other.Airways)
-        && Fixes == other.Fixes && Land == other.Land && AltitudeGrid == other.AltitudeGrid && Winds == other.Winds && Bulletins == other.Bulletins && Notices == other.Notices;
+    internal bool HasGroundOf(OperatorWeek other) =>
+        ReferenceEquals(Operator, other.Operator) && ReferenceEquals(Airports, other.Airports) && ReferenceEquals(Airways, other.Airways)
+        && Fixes == other.Fixes
+            && Land == other.Land
+            && AltitudeGrid == other.AltitudeGrid
+            && Winds == other.Winds
+            && Bulletins == other.Bulletins
+            && Notices == other.Notices;
 }

@@ -36,7 +36,9 @@ public sealed record Scenario
         new() { Name = "late", Text = "every leg one hour later", Later = Duration.FromHours(1) },
     ];
 
-    /// <summary>The scenarios of an operator: those that the program knows, one of the operator's own in place of one of the same name, then the operator's others.</summary>
+    /// <summary>
+    /// The scenarios of an operator: those that the program knows, one of the operator's own in place of one of the same name, then the operator's others.
+    /// </summary>
     /// <param name="house">The operator.</param>
     public static ImmutableArray<Scenario> Of(Operator house)
     {
@@ -60,7 +62,9 @@ public sealed record Scenario
         [
             warmerC == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"temperature {Math.Abs(warmerC):0.#} °C {(warmerC > 0 ? "higher" : "lower")}"),
             headwind.Value == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"headwind {headwind.Value:0.#} kt stronger on every course"),
-            heavierPercent == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"every person {Math.Abs(heavierPercent):0.#} % {(heavierPercent > 0 ? "heavier" : "lighter")}"),
+            heavierPercent == 0
+                ? ""
+                : string.Create(CultureInfo.InvariantCulture, $"every person {Math.Abs(heavierPercent):0.#} % {(heavierPercent > 0 ? "heavier" : "lighter")}"),
             later == Duration.Zero ? "" : string.Create(CultureInfo.InvariantCulture, $"every leg {later.TotalMinutes:0} min later"),
         ];
         return new Scenario
@@ -84,11 +88,14 @@ public sealed record Scenario
             changed = changed with
             {
                 Manifest = [.. changed.Manifest.Select(line => line with { Weight = line.Weight * PersonFactor })],
-                Crew = changed.Crew.SetItems(changed.Crew.Select(pair => KeyValuePair.Create(pair.Key, pair.Value with { Weight = pair.Value.Weight * PersonFactor }))),
+                Crew = changed.Crew.SetItems(
+                    changed.Crew.Select(pair => KeyValuePair.Create(pair.Key, pair.Value with { Weight = pair.Value.Weight * PersonFactor }))),
             };
         }
 
-        return Later == Duration.Zero ? changed : changed with { Legs = [.. changed.Legs.Select(leg => Moved(leg, week.Airports.GetValueOrDefault(leg.From)))] };
+        return Later == Duration.Zero
+            ? changed
+            : changed with { Legs = [.. changed.Legs.Select(leg => Moved(leg, week.Airports.GetValueOrDefault(leg.From)))] };
     }
 
     // Written by the clock of the airport, or in UTC; a time that the clock leaves out is neither.
@@ -97,6 +104,12 @@ public sealed record Scenario
         var at = leg.OffBlocks + Later;
         var zones = new[] { from?.Zone, DateTimeZone.Utc }.OfType<DateTimeZone>();
         var written = zones.FirstOrDefault(zone => leg.OffBlocks.InZone(zone).LocalDateTime == leg.OffBlocksLocal);
-        return leg with { OffBlocks = at, OffBlocksLocal = written is null ? leg.OffBlocksLocal.PlusTicks(Later.BclCompatibleTicks) : at.InZone(written).LocalDateTime };
+        return leg with
+        {
+            OffBlocks = at,
+            OffBlocksLocal = written is null
+            ? leg.OffBlocksLocal.PlusTicks(Later.BclCompatibleTicks)
+            : at.InZone(written).LocalDateTime
+        };
     }
 }

@@ -5,7 +5,9 @@ using Batch.Flight.Fleet;
 
 namespace Batch.Flight.Week;
 
-/// <summary>The weather of a week: winds and temperatures from the Winds sheet and the winds-aloft bulletins, reports and forecasts at airports from the raw bulletins.</summary>
+/// <summary>
+/// The weather of a week: winds and temperatures from the Winds sheet and the winds-aloft bulletins, reports and forecasts at airports from the raw bulletins.
+/// </summary>
 public sealed class WeekWeather
 {
     /// <summary>How long a report stands for the weather at its airport; common practice, no source.</summary>
@@ -22,7 +24,8 @@ public sealed class WeekWeather
     private readonly double _warmerC;
     private readonly Dictionary<TafReport, RawBulletin> _bulletins;
 
-    private WeekWeather(AirField air, ImmutableArray<TafReport> forecasts, ImmutableArray<MetarReport> reports, Dictionary<TafReport, RawBulletin> bulletins, ImmutableArray<Problem> problems)
+    private WeekWeather(AirField air, ImmutableArray<TafReport> forecasts, ImmutableArray<MetarReport> reports, Dictionary<TafReport, RawBulletin> bulletins,
+        ImmutableArray<Problem> problems)
     {
         Air = air;
         Forecasts = forecasts;
@@ -35,7 +38,8 @@ public sealed class WeekWeather
     private WeekWeather(WeekWeather like, Scenario scenario)
     {
         Air = like.Air.Worse(scenario.WarmerC, scenario.Headwind);
-        (Forecasts, Problems, _forecasts, _reports, _bulletins, _warmerC) = (like.Forecasts, like.Problems, like._forecasts, like._reports, like._bulletins, scenario.WarmerC);
+        (Forecasts, Problems, _forecasts, _reports, _bulletins, _warmerC) =
+            (like.Forecasts, like.Problems, like._forecasts, like._reports, like._bulletins, scenario.WarmerC);
     }
 
     /// <summary>The same weather made worse.</summary>
@@ -58,7 +62,8 @@ public sealed class WeekWeather
     /// <summary>Whether the bulletins of two weeks that have the same ones would be read as of the same days.</summary>
     /// <param name="one">A week.</param>
     /// <param name="other">Another.</param>
-    internal static bool HasDaysOf(OperatorWeek one, OperatorWeek other) => FirstLeg(one) == FirstLeg(other) || one.Bulletins.All(bulletin => bulletin.Received is not null);
+    internal static bool HasDaysOf(OperatorWeek one, OperatorWeek other) =>
+        FirstLeg(one) == FirstLeg(other) || one.Bulletins.All(bulletin => bulletin.Received is not null);
 
     private static Instant? FirstLeg(OperatorWeek week) => week.Legs.IsEmpty ? null : week.Legs.Min(leg => leg.OffBlocks);
 
@@ -77,14 +82,16 @@ public sealed class WeekWeather
             var cell = bulletin.Origin.Cell(nameof(RawBulletin.Text));
             if ((bulletin.Received ?? firstLeg) is not { } received) continue;
             if (bulletin.Received is null)
-                problems.Add(Note(bulletin.Origin.Cell(nameof(RawBulletin.Received)), "When the bulletin was received is not said: its days are taken as those nearest to the first leg.", ""));
+                problems.Add(Note(bulletin.Origin.Cell(nameof(RawBulletin.Received)),
+                    "When the bulletin was received is not said: its days are taken as those nearest to the first leg.", ""));
             switch (BulletinSort.KindOf(bulletin.Text))
             {
                 case BulletinKind.WindsAloft:
                     var aloft = WindsAloftBulletin.Parse(bulletin.Text, received);
                     winds.AddRange(aloft.ToAirReports(station => PlaceOf(week, station), out var unplaced));
                     problems.AddRange(aloft.Unread.Select(group => Unread(cell, group)));
-                    problems.AddRange(unplaced.Select(station => Note(cell, $"The winds-aloft station {station} is neither in Fixes nor in Airports; its winds are left out.", station)));
+                    problems.AddRange(unplaced.Select(
+                        station => Note(cell, $"The winds-aloft station {station} is neither in Fixes nor in Airports; its winds are left out.", station)));
                     break;
                 case BulletinKind.Forecast or BulletinKind.Report:
                     foreach (var text in BulletinText.Each(bulletin.Text)) ReadOne(text, bulletin, received);
@@ -113,19 +120,27 @@ public sealed class WeekWeather
         }
     }
 
-    /// <summary>The forecast that holds at an airport at an instant: of those valid then the one issued last, of two of one time the later in the book; null where none is, or where the last one cancels it.</summary>
+    /// <summary>
+    /// The forecast that holds at an airport at an instant: of those valid then the one issued last, of two of one time the later in the book; null where none
+    /// is, or where the last one cancels it.
+    /// </summary>
     /// <param name="airport">Ident.</param>
     /// <param name="at">The instant.</param>
     public TafReport? ForecastAt(string airport, Instant at) =>
-        _forecasts[airport].Where(forecast => forecast.Covers(at)).OrderBy(forecast => forecast.Issued ?? forecast.ValidFrom).LastOrDefault() is { IsCancelled: false, Groups.IsEmpty: false } last ? last : null;
+        _forecasts[airport].Where(forecast => forecast.Covers(at)).OrderBy(forecast => forecast.Issued
+            ?? forecast.ValidFrom).LastOrDefault() is { IsCancelled: false, Groups.IsEmpty: false } last ? last : null;
 
     /// <summary>The last report of an airport that is not older than 90 minutes at an instant; null where there is none.</summary>
     /// <param name="airport">Ident.</param>
     /// <param name="at">The instant.</param>
     public MetarReport? ReportAt(string airport, Instant at) =>
-        _reports[airport].Where(report => !report.IsMissing && report.Observed <= at && at - report.Observed <= ReportHolds).OrderBy(report => report.Observed).LastOrDefault();
+        _reports[airport].Where(report => !report.IsMissing && report.Observed <= at && at - report.Observed <= ReportHolds).OrderBy(report => report.Observed)
+            .LastOrDefault();
 
-    /// <summary>The weather for a takeoff or landing: wind by report, else by forecast (a variable one as calm: no headwind to count on), else from the winds aloft at the field; temperature by report, else from aloft.</summary>
+    /// <summary>
+    /// The weather for a takeoff or landing: wind by report, else by forecast (a variable one as calm: no headwind to count on), else from the winds aloft at
+    /// the field; temperature by report, else from aloft.
+    /// </summary>
     /// <param name="airport">The airport.</param>
     /// <param name="at">The instant.</param>
     public SurfaceWeather SurfaceAt(Airport airport, Instant at)
@@ -176,14 +191,16 @@ public sealed class WeekWeather
         : wind.DirectionDeg is { } direction ? (TrueDegrees.Of(direction), wind.Speed)
         : null;
 
-    private static bool Wets(string weather) => Precipitation.Any(code => weather.Contains(code, StringComparison.Ordinal)) && !weather.StartsWith("VC", StringComparison.Ordinal);
+    private static bool Wets(string weather) =>
+        Precipitation.Any(code => weather.Contains(code, StringComparison.Ordinal)) && !weather.StartsWith("VC", StringComparison.Ordinal);
 
     private static GeoPoint? PlaceOf(OperatorWeek week, string station) =>
         week.Fixes.FirstOrDefault(fix => string.Equals(fix.Ident, station, StringComparison.OrdinalIgnoreCase))?.Position
         ?? week.Airports.GetValueOrDefault(station)?.Position
         ?? week.Airports.GetValueOrDefault("X" + station)?.Position;
 
-    private static Problem Unread(string cell, UnreadGroup group) => Note(cell, $"{group.Group} in the bulletin is left out, the rest is used: {group.Why}", group.Group);
+    private static Problem Unread(string cell, UnreadGroup group) =>
+        Note(cell, $"{group.Group} in the bulletin is left out, the rest is used: {group.Why}", group.Group);
 
     private static Problem Note(string cell, string text, string read) => new() { State = State.Caution, Cell = cell, Text = text, Read = read };
 }

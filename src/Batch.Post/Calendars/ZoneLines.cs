@@ -4,8 +4,8 @@ using NodaTime.TimeZones;
 namespace Batch.Post.Calendars;
 
 /// <summary>
-/// The time zones of a calendar file, from the zone database of NodaTime: for each zone the stretches of one offset that its events touch, each with the local time
-/// at which it began (RFC 5545, 3.6.5). No rule is written for other years: none would be true for ever.
+/// The time zones of a calendar file, from the zone database of NodaTime: for each zone the stretches of one offset that its events touch, each with the local
+/// time at which it began (RFC 5545, 3.6.5). No rule is written for other years: none would be true for ever.
 /// </summary>
 internal static class ZoneLines
 {
@@ -16,7 +16,8 @@ internal static class ZoneLines
     /// <summary>Writes the zones of all events, by name.</summary>
     public static void Write(ContentLines lines, IEnumerable<CalendarEvent> events)
     {
-        foreach (var zone in events.SelectMany(item => new[] { item.Start, item.End }).GroupBy(time => time.Zone.Id, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal))
+        foreach (var zone in events.SelectMany(item => new[] { item.Start, item.End }).GroupBy(time => time.Zone.Id, StringComparer.Ordinal)
+            .OrderBy(group => group.Key, StringComparer.Ordinal))
         {
             var times = zone.Select(time => time.ToInstant()).ToArray();
             lines.Word("BEGIN", "VTIMEZONE");

@@ -61,7 +61,9 @@ internal static class LedgerLines
         }
         catch (JsonException error)
         {
-            throw new LedgerException(string.Create(CultureInfo.InvariantCulture, $"{path}, line {number} cannot be read: {error.Message} Nothing is sent by a damaged ledger; mend the line or put a copy in its place."), error);
+            throw new LedgerException(string.Create(CultureInfo.InvariantCulture,
+                $"{path}, line {number} cannot be read: {error.Message} Nothing is sent by a damaged ledger; mend the line or put a copy in its place."),
+                error);
         }
     }
 

@@ -14,7 +14,8 @@ internal sealed class DeliveryRounds
         (_letters, _progress) = (letters, progress);
         _done = new Delivery?[letters.Count];
         _last = [.. Enumerable.Repeat("it was not tried", letters.Count)];
-        _mayComeTwice = [.. letters.Select(letter => ledger.Packets.Any(packet => packet.MessageId == letter.Packet.MessageId && packet.Outcome == LedgerOutcome.Unknown))];
+        _mayComeTwice =
+            [.. letters.Select(letter => ledger.Packets.Any(packet => packet.MessageId == letter.Packet.MessageId && packet.Outcome == LedgerOutcome.Unknown))];
     }
 
     /// <summary>Whether nothing can be sent at all.</summary>

@@ -2,7 +2,9 @@ using MailKit;
 
 namespace Batch.Post.Mail;
 
-/// <summary>Writes into the ledger that the end of a message is about to be given: when its last bytes are written and before the line that ends it is.</summary>
+/// <summary>
+/// Writes into the ledger that the end of a message is about to be given: when its last bytes are written and before the line that ends it is.
+/// </summary>
 internal sealed class HandingOver(LedgerPen pen, string messageId) : ITransferProgress
 {
     /// <summary>Whether it was written.</summary>

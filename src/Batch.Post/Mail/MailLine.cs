@@ -35,7 +35,8 @@ internal sealed class MailLine(MailTarget target, LedgerPen pen) : IDisposable
             var isForGood = (int)error.StatusCode >= 500;
             if (isBegun) pen.Refuse(packet.MessageId, answer);
             else Close();
-            return (!isForGood ? MailTry.Later : isBegun && error.StatusCode != SmtpStatusCode.AuthenticationRequired ? MailTry.Refused : MailTry.Hopeless, answer);
+            return (!isForGood ? MailTry.Later : isBegun && error.StatusCode != SmtpStatusCode.AuthenticationRequired ? MailTry.Refused : MailTry.Hopeless,
+                answer);
         }
         catch (ServiceNotAuthenticatedException error)
         {
@@ -48,7 +49,8 @@ internal sealed class MailLine(MailTarget target, LedgerPen pen) : IDisposable
         }
         catch (NotSupportedException error)
         {
-            return (MailTry.Hopeless, OneLine($"{target} does not offer what is asked of it (encryption by STARTTLS outside this machine, or a way to give the password): {error.Message}"));
+            return (MailTry.Hopeless, OneLine(
+                $"{target} does not offer what is asked of it (encryption by STARTTLS outside this machine, or a way to give the password): {error.Message}"));
         }
         catch (AuthenticationException error)
         {

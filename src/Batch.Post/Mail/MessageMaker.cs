@@ -32,7 +32,9 @@ internal static class MessageMaker
     }
 
     // Nothing of the user's can begin a new header: control characters become spaces before the library sees them.
-    private static string OneLine(string text) => string.Join(' ', string.Concat(text.Select(letter => char.IsControl(letter) || letter is '\u2028' or '\u2029' ? ' ' : letter)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    private static string OneLine(string text) => string.Join(' ',
+        string.Concat(text.Select(letter => char.IsControl(letter) || letter is '\u2028' or '\u2029' ? ' ' : letter))
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     private static TextPart Part(string kind, string text)
     {

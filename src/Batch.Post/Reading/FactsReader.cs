@@ -8,7 +8,8 @@ namespace Batch.Post.Reading;
 internal static class FactsReader
 {
     /// <summary>What a sheet prints besides the facts that have a name of their own.</summary>
-    private static readonly ImmutableArray<string> Printed = ["log", "alternates", "runway", "cgIn", "cgSpreadIn", "stations", "options", "fuelLb", "weightsLb", "assumptions", "notes", "setting", "nightMin"];
+    private static readonly ImmutableArray<string> Printed =
+        ["log", "alternates", "runway", "cgIn", "cgSpreadIn", "stations", "options", "fuelLb", "weightsLb", "assumptions", "notes", "setting", "nightMin"];
 
     public static LegFacts Read(JsonElement leg)
     {
@@ -47,7 +48,8 @@ internal static class FactsReader
     }
 
     /// <summary>The findings that fail.</summary>
-    public static IEnumerable<JsonElement> Failures(JsonElement leg) => leg.GetProperty("findings").EnumerateArray().Where(finding => finding.Text("state") == "fail");
+    public static IEnumerable<JsonElement> Failures(JsonElement leg) => leg.GetProperty("findings").EnumerateArray()
+        .Where(finding => finding.Text("state") == "fail");
 
     private static int Whole(JsonElement from, string name) => (int)Math.Round(from.GetProperty(name).GetDouble(), MidpointRounding.AwayFromZero);
 

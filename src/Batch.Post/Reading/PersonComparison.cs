@@ -3,7 +3,8 @@ using Batch.Post.Words;
 namespace Batch.Post.Reading;
 
 /// <summary>Holds what a person is to fly against what the person was told.</summary>
-internal sealed class PersonComparison(WeekRecord week, Ledger ledger, ImmutableDictionary<string, TripRevision> trips, IReadOnlySet<string> cancelled, PersonRecord person)
+internal sealed class PersonComparison(
+    WeekRecord week, Ledger ledger, ImmutableDictionary<string, TripRevision> trips, IReadOnlySet<string> cancelled, PersonRecord person)
 {
     private readonly LedgerPacket? _since = ledger.LastIssued(person.Code);
     private readonly ImmutableHashSet<string> _held = week.HeldTrips.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
@@ -27,9 +28,12 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
         foreach (var leg in before.Values.Where(leg => !told.Contains(leg.Facts.Key))) Miss(leg);
         var known = _changes.Count;
         if (_open is { } open) TakeBack(open, before.Keys.Concat(told).ToHashSet(StringComparer.OrdinalIgnoreCase));
-        _legs.Sort((a, b) => a.Facts.OffBlocks != b.Facts.OffBlocks ? a.Facts.OffBlocks.CompareTo(b.Facts.OffBlocks) : string.CompareOrdinal(a.Facts.Key, b.Facts.Key));
+        _legs.Sort((a, b) => a.Facts.OffBlocks != b.Facts.OffBlocks
+            ? a.Facts.OffBlocks.CompareTo(b.Facts.OffBlocks)
+            : string.CompareOrdinal(a.Facts.Key, b.Facts.Key));
         if (_since is not null) Order(before);
-        if (_since is not null && _changes.Count == 0 && _open is { } other && !Tells(other)) _changes.Add($"Revision {Text(other.Revision)} may have reached you; it does not hold.");
+        if (_since is not null && _changes.Count == 0 && _open is { } other && !Tells(other))
+            _changes.Add($"Revision {Text(other.Revision)} may have reached you; it does not hold.");
         return Numbered(new CrewIssue
         {
             Person = person,
@@ -39,7 +43,8 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
             Dropped = [.. _dropped],
             Changes = [.. _changes.Skip(_since is null ? known : 0)],
             Unsure = [.. Unsure()],
-            Held = [.. week.Legs.Where(leg => leg.IsFlownBy(person.Code) && _held.Contains(leg.Trip)).Select(leg => leg.Trip).Distinct(StringComparer.OrdinalIgnoreCase).Select(Held)],
+            Held = [.. week.Legs.Where(leg => leg.IsFlownBy(person.Code) && _held.Contains(leg.Trip)).Select(leg => leg.Trip)
+                .Distinct(StringComparer.OrdinalIgnoreCase).Select(Held)],
             Doubts = [.. _doubts],
         });
     }
@@ -49,13 +54,15 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
         ledger.Of(person).LastOrDefault(packet => packet.Outcome == LedgerOutcome.Unknown && packet.Revision > (ledger.LastIssued(person)?.Revision ?? 0));
 
     private IEnumerable<int> Unsure() => _open is null ? [] : ledger.Of(person.Code)
-        .Where(packet => packet.Outcome == LedgerOutcome.Unknown && packet.Revision > (_since?.Revision ?? 0)).Select(packet => packet.Revision).Distinct().Order();
+        .Where(packet => packet.Outcome == LedgerOutcome.Unknown && packet.Revision > (_since?.Revision ?? 0)).Select(packet => packet.Revision).Distinct()
+            .Order();
 
     // Legs of a packet that may have arrived and that nothing speaks of now.
     private void TakeBack(LedgerPacket open, HashSet<string> spoken)
     {
         if (!week.IsWhole || week.Legs.Any(leg => leg.IsNameless)) return;
-        foreach (var leg in open.Legs.Where(leg => !leg.IsHeld && leg.Facts.OnBlocks > week.MadeAt && !spoken.Contains(leg.Facts.Key) && !_held.Contains(leg.Facts.Trip) && IsInDays(leg)))
+        foreach (var leg in open.Legs.Where(
+            leg => !leg.IsHeld && leg.Facts.OnBlocks > week.MadeAt && !spoken.Contains(leg.Facts.Key) && !_held.Contains(leg.Facts.Trip) && IsInDays(leg)))
             Drop(leg, $"{LegWords.Cancelled(leg.Facts)}, in case revision {Text(open.Revision)} reached you");
     }
 
@@ -67,11 +74,18 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
     private CrewIssue Numbered(CrewIssue issue)
     {
         if (_since is not null && issue.Changes.IsEmpty) return issue with { Revision = _since.Revision };
-        var next = issue with { Revision = 1 + ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Issued).Select(packet => packet.Revision).DefaultIfEmpty(0).Max() };
-        var open = ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Unknown && packet.Revision >= next.Revision).MaxBy(packet => packet.Revision);
+        var next = issue with
+        {
+            Revision = 1 + ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Issued).Select(packet => packet.Revision)
+            .DefaultIfEmpty(0).Max()
+        };
+        var open = ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Unknown && packet.Revision >= next.Revision)
+            .MaxBy(packet => packet.Revision);
         if (open is null) return next;
         var same = next with { Revision = open.Revision };
-        return same.Fingerprint == open.Fingerprint ? same with { Unsure = [.. same.Unsure.Where(revision => revision < open.Revision)] } : next with { Revision = open.Revision + 1, Legs = After(open, next.Legs), Dropped = After(open, next.Dropped) };
+        return same.Fingerprint == open.Fingerprint
+            ? same with { Unsure = [.. same.Unsure.Where(revision => revision < open.Revision)] }
+            : next with { Revision = open.Revision + 1, Legs = After(open, next.Legs), Dropped = After(open, next.Dropped) };
     }
 
     // Legs whose events outrank those of a packet that may have arrived.
@@ -88,7 +102,8 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
         if (was is null)
         {
             var uid = CalendarEvents.Uid(person.Code, now, week.OperatorMail);
-            var used = ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Issued).SelectMany(packet => packet.Legs.Concat(packet.Dropped)).Where(leg => leg.Uid == uid).Select(leg => leg.Sequence + 1).DefaultIfEmpty(0).Max();
+            var used = ledger.Of(person.Code).Where(packet => packet.Outcome == LedgerOutcome.Issued).SelectMany(packet => packet.Legs.Concat(packet.Dropped))
+                .Where(leg => leg.Uid == uid).Select(leg => leg.Sequence + 1).DefaultIfEmpty(0).Max();
             _legs.Add(new IssuedLeg { Facts = now, Uid = uid, Sequence = used, TripRevision = revision, Place = place, Report = report });
             _changes.Add($"{now.Key}: {LegWords.Added(now)}.");
             return;
@@ -113,8 +128,10 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
         else if (now is { Facts: not null } && !now.IsFlownBy(person.Code)) Drop(was, $"no longer yours, was {LegWords.Journey(was.Facts)}");
         else if (_held.Contains(was.Facts.Trip)) Hold(was);
         else if (!week.IsWhole) _legs.Add(was);
-        else if (week.Legs.Any(leg => leg.IsNameless)) Keep(was, "is not found in the book, but a row there could not be read; nothing is taken back before it can be");
-        else if (!IsInDays(was)) Keep(was, $"was issued and is not in this run, but neither are its days; it stands. To take it back: --cancel {was.Facts.Trip}");
+        else if (week.Legs.Any(leg => leg.IsNameless))
+            Keep(was, "is not found in the book, but a row there could not be read; nothing is taken back before it can be");
+        else if (!IsInDays(was))
+            Keep(was, $"was issued and is not in this run, but neither are its days; it stands. To take it back: --cancel {was.Facts.Trip}");
         else Drop(was, LegWords.Cancelled(was.Facts));
     }
 
@@ -128,7 +145,8 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
     {
         _legs.Add(was with { IsHeld = true });
         // The trip is held whole, whatever leg is the cause.
-        if (!was.IsHeld && _told.Add(was.Facts.Trip)) _changes.Add($"{was.Facts.Trip}: held back. {Why(was.Facts.Trip)} Do not fly it by the sheet that you hold.");
+        if (!was.IsHeld && _told.Add(was.Facts.Trip))
+            _changes.Add($"{was.Facts.Trip}: held back. {Why(was.Facts.Trip)} Do not fly it by the sheet that you hold.");
     }
 
     private void Keep(IssuedLeg was, string said)
@@ -149,10 +167,13 @@ internal sealed class PersonComparison(WeekRecord week, Ledger ledger, Immutable
     private string Why(string trip)
     {
         var legs = week.Legs.Where(leg => leg.IsHeld && string.Equals(leg.Trip, trip, StringComparison.OrdinalIgnoreCase)).ToArray();
-        return string.Join(" ", legs.Select(leg => Named(leg) + (leg.Facts is { } facts ? " fails " + facts.Failing : " could not be planned") + (leg.Trouble.Length > 0 ? ": " + leg.Trouble : ".")));
+        return string.Join(" ", legs.Select(leg => Named(leg) + (leg.Facts is { } facts ? " fails " + facts.Failing : " could not be planned")
+            + (leg.Trouble.Length > 0 ? ": " + leg.Trouble : ".")));
     }
 
-    private static string Named(LegRecord leg) => leg.Number > 0 ? "Leg " + leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) : leg.Row > 0 ? "The leg in row " + leg.Row.ToString(System.Globalization.CultureInfo.InvariantCulture) : "A leg whose number could not be read";
+    private static string Named(LegRecord leg) => leg.Number > 0
+        ? "Leg " + leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)
+        : leg.Row > 0 ? "The leg in row " + leg.Row.ToString(System.Globalization.CultureInfo.InvariantCulture) : "A leg whose number could not be read";
 
     private void Order(Dictionary<string, IssuedLeg> before)
     {

@@ -10,7 +10,8 @@ internal static class RecordReader
     {
         ImmutableArray<LegRecord> legs = [.. run.GetProperty("legs").EnumerateArray().Select(Leg)];
         var persons = run.GetProperty("crew").EnumerateArray().Select(Person).ToDictionary(person => person.Code, StringComparer.OrdinalIgnoreCase);
-        foreach (var code in legs.SelectMany(leg => new[] { leg.Captain, leg.SecondPilot }).Where(code => code.Length > 0)) persons.TryAdd(code, new PersonRecord { Code = code });
+        foreach (var code in legs.SelectMany(leg => new[] { leg.Captain, leg.SecondPilot }).Where(code => code.Length > 0))
+            persons.TryAdd(code, new PersonRecord { Code = code });
         return new WeekRecord
         {
             MadeAt = At(run, "madeAt") ?? throw new KeyNotFoundException("madeAt"),
@@ -23,12 +24,15 @@ internal static class RecordReader
     }
 
     /// <summary>A text; empty where it is missing or null.</summary>
-    internal static string Text(this JsonElement from, string name) => from.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() ?? "" : "";
+    internal static string Text(this JsonElement from, string name) =>
+        from.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() ?? "" : "";
 
     /// <summary>An instant in whole minutes, as printed; null where it is missing or null.</summary>
-    internal static Instant? Minute(JsonElement from, string name) => At(from, name) is { } at ? Instant.FromUnixTimeSeconds((at.ToUnixTimeSeconds() + 30) / 60 * 60) : null;
+    internal static Instant? Minute(JsonElement from, string name) =>
+        At(from, name) is { } at ? Instant.FromUnixTimeSeconds((at.ToUnixTimeSeconds() + 30) / 60 * 60) : null;
 
-    private static Instant? At(JsonElement from, string name) => InstantPattern.ExtendedIso.Parse(from.Text(name)) is { Success: true } read ? read.Value : null;
+    private static Instant? At(JsonElement from, string name) =>
+        InstantPattern.ExtendedIso.Parse(from.Text(name)) is { Success: true } read ? read.Value : null;
 
     private static LegRecord Leg(JsonElement leg)
     {
@@ -56,7 +60,8 @@ internal static class RecordReader
         foreach (var duty in person.GetProperty("duties").EnumerateArray())
         {
             if (Minute(duty, "reportUtc") is not { } report) continue;
-            if (duty.GetProperty("legs").EnumerateArray().FirstOrDefault() is { ValueKind: JsonValueKind.String } first) reports[first.GetString() ?? ""] = report;
+            if (duty.GetProperty("legs").EnumerateArray().FirstOrDefault() is { ValueKind: JsonValueKind.String } first)
+                reports[first.GetString() ?? ""] = report;
         }
 
         return new PersonRecord { Code = person.Text("code"), Name = person.Text("name"), Mail = person.Text("mail"), Reports = reports.ToImmutable() };

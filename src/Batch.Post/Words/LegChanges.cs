@@ -9,7 +9,8 @@ internal static class LegChanges
     public static ImmutableArray<string> Between(LegFacts was, LegFacts now)
     {
         if (was == now) return [];
-        ImmutableArray<string> said = [.. State(was, now), .. Journey(was, now), .. Load(was, now), .. Way(was, now), .. Weights(was, now), .. Named("remarks", Quoted(was.Remarks), Quoted(now.Remarks))];
+        ImmutableArray<string> said = [.. State(was, now), .. Journey(was, now), .. Load(was, now), .. Way(was, now), .. Weights(was, now),
+            .. Named("remarks", Quoted(was.Remarks), Quoted(now.Remarks))];
         return said.IsEmpty ? ["figures of the log, the winds, the runways or the notes"] : said;
     }
 
@@ -18,7 +19,9 @@ internal static class LegChanges
         var failing = now.Failing.Length > 0 ? $" ({now.Failing})" : "";
         if (was.State != now.State) yield return $"state {was.State} to {now.State}{failing}";
         else if (was.Failing != now.Failing) yield return $"failing checks {was.Failing} to {now.Failing}";
-        if (was.Override != now.Override) yield return now.Override.Length > 0 ? $"flown although it fails, because: {Quoted(now.Override)}" : "the reason to fly it although it fails is withdrawn";
+        if (was.Override != now.Override) yield return now.Override.Length > 0
+            ? $"flown although it fails, because: {Quoted(now.Override)}"
+            : "the reason to fly it although it fails is withdrawn";
     }
 
     private static IEnumerable<string> Journey(LegFacts was, LegFacts now) =>
@@ -71,7 +74,9 @@ internal static class LegChanges
         if (was == now && wasZone == nowZone) yield break;
         var (before, after) = (LocalTimes.At(was, wasZone), LocalTimes.At(now, nowZone));
         if (before == after && was == now) yield break;
-        yield return before.Date == after.Date ? $"{what} {LocalTimes.Clock(before)} to {LocalTimes.Clock(after)}" : $"{what} {LocalTimes.DayAndClock(before)} to {LocalTimes.DayAndClock(after)}";
+        yield return before.Date == after.Date
+            ? $"{what} {LocalTimes.Clock(before)} to {LocalTimes.Clock(after)}"
+            : $"{what} {LocalTimes.DayAndClock(before)} to {LocalTimes.DayAndClock(after)}";
     }
 
     /// <summary>A text in quotation marks, none inside: they alone tell its commas from those between the changes.</summary>

@@ -20,7 +20,9 @@ internal sealed class LineRows(CheckedWeek week, Stretch stretch, Airport? home)
     private readonly OperatorWeek _input = week.Plan.Input;
     private readonly ImmutableArray<(CheckedLeg Leg, Instant From, Instant To)> _placed =
     [
-        .. week.Legs.SelectMany(leg => LegTime.Of(leg) is { } time && stretch.Holds(time.From) ? [(Leg: leg, time.From, time.To)] : Array.Empty<(CheckedLeg Leg, Instant From, Instant To)>())
+        .. week.Legs.SelectMany(leg => LegTime.Of(leg) is { } time && stretch.Holds(time.From)
+            ? [(Leg: leg, time.From, time.To)]
+            : Array.Empty<(CheckedLeg Leg, Instant From, Instant To)>())
             .OrderBy(one => one.From).ThenBy(one => one.Leg.Plan.Key),
     ];
 
@@ -30,8 +32,10 @@ internal sealed class LineRows(CheckedWeek week, Stretch stretch, Airport? home)
         var known = week.Plan.Aircraft.ToDictionary(one => one.Registration, StringComparer.OrdinalIgnoreCase);
         return
         [
-            .. _placed.GroupBy(one => LegPeople.Aircraft(one.Leg.Plan), StringComparer.OrdinalIgnoreCase).OrderBy(group => group.Key.Length == 0).ThenBy(group => group.Key, StringComparer.Ordinal)
-                .Select(group => Row(group.Key, _input.Fleet.GetValueOrDefault(group.Key)?.Type ?? "", [.. group]) with { Gaps = Gaps(known.GetValueOrDefault(group.Key)) }),
+            .. _placed.GroupBy(one => LegPeople.Aircraft(one.Leg.Plan), StringComparer.OrdinalIgnoreCase).OrderBy(group => group.Key.Length == 0)
+                .ThenBy(group => group.Key, StringComparer.Ordinal)
+                .Select(group =>
+                    Row(group.Key, _input.Fleet.GetValueOrDefault(group.Key)?.Type ?? "", [.. group]) with { Gaps = Gaps(known.GetValueOrDefault(group.Key)) }),
         ];
     }
 
@@ -41,8 +45,10 @@ internal sealed class LineRows(CheckedWeek week, Stretch stretch, Airport? home)
         var known = week.Plan.Crew.ToDictionary(one => one.Code, StringComparer.OrdinalIgnoreCase);
         return
         [
-            .. _placed.SelectMany(one => LegPeople.Crew(one.Leg.Plan).Select(code => (Code: code, Leg: one))).GroupBy(pair => pair.Code, pair => pair.Leg, StringComparer.OrdinalIgnoreCase).OrderBy(group => group.Key, StringComparer.Ordinal)
-                .Select(group => Row(group.Key, _input.Crew.GetValueOrDefault(group.Key)?.Base ?? "", [.. group]) with { Duties = Duties(known.GetValueOrDefault(group.Key)) }),
+            .. _placed.SelectMany(one => LegPeople.Crew(one.Leg.Plan).Select(code => (Code: code, Leg: one)))
+                .GroupBy(pair => pair.Code, pair => pair.Leg, StringComparer.OrdinalIgnoreCase).OrderBy(group => group.Key, StringComparer.Ordinal)
+                .Select(group => Row(group.Key, _input.Crew.GetValueOrDefault(group.Key)?.Base ?? "", [.. group]) with { Duties =
+                    Duties(known.GetValueOrDefault(group.Key)) }),
         ];
     }
 
@@ -78,7 +84,11 @@ internal sealed class LineRows(CheckedWeek week, Stretch stretch, Airport? home)
         var shown = _placed.Select(one => one.Leg.Plan.Key).ToHashSet();
         return
         [
-            .. aircraft.Steps.Where(step => step is { Ground: { } ground, Before: { } before } && ground > Duration.Zero && ground <= LongestGap && shown.Contains(step.Leg) && shown.Contains(before))
+            .. aircraft.Steps.Where(step => step is { Ground: { } ground, Before: { } before }
+                && ground > Duration.Zero
+                && ground <= LongestGap
+                && shown.Contains(step.Leg)
+                && shown.Contains(before))
                 .Select(step => (step.OffBlocks, Ground: step.Ground ?? Duration.Zero))
                 .Select(gap => new LineGapView
                 {

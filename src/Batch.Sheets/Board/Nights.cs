@@ -3,7 +3,10 @@ using Batch.Flight.Fleet;
 
 namespace Batch.Sheets.Board;
 
-/// <summary>The nights (end of evening to start of morning civil twilight, 14 CFR 1.1) at the places where an aircraft or a person is. Each place's day is worked out once.</summary>
+/// <summary>
+/// The nights (end of evening to start of morning civil twilight, 14 CFR 1.1) at the places where an aircraft or a person is. Each place's day is worked out
+/// once.
+/// </summary>
 internal sealed class Nights
 {
     private readonly Dictionary<(string Ident, LocalDate Date), SunDay> _days = [];

@@ -4,7 +4,9 @@ using Batch.Sheets.Views;
 
 namespace Batch.Sheets.Board;
 
-/// <summary>Where an aircraft or a person is in the course of the week: at the departure until the middle of a leg, at its destination from there to the next leg.</summary>
+/// <summary>
+/// Where an aircraft or a person is in the course of the week: at the departure until the middle of a leg, at its destination from there to the next leg.
+/// </summary>
 internal static class Stays
 {
     /// <summary>The stays, one after the other over the whole stretch.</summary>
@@ -12,7 +14,8 @@ internal static class Stays
     /// <param name="stretch">The stretch.</param>
     /// <param name="airports">The airports of the book.</param>
     /// <param name="home">Where nothing else is known.</param>
-    public static IEnumerable<(Airport? Place, Instant From, Instant To)> Of(IEnumerable<(CheckedLeg Leg, Instant From, Instant To)> legs, Stretch stretch, IReadOnlyDictionary<string, Airport> airports, Airport? home)
+    public static IEnumerable<(Airport? Place, Instant From, Instant To)> Of(IEnumerable<(CheckedLeg Leg, Instant From, Instant To)> legs, Stretch stretch,
+        IReadOnlyDictionary<string, Airport> airports, Airport? home)
     {
         Airport? Place(string ident) => airports.GetValueOrDefault(ident) ?? home;
         var at = stretch.From;

@@ -12,7 +12,10 @@ internal sealed record Stretch(Instant From, Instant To, DateTimeZone Zone)
     /// <summary>Length of the stretch [h].</summary>
     public double Hours => (To - From).TotalHours;
 
-    /// <summary>The stretch that holds some events; null without any. Where they lie more than three weeks apart (a wrong year in a cell), the fourteen days that hold most of them.</summary>
+    /// <summary>
+    /// The stretch that holds some events; null without any. Where they lie more than three weeks apart (a wrong year in a cell), the fourteen days that hold
+    /// most of them.
+    /// </summary>
     /// <param name="events">Start and end of what is to be shown.</param>
     /// <param name="zone">The zone whose days are shown.</param>
     public static Stretch? Of(IReadOnlyCollection<(Instant From, Instant To)> events, DateTimeZone zone)

@@ -30,5 +30,6 @@ internal sealed record Elapsed(Duration Time) : IPrintable
     public override string ToString() => HoursMinutes();
 
     private double Rounded(int decimals) =>
-        Math.Round((Before + Time).TotalMinutes, decimals, MidpointRounding.AwayFromZero) - Math.Round(Before.TotalMinutes, decimals, MidpointRounding.AwayFromZero);
+        Math.Round((Before + Time).TotalMinutes, decimals, MidpointRounding.AwayFromZero) - Math.Round(Before.TotalMinutes, decimals,
+            MidpointRounding.AwayFromZero);
 }

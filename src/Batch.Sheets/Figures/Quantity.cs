@@ -3,7 +3,9 @@ using Batch.Sheets.Templates;
 
 namespace Batch.Sheets.Figures;
 
-/// <summary>A figure for people: a number in its own unit, which way it is rounded, and for fuel its density. Templates choose the unit it is written in.</summary>
+/// <summary>
+/// A figure for people: a number in its own unit, which way it is rounded, and for fuel its density. Templates choose the unit it is written in.
+/// </summary>
 /// <param name="Value">The number in the unit of the house for its kind.</param>
 /// <param name="Kind">What it measures.</param>
 /// <param name="Rounding">Which way it is rounded.</param>
@@ -21,7 +23,10 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
     /// <summary>The limit and the figure with which it is printed, so that the three agree; null for a number by itself.</summary>
     public HeldFigure? Held { get; init; }
 
-    /// <summary>What there was before this was taken off, in the unit of the house; printed is the difference of the printed rests, so that a column adds up. Null for a number by itself.</summary>
+    /// <summary>
+    /// What there was before this was taken off, in the unit of the house; printed is the difference of the printed rests, so that a column adds up. Null for a
+    /// number by itself.
+    /// </summary>
     public double? TakenFrom { get; init; }
 
     /// <summary>Unit of a plain number.</summary>
@@ -37,7 +42,8 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
 
     public static Quantity? Of(Pounds? weight, RoundingWay rounding = RoundingWay.Nearest) => weight is { } known ? Of(known, rounding) : null;
 
-    public static Quantity OfFuel(Pounds fuel, double? density, RoundingWay rounding = RoundingWay.Nearest) => new(fuel.Value, QuantityKind.Fuel, rounding) { Density = density };
+    public static Quantity OfFuel(Pounds fuel, double? density, RoundingWay rounding = RoundingWay.Nearest) =>
+        new(fuel.Value, QuantityKind.Fuel, rounding) { Density = density };
 
     public static Quantity Of(NauticalMiles distance) => new(distance.Value, QuantityKind.Distance);
 
@@ -53,7 +59,8 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
 
     public static Quantity? Of(Knots? speed) => speed is { } known ? Of(known) : null;
 
-    public static Quantity? Of(Celsius? temperature, RoundingWay rounding = RoundingWay.Nearest) => temperature is { } known ? new Quantity(known.Value, QuantityKind.Temperature, rounding) : null;
+    public static Quantity? Of(Celsius? temperature, RoundingWay rounding = RoundingWay.Nearest) =>
+        temperature is { } known ? new Quantity(known.Value, QuantityKind.Temperature, rounding) : null;
 
     public static Quantity? OfDegrees(double? degrees) => degrees is { } known ? new Quantity(known, QuantityKind.Angle) : null;
 
@@ -69,7 +76,15 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
         return (
             limit with { Rounding = isLeast ? RoundingWay.Up : RoundingWay.Down, Held = Part(HeldPart.Limit) },
             actual with { Rounding = isLeast ? RoundingWay.Down : RoundingWay.Up, Held = Part(HeldPart.Actual) },
-            limit with { Value = isLeast ? actual.Value - limit.Value : limit.Value - actual.Value, Rounding = RoundingWay.Down, IsSigned = true, Held = Part(HeldPart.Margin) });
+            limit with
+            {
+                Value = isLeast
+                ? actual.Value - limit.Value
+                : limit.Value - actual.Value,
+                Rounding = RoundingWay.Down,
+                IsSigned = true,
+                Held = Part(HeldPart.Margin)
+            });
     }
 
     public Quantity Signed() => this with { IsSigned = true };

@@ -12,7 +12,8 @@ internal static class Words
 
     public static string Of(FlightRules rules) => rules switch { FlightRules.Ifr => "IFR", FlightRules.Vfr => "VFR" };
 
-    public static string Of(LegPurpose purpose) => purpose switch { LegPurpose.Charter => "charter", LegPurpose.Ferry => "ferry", LegPurpose.Training => "training" };
+    public static string Of(LegPurpose purpose) =>
+        purpose switch { LegPurpose.Charter => "charter", LegPurpose.Ferry => "ferry", LegPurpose.Training => "training" };
 
     public static string Of(PersonCategory? category) => category is not { } known ? "" : known switch
     {

@@ -10,10 +10,12 @@ internal sealed class Drawing
     private readonly StringBuilder _shapes = new();
 
     public void Line(double x1, double y1, double x2, double y2, string stroke, double width, string dash = "") =>
-        _shapes.Append(CultureInfo.InvariantCulture, $"<line x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\" stroke=\"{stroke}\" stroke-width=\"{N(width)}\"{Dash(dash)}/>");
+        _shapes.Append(CultureInfo.InvariantCulture,
+            $"<line x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\" stroke=\"{stroke}\" stroke-width=\"{N(width)}\"{Dash(dash)}/>");
 
     public void Rectangle(double x, double y, double width, double height, string fill, string stroke = "none", double strokeWidth = 0) =>
-        _shapes.Append(CultureInfo.InvariantCulture, $"<rect x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\" fill=\"{fill}\"{Stroke(stroke, strokeWidth)}/>");
+        _shapes.Append(CultureInfo.InvariantCulture,
+            $"<rect x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\" fill=\"{fill}\"{Stroke(stroke, strokeWidth)}/>");
 
     /// <summary>Slanting lines across a field, so that it differs from its neighbours without colour.</summary>
     public void Hatch(double x, double y, double width, double height, double step, string stroke)
@@ -29,13 +31,17 @@ internal sealed class Drawing
         _shapes.Append(CultureInfo.InvariantCulture, $"<circle cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{N(radius)}\" fill=\"{fill}\"{Stroke(stroke, strokeWidth)}/>");
 
     public void Polygon(IEnumerable<(double X, double Y)> points, string fill, string stroke, double width, string dash = "") =>
-        _shapes.Append(CultureInfo.InvariantCulture, $"<polygon points=\"{Points(points)}\" fill=\"{fill}\"{Stroke(stroke, width)} stroke-linejoin=\"round\"{Dash(dash)}/>");
+        _shapes.Append(CultureInfo.InvariantCulture,
+            $"<polygon points=\"{Points(points)}\" fill=\"{fill}\"{Stroke(stroke, width)} stroke-linejoin=\"round\"{Dash(dash)}/>");
 
     public void Polyline(IEnumerable<(double X, double Y)> points, string stroke, double width, string dash = "") =>
-        _shapes.Append(CultureInfo.InvariantCulture, $"<polyline points=\"{Points(points)}\" fill=\"none\" stroke=\"{stroke}\" stroke-width=\"{N(width)}\" stroke-linejoin=\"round\" stroke-linecap=\"round\"{Dash(dash)}/>");
+        _shapes.Append(CultureInfo.InvariantCulture,
+            $"<polyline points=\"{Points(points)}\" fill=\"none\" stroke=\"{stroke}\" stroke-width=\"{N(width)}\" stroke-linejoin=\"round\" stroke-linecap=\"round\"{Dash(dash)}/>");
 
-    public void Text(double x, double y, string text, TextAnchor anchor = TextAnchor.Start, bool isBold = false, string fill = Ink.Black, double size = Ink.TextSize) =>
-        _shapes.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\"{Anchor(anchor)} font-size=\"{N(size)}px\"{(isBold ? " font-weight=\"600\"" : "")} fill=\"{fill}\">{Markup.Escaped(text)}</text>");
+    public void Text(double x, double y, string text, TextAnchor anchor = TextAnchor.Start, bool isBold = false, string fill = Ink.Black,
+        double size = Ink.TextSize) =>
+        _shapes.Append(CultureInfo.InvariantCulture,
+            $"<text x=\"{N(x)}\" y=\"{N(y)}\"{Anchor(anchor)} font-size=\"{N(size)}px\"{(isBold ? " font-weight=\"600\"" : "")} fill=\"{fill}\">{Markup.Escaped(text)}</text>");
 
     /// <summary>The picture.</summary>
     /// <param name="width">Width of its field.</param>

@@ -4,7 +4,10 @@ using Batch.Sheets.Templates;
 
 namespace Batch.Sheets.Pictures;
 
-/// <summary>A duty against the day: local hours above, UTC below, the duty as a box, its flights as solid bars with their names, rest as dotted lines, the limit as a dashed line, what lies over it hatched.</summary>
+/// <summary>
+/// A duty against the day: local hours above, UTC below, the duty as a box, its flights as solid bars with their names, rest as dotted lines, the limit as a
+/// dashed line, what lies over it hatched.
+/// </summary>
 internal static class DutyBar
 {
     private const double Width = 648;
@@ -17,7 +20,10 @@ internal static class DutyBar
     private const int HoursShown = 24;
     private static readonly Duration Margin = Duration.FromHours(1);
 
-    /// <summary>The picture. Its scale is the local day of the report; a duty or limit that passes midnight has a scale from an hour before the report, of 24 hours or as many as it needs.</summary>
+    /// <summary>
+    /// The picture. Its scale is the local day of the report; a duty or limit that passes midnight has a scale from an hour before the report, of 24 hours or
+    /// as many as it needs.
+    /// </summary>
     /// <param name="duty">The times.</param>
     /// <exception cref="ArgumentException">The release is before the report.</exception>
     public static Picture Of(DutyTimes duty) =>
@@ -60,7 +66,9 @@ internal static class DutyBar
         return instant - Duration.FromTicks(local.TickOfDay % NodaConstants.TicksPerHour);
     }
 
-    /// <summary>Hours of a clock that the scale passes: every second one, figures on the outer side of the line; a day with another offset keeps its true places.</summary>
+    /// <summary>
+    /// Hours of a clock that the scale passes: every second one, figures on the outer side of the line; a day with another offset keeps its true places.
+    /// </summary>
     private static void Hours(Drawing drawing, string name, double baseline, int side, DateTimeZone zone, Instant from, Instant to, Func<Instant, double> at)
     {
         drawing.Text(Left - 13, baseline, name, TextAnchor.End, fill: Ink.Grey);
@@ -74,11 +82,15 @@ internal static class DutyBar
             var isNamed = local.Hour % 2 == 0 && local.Minute == 0;
             drawing.Line(at(hour), rule, at(hour), rule - (side * (isNamed ? 3 : 2)), Ink.Grey, 0.8);
             if (isNamed)
-                drawing.Text(Math.Min(at(hour), Right), baseline - (side > 0 ? 1 : 0), hour == to && local.Hour == 0 ? "24" : local.Hour.ToString("00", CultureInfo.InvariantCulture), TextAnchor.Middle, fill: Ink.Grey);
+                drawing.Text(Math.Min(at(hour), Right), baseline - (side > 0 ? 1 : 0),
+                    hour == to && local.Hour == 0 ? "24" : local.Hour.ToString("00", CultureInfo.InvariantCulture), TextAnchor.Middle, fill: Ink.Grey);
         }
     }
 
-    /// <summary>Writes report, release and limit above the bar, report to the left of its mark and the others to the right, so that they seldom need a second row; gives the top of the bar.</summary>
+    /// <summary>
+    /// Writes report, release and limit above the bar, report to the left of its mark and the others to the right, so that they seldom need a second row; gives
+    /// the top of the bar.
+    /// </summary>
     private static double Moments(Drawing drawing, DutyTimes duty, PictureStyle style, Func<Instant, double> at)
     {
         string Local(Instant instant) => new ClockTime(instant, duty.Zone).LocalClock();
@@ -88,12 +100,18 @@ internal static class DutyBar
             (style.Word("release") + " " + Local(duty.Release), duty.Release, false),
         ];
         if (duty.Limit is { } limit)
-            moments.Add((style.Word("limit") + " " + Local(limit) + (limit < duty.Release ? ", " + style.Word("over the limit") + " " + new Elapsed(duty.Release - limit).HoursMinutes() : ""), limit, limit < duty.Release));
-        var labels = moments.Select((moment, k) => (moment.Text, moment.IsFail, Width: Drawing.WidthOf(moment.Text), Place: at(moment.At), Side: k == 0 ? -1 : 1))
-            .Select(label => (label.Text, label.IsFail, label.Width, Middle: LabelPlaces.Within(label.Place + (label.Side * ((label.Width / 2) - Overlap)), label.Width, Left, Right))).OrderBy(label => label.Middle).ToArray();
+            moments.Add((style.Word("limit") + " " + Local(limit) + (limit < duty.Release
+                ? ", " + style.Word("over the limit") + " " + new Elapsed(duty.Release - limit).HoursMinutes()
+                : ""), limit, limit < duty.Release));
+        var labels = moments.Select(
+            (moment, k) => (moment.Text, moment.IsFail, Width: Drawing.WidthOf(moment.Text), Place: at(moment.At), Side: k == 0 ? -1 : 1))
+            .Select(label => (label.Text, label.IsFail, label.Width,
+                Middle: LabelPlaces.Within(label.Place + (label.Side * ((label.Width / 2) - Overlap)), label.Width, Left, Right)))
+                .OrderBy(label => label.Middle).ToArray();
         var rows = LabelPlaces.Rows([.. labels.Select(label => (label.Middle, label.Width))], 8);
         for (var k = 0; k < labels.Length; k++)
-            drawing.Text(labels[k].Middle, MarksRow + (rows[k] * RowHeight), labels[k].Text, TextAnchor.Middle, isBold: true, fill: labels[k].IsFail ? Ink.Fail : Ink.Black);
+            drawing.Text(labels[k].Middle, MarksRow + (rows[k] * RowHeight), labels[k].Text, TextAnchor.Middle, isBold: true,
+                fill: labels[k].IsFail ? Ink.Fail : Ink.Black);
         return MarksRow + (rows.Max() * RowHeight) + 5;
     }
 
@@ -122,8 +140,11 @@ internal static class DutyBar
     /// <summary>Draws the flights and their names below the bar; gives the lower edge of the names.</summary>
     private static double Flights(Drawing drawing, DutyTimes duty, double top, Func<Instant, double> at)
     {
-        var flights = duty.Flights.Sort((a, b) => a.OffBlocks.CompareTo(b.OffBlocks)).Select(flight => (flight.Name, From: at(flight.OffBlocks), To: Math.Max(at(flight.OnBlocks), at(flight.OffBlocks) + 1))).ToArray();
-        var labels = flights.Select(flight => Drawing.WidthOf(flight.Name) is var width ? (Middle: LabelPlaces.Within((flight.From + flight.To) / 2, width, Left, Right), Width: width) : default).ToArray();
+        var flights = duty.Flights.Sort((a, b) => a.OffBlocks.CompareTo(b.OffBlocks))
+            .Select(flight => (flight.Name, From: at(flight.OffBlocks), To: Math.Max(at(flight.OnBlocks), at(flight.OffBlocks) + 1))).ToArray();
+        var labels = flights.Select(flight => Drawing.WidthOf(flight.Name) is var width
+            ? (Middle: LabelPlaces.Within((flight.From + flight.To) / 2, width, Left, Right), Width: width)
+            : default).ToArray();
         var rows = LabelPlaces.Rows(labels, 5);
         for (var k = 0; k < flights.Length; k++)
         {
@@ -138,7 +159,8 @@ internal static class DutyBar
         string Local(Instant instant) => new ClockTime(instant, duty.Zone).LocalClock();
         var flights = duty.Flights.Select(flight => $"{flight.Name} {Local(flight.OffBlocks)}–{Local(flight.OnBlocks)}");
         return $"{style.Word("Duty")}: {style.Word("report")} {Local(duty.Report)}, {style.Word("release")} {Local(duty.Release)}"
-            + (duty.Limit is { } limit ? $", {style.Word("limit")} {Local(limit)}" + (limit < duty.Release ? $", {style.Word("over the limit")} {new Elapsed(duty.Release - limit).HoursMinutes()}" : "") : "")
+            + (duty.Limit is { } limit ? $", {style.Word("limit")} {Local(limit)}"
+                + (limit < duty.Release ? $", {style.Word("over the limit")} {new Elapsed(duty.Release - limit).HoursMinutes()}" : "") : "")
             + (duty.RestBefore is { } rest ? $", {style.Word("rest")} {new Elapsed(rest).HoursMinutes()}" : "")
             + string.Concat(flights.Select(flight => "; " + flight)) + ".";
     }

@@ -5,7 +5,9 @@ using Batch.Sheets.Views;
 
 namespace Batch.Sheets.Pictures;
 
-/// <summary>Weight against centre of gravity: the envelope of each case by line style, the line as the fuel burns, and the labelled states of loading.</summary>
+/// <summary>
+/// Weight against centre of gravity: the envelope of each case by line style, the line as the fuel burns, and the labelled states of loading.
+/// </summary>
 internal static class EnvelopePicture
 {
     private const double Width = 350;
@@ -27,7 +29,8 @@ internal static class EnvelopePicture
         Grid(drawing, arms, weights, style);
         Legend(drawing, plan.Type.Envelopes, style);
         foreach (var envelope in plan.Type.Envelopes)
-            drawing.Polygon(envelope.Vertices.Select(vertex => (arms.At(vertex.Arm.Value), weights.At(vertex.Weight.Value))), "none", Ink.Black, LineWidth(envelope.Case), LineStyle(envelope.Case));
+            drawing.Polygon(envelope.Vertices.Select(vertex => (arms.At(vertex.Arm.Value), weights.At(vertex.Weight.Value))), "none", Ink.Black,
+                LineWidth(envelope.Case), LineStyle(envelope.Case));
         drawing.Polyline(plan.Load.BurnLine.Select(point => (arms.At(point.Arm.Value), weights.At(point.Weight.Value))), Ink.Grey, 1.2);
         Labels(drawing, states, arms, weights, style);
         return drawing.Picture(Width, Height, Title(states, style), "envelope");
@@ -35,16 +38,20 @@ internal static class EnvelopePicture
 
     private static ImmutableArray<LoadingState> States(LoadSheet load, AircraftType type)
     {
-        LoadingState Of(string name, string when, WeightAndBalance state, Pounds? most) => new(name, state.Weight.Value, WeightView.Printed(state.Weight, most), state.CentreOfGravity.Value,
+        LoadingState Of(string name, string when, WeightAndBalance state, Pounds? most) =>
+            new(name, state.Weight.Value, WeightView.Printed(state.Weight, most), state.CentreOfGravity.Value,
             load.Tests.Where(test => string.Equals(test.When, when, StringComparison.OrdinalIgnoreCase)).All(test => test.IsInside));
-        ImmutableArray<LoadingState> states = [Of("Takeoff", "takeoff", load.Takeoff, type.MaximumTakeoff), Of("Landing", "landing", load.Landing, type.MaximumLanding), Of("Zero fuel", "zero fuel", load.ZeroFuel, type.MaximumZeroFuel)];
+        ImmutableArray<LoadingState> states = [Of("Takeoff", "takeoff", load.Takeoff, type.MaximumTakeoff),
+            Of("Landing", "landing", load.Landing, type.MaximumLanding), Of("Zero fuel", "zero fuel", load.ZeroFuel, type.MaximumZeroFuel)];
         return [.. states.Where(state => double.IsFinite(state.ArmIn) && double.IsFinite(state.WeightLb))];
     }
 
     private static (Axis Arms, Axis Weights) Axes(LegPlan.Planned plan, ImmutableArray<LoadingState> states)
     {
-        var arms = plan.Type.Envelopes.SelectMany(envelope => envelope.Vertices).Select(vertex => vertex.Arm.Value).Concat(states.Select(state => state.ArmIn)).ToArray();
-        var weights = plan.Type.Envelopes.SelectMany(envelope => envelope.Vertices).Select(vertex => vertex.Weight.Value).Concat(states.Select(state => state.WeightLb)).ToArray();
+        var arms = plan.Type.Envelopes.SelectMany(envelope => envelope.Vertices).Select(vertex => vertex.Arm.Value).Concat(states.Select(state => state.ArmIn))
+            .ToArray();
+        var weights = plan.Type.Envelopes.SelectMany(envelope => envelope.Vertices).Select(vertex => vertex.Weight.Value)
+            .Concat(states.Select(state => state.WeightLb)).ToArray();
         return (Padded(arms, Left, Right), Padded(weights, Bottom, Top));
     }
 
@@ -56,7 +63,9 @@ internal static class EnvelopePicture
 
     private static void Grid(Drawing drawing, Axis arms, Axis weights, PictureStyle style)
     {
-        foreach (var mark in new Axis(style.Weight(weights.From), style.Weight(weights.To), weights.Start, weights.End) is var axis ? axis.Marks(6).Select(weight => (Weight: weight, Y: axis.At(weight))) : [])
+        foreach (var mark in new Axis(style.Weight(weights.From), style.Weight(weights.To), weights.Start, weights.End) is var axis
+            ? axis.Marks(6).Select(weight => (Weight: weight, Y: axis.At(weight)))
+            : [])
         {
             drawing.Line(Left, mark.Y, Right, mark.Y, Ink.Hair, 0.5);
             drawing.Text(Left - 5, mark.Y + 3.5, style.Number(mark.Weight), TextAnchor.End, fill: Ink.Grey);
@@ -75,7 +84,8 @@ internal static class EnvelopePicture
         var x = Left;
         foreach (var envelope in envelopes)
         {
-            var word = style.Word(envelope.Case switch { EnvelopeCase.Takeoff => "takeoff", EnvelopeCase.Landing => "landing", EnvelopeCase.ZeroFuel => "zero-fuel limits" });
+            var word = style.Word(
+                envelope.Case switch { EnvelopeCase.Takeoff => "takeoff", EnvelopeCase.Landing => "landing", EnvelopeCase.ZeroFuel => "zero-fuel limits" });
             drawing.Line(x, Bottom + 28, x + 18, Bottom + 28, Ink.Black, LineWidth(envelope.Case), LineStyle(envelope.Case));
             drawing.Text(x + 22, Bottom + 31.5, word, fill: Ink.Grey);
             x += 22 + Drawing.WidthOf(word) + 8;
@@ -89,7 +99,8 @@ internal static class EnvelopePicture
         var ordered = states.OrderByDescending(state => state.WeightLb).ToArray();
         string Whole(LoadingState state) => style.Word(state.Name) + (state.IsInside ? "" : " – " + style.Word("outside"));
         var isApart = ordered.Any(state => !state.IsInside && Drawing.WidthOf(Whole(state)) > Width - Right - 12);
-        var places = LabelPlaces.Spread([.. ordered.Select(state => weights.At(state.WeightLb))], isApart ? LabelStep + 8 : LabelStep, Top + 10, Bottom - (isApart ? 26 : 14));
+        var places = LabelPlaces.Spread(
+            [.. ordered.Select(state => weights.At(state.WeightLb))], isApart ? LabelStep + 8 : LabelStep, Top + 10, Bottom - (isApart ? 26 : 14));
         for (var k = 0; k < ordered.Length; k++)
         {
             var (x, y) = (arms.At(ordered[k].ArmIn), weights.At(ordered[k].WeightLb));
@@ -120,7 +131,8 @@ internal static class EnvelopePicture
     }
 
     private static string Title(ImmutableArray<LoadingState> states, PictureStyle style) =>
-        style.Word("Weight and centre of gravity") + ": " + string.Join("; ", states.Select(state => style.Word(state.Name) + " " + Figures(state, style) + ", " + style.Word(state.IsInside ? "inside" : "outside"))) + ".";
+        style.Word("Weight and centre of gravity") + ": " + string.Join("; ",
+            states.Select(state => style.Word(state.Name) + " " + Figures(state, style) + ", " + style.Word(state.IsInside ? "inside" : "outside"))) + ".";
 
     private static double LineWidth(EnvelopeCase condition) => condition == EnvelopeCase.Takeoff ? 1.6 : 1.1;
 

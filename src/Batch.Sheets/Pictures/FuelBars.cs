@@ -28,7 +28,8 @@ internal static class FuelBars
         return drawing.Picture(Width, Height, $"{style.Word("Fuel")} [{style.WeightUnit}]: {style.Word("Required")} {style.Number(Printed(fuel, style).Limit)}, {style.Word("Aboard")} {style.Number(Printed(fuel, style).Actual)}, {style.Word("Most")} {Down(fuel.Most.Value, style)}.", "fuelbars");
     }
 
-    private static PrintedTrio Printed(FuelLadder fuel, PictureStyle style) => PrintedTrio.Of(style.Weight(fuel.Required.Value), style.Weight(fuel.Aboard.Value), isLeast: true, fuel.Margin.Value >= -1e-6);
+    private static PrintedTrio Printed(FuelLadder fuel, PictureStyle style) =>
+        PrintedTrio.Of(style.Weight(fuel.Required.Value), style.Weight(fuel.Aboard.Value), isLeast: true, fuel.Margin.Value >= -1e-6);
 
     private static string Up(double lb, PictureStyle style) => style.Number(Math.Ceiling(style.Weight(lb) - 1e-6));
 

@@ -1,6 +1,9 @@
 namespace Batch.Sheets.Pictures;
 
-/// <summary>Finds places for names round points: none covers another name, a blocked place or the edge; of those free the one that crosses the fewest lines, the nearest first.</summary>
+/// <summary>
+/// Finds places for names round points: none covers another name, a blocked place or the edge; of those free the one that crosses the fewest lines, the nearest
+/// first.
+/// </summary>
 /// <param name="left">Left edge of the room.</param>
 /// <param name="top">Upper edge.</param>
 /// <param name="right">Right edge.</param>
@@ -25,7 +28,8 @@ internal sealed class NamePlaces(double left, double top, double right, double b
     /// <param name="y">The point that it names.</param>
     /// <param name="width">Width of the name.</param>
     /// <param name="size">Size of its letters.</param>
-    public (double X, TextAnchor Anchor, double Baseline, bool IsFar, double NearX, double NearY, bool IsCrossed)? Take(double x, double y, double width, double size)
+    public (double X, TextAnchor Anchor, double Baseline, bool IsFar, double NearX, double NearY, bool IsCrossed)? Take(
+        double x, double y, double width, double size)
     {
         ((double Left, double Top, double Right, double Bottom) Box, TextAnchor Anchor, int Ring, int Crossings)? best = null;
         for (var ring = 0; ring < Distances.Length; ring++)
@@ -46,8 +50,15 @@ internal sealed class NamePlaces(double left, double top, double right, double b
         if (best is not { } found)
             return null;
         _taken.Add(found.Box);
-        var start = found.Anchor switch { TextAnchor.Start => found.Box.Left, TextAnchor.Middle => (found.Box.Left + found.Box.Right) / 2, TextAnchor.End => found.Box.Right };
-        return (start, found.Anchor, found.Box.Bottom - (size * 0.16), found.Ring > 1, Math.Clamp(x, found.Box.Left, found.Box.Right), Math.Clamp(y, found.Box.Top, found.Box.Bottom), found.Crossings > 0);
+        var start = found.Anchor switch
+        {
+            TextAnchor.Start => found.Box.Left,
+            TextAnchor.Middle => (found.Box.Left
+            + found.Box.Right) / 2,
+            TextAnchor.End => found.Box.Right
+        };
+        return (start, found.Anchor, found.Box.Bottom - (size * 0.16), found.Ring > 1, Math.Clamp(x, found.Box.Left, found.Box.Right),
+            Math.Clamp(y, found.Box.Top, found.Box.Bottom), found.Crossings > 0);
     }
 
     private static bool Touch((double Left, double Top, double Right, double Bottom) a, (double Left, double Top, double Right, double Bottom) b) =>

@@ -21,10 +21,13 @@ internal sealed record PictureStyle
 
     /// <summary>A word of <see cref="PictureWords"/> in the language of the sheet.</summary>
     /// <exception cref="ArgumentException">It is not one of those words: a fault of the program.</exception>
-    public string Word(string english) => PictureWords.All.Contains(english) ? Words.GetValueOrDefault(english, english) : throw new ArgumentException(english + " is not among the words of pictures.", nameof(english));
+    public string Word(string english) => PictureWords.All.Contains(english)
+        ? Words.GetValueOrDefault(english, english)
+        : throw new ArgumentException(english + " is not among the words of pictures.", nameof(english));
 
     /// <summary>A number with thousands marks.</summary>
-    public string Number(double value, int decimals = 0) => Quantity.Text(Math.Round(value, decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, Culture);
+    public string Number(double value, int decimals = 0) =>
+        Quantity.Text(Math.Round(value, decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, Culture);
 
     /// <summary>A weight [lb] in the unit of the style.</summary>
     public double Weight(double lb) => WeightUnit == "kg" ? lb * Pounds.KilogramsPerPound : lb;

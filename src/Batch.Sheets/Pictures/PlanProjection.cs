@@ -2,7 +2,10 @@ using Batch.Flight.Earth;
 
 namespace Batch.Sheets.Pictures;
 
-/// <summary>Places as seen from above the middle of a route: distance and direction from the middle are true (azimuthal equidistant), so that neither the date line nor a pole tears the picture.</summary>
+/// <summary>
+/// Places as seen from above the middle of a route: distance and direction from the middle are true (azimuthal equidistant), so that neither the date line nor
+/// a pole tears the picture.
+/// </summary>
 /// <param name="middle">The middle of the picture; north is up there.</param>
 internal sealed class PlanProjection(GeoPoint middle)
 {
@@ -19,7 +22,9 @@ internal sealed class PlanProjection(GeoPoint middle)
             z += Math.Sin(latitude);
         }
         var across = Math.Sqrt((x * x) + (y * y));
-        return new PlanProjection(across + Math.Abs(z) < 1e-9 ? places.First() : GeoPoint.Of(Math.Atan2(z, across) * 180 / Math.PI, Math.Atan2(y, x) * 180 / Math.PI));
+        return new PlanProjection(across + Math.Abs(z) < 1e-9
+            ? places.First()
+            : GeoPoint.Of(Math.Atan2(z, across) * 180 / Math.PI, Math.Atan2(y, x) * 180 / Math.PI));
     }
 
     /// <summary>East and north of the middle [NM].</summary>

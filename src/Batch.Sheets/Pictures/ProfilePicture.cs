@@ -5,7 +5,9 @@ using Batch.Sheets.Templates;
 
 namespace Batch.Sheets.Pictures;
 
-/// <summary>Altitude against distance: the path, minimum altitudes as steps, where the air freezes, tops of climb and descent, fixes below, winds above.</summary>
+/// <summary>
+/// Altitude against distance: the path, minimum altitudes as steps, where the air freezes, tops of climb and descent, fixes below, winds above.
+/// </summary>
 internal static class ProfilePicture
 {
     private const double Width = 736;
@@ -89,7 +91,8 @@ internal static class ProfilePicture
             return;
         var first = plan.Profile.Slices[0];
         drawing.Polyline(
-            plan.Profile.Slices.Select(slice => (distances.At(slice.EndNm), altitudes.At(slice.EndFt))).Prepend((distances.At(first.StartNm), altitudes.At(first.StartFt))),
+            plan.Profile.Slices.Select(slice => (distances.At(slice.EndNm), altitudes.At(slice.EndFt)))
+                .Prepend((distances.At(first.StartNm), altitudes.At(first.StartFt))),
             Ink.Black, 2.4);
         foreach (var (nm, ft) in Freezing.Crossings(plan.Profile))
         {
@@ -148,7 +151,9 @@ internal static class ProfilePicture
         if (profile.Slices.IsEmpty)
             return style.Word("freezing level not known");
         var levels = Freezing.Crossings(profile).Select(crossing => style.Number(Math.Round(crossing.AltitudeFt / 100) * 100) + " ft").ToArray();
-        return levels.Length > 0 ? $"◇ 0 °C: {string.Join(", ", levels)}" : profile.Slices[0].Air.Temperature.Value > 0 ? style.Word("above 0 °C all the way") : style.Word("0 °C or colder all the way");
+        return levels.Length > 0
+            ? $"◇ 0 °C: {string.Join(", ", levels)}"
+            : profile.Slices[0].Air.Temperature.Value > 0 ? style.Word("above 0 °C all the way") : style.Word("0 °C or colder all the way");
     }
 
     private static string Title(LegPlan.Planned plan, PictureStyle style) =>

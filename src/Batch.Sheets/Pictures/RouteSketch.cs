@@ -25,11 +25,14 @@ internal static class RouteSketch
     private static Markup Draw(LegPlan.Planned plan, IReadOnlyDictionary<string, Airport> airports, PictureStyle style)
     {
         GeodesicPath[] ways = [.. plan.Route.Segments.Select(segment => segment.Path)];
-        (string Ident, GeodesicPath Way)[] diversions = [.. plan.Alternates.Where(alternate => airports.ContainsKey(alternate.Airport)).Select(alternate => (alternate.Airport, new GeodesicPath(plan.To.Position, airports[alternate.Airport].Position)))];
-        var projection = PlanProjection.About([.. ways.SelectMany(way => new[] { way.From, way.To }).Concat(diversions.Select(diversion => diversion.Way.To)), plan.From.Position]);
+        (string Ident, GeodesicPath Way)[] diversions = [.. plan.Alternates.Where(alternate => airports.ContainsKey(alternate.Airport))
+            .Select(alternate => (alternate.Airport, new GeodesicPath(plan.To.Position, airports[alternate.Airport].Position)))];
+        var projection = PlanProjection.About(
+            [.. ways.SelectMany(way => new[] { way.From, way.To }).Concat(diversions.Select(diversion => diversion.Way.To)), plan.From.Position]);
         var route = ways.SelectMany(projection.Of).ToArray();
         var dashed = diversions.Select(diversion => projection.Of(diversion.Way).ToArray()).ToArray();
-        var field = SketchField.Around([.. route, .. dashed.SelectMany(way => way), projection.Of(plan.From.Position)], Edge + 16, Width - Edge - 16, LowestHeight, GreatestHeight, Edge, LeastExtentNm);
+        var field = SketchField.Around([.. route, .. dashed.SelectMany(way => way), projection.Of(plan.From.Position)], Edge + 16, Width - Edge - 16,
+            LowestHeight, GreatestHeight, Edge, LeastExtentNm);
 
         var drawing = new Drawing();
         foreach (var way in dashed)
@@ -52,10 +55,13 @@ internal static class RouteSketch
 
     private static SketchMark[] Marks(LegPlan.Planned plan, (string Ident, GeodesicPath Way)[] diversions, PlanProjection projection, SketchField field)
     {
-        SketchMark Of(string ident, GeoPoint place, SketchKind kind) => field.At(projection.Of(place)) is var (x, y) ? new SketchMark(ident, x, y, kind) : default;
+        SketchMark Of(string ident, GeoPoint place, SketchKind kind) => field.At(projection.Of(place)) is var (x, y)
+            ? new SketchMark(ident, x, y, kind)
+            : default;
         var airports = new[] { Of(plan.Leg.From, plan.From.Position, SketchKind.Airport), Of(plan.Leg.To, plan.To.Position, SketchKind.Airport) };
         var fixes = plan.Route.Segments.SkipLast(1).Select(segment => Of(segment.To.Ident, segment.To.Position, SketchKind.Fix));
-        return [.. airports.Concat(diversions.Select(diversion => Of(diversion.Ident, diversion.Way.To, SketchKind.Alternate))).Concat(fixes).DistinctBy(mark => (mark.Name, Math.Round(mark.X), Math.Round(mark.Y)))];
+        return [.. airports.Concat(diversions.Select(diversion => Of(diversion.Ident, diversion.Way.To, SketchKind.Alternate))).Concat(fixes)
+            .DistinctBy(mark => (mark.Name, Math.Round(mark.X), Math.Round(mark.Y)))];
     }
 
     private static void Symbol(Drawing drawing, SketchMark mark)
@@ -69,7 +75,10 @@ internal static class RouteSketch
             drawing.Polygon([(x, y - 4.4), (x + 4, y + 2.8), (x - 4, y + 2.8)], Ink.White, Ink.Black, 1.2);
     }
 
-    /// <summary>Writes the names where none covers another name, a symbol or the edge, off the lines where that can be and on a white ground where not; gives how many had no room.</summary>
+    /// <summary>
+    /// Writes the names where none covers another name, a symbol or the edge, off the lines where that can be and on a white ground where not; gives how many
+    /// had no room.
+    /// </summary>
     private static int Names(Drawing drawing, SketchMark[] marks, IReadOnlyList<(double X, double Y)[]> lines, double height)
     {
         var places = new NamePlaces(2, 2, Width - 2, height - 2, lines);
@@ -88,7 +97,8 @@ internal static class RouteSketch
             if (place.IsFar)
                 drawing.Line(mark.X, mark.Y, place.NearX, place.NearY, Ink.Grey, 0.5);
             if (place.IsCrossed)
-                drawing.Rectangle(place.X - (place.Anchor switch { TextAnchor.Start => 0, TextAnchor.Middle => width / 2, TextAnchor.End => width }), place.Baseline - Ink.TextSize + 1, width, Ink.TextSize, Ink.White);
+                drawing.Rectangle(place.X - (place.Anchor switch { TextAnchor.Start => 0, TextAnchor.Middle => width / 2, TextAnchor.End => width }),
+                    place.Baseline - Ink.TextSize + 1, width, Ink.TextSize, Ink.White);
             drawing.Text(place.X, place.Baseline, mark.Name, place.Anchor, isBold);
         }
         return hidden;

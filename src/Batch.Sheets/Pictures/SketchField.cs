@@ -16,7 +16,8 @@ internal readonly record struct SketchField(double PixelsPerNm, double Height, d
     /// <param name="greatest">Greatest height.</param>
     /// <param name="edge">Room above and below.</param>
     /// <param name="leastNm">Least extent [NM], so that points close together are not torn apart.</param>
-    public static SketchField Around((double East, double North)[] points, double left, double right, double lowest, double greatest, double edge, double leastNm)
+    public static SketchField Around(
+        (double East, double North)[] points, double left, double right, double lowest, double greatest, double edge, double leastNm)
     {
         var (west, east) = (points.Min(point => point.East), points.Max(point => point.East));
         var (south, north) = (points.Min(point => point.North), points.Max(point => point.North));
@@ -27,5 +28,6 @@ internal readonly record struct SketchField(double PixelsPerNm, double Height, d
 
     /// <summary>Where a point is drawn.</summary>
     /// <param name="point">East and north [NM].</param>
-    public (double X, double Y) At((double East, double North) point) => (MiddleX + ((point.East - MiddleEast) * PixelsPerNm), (Height / 2) - ((point.North - MiddleNorth) * PixelsPerNm));
+    public (double X, double Y) At((double East, double North) point) =>
+        (MiddleX + ((point.East - MiddleEast) * PixelsPerNm), (Height / 2) - ((point.North - MiddleNorth) * PixelsPerNm));
 }

@@ -2,7 +2,9 @@ using Batch.Sheets.Templates;
 
 namespace Batch.Sheets.Pictures;
 
-/// <summary>The shape of a state: a disc passes, a triangle warns, a square with a bar stops, an open diamond could not be planned, a ring is a note or not checked.</summary>
+/// <summary>
+/// The shape of a state: a disc passes, a triangle warns, a square with a bar stops, an open diamond could not be planned, a ring is a note or not checked.
+/// </summary>
 internal static class StateMark
 {
     // 14 CFR 25.1322: red for warnings, amber for cautions; so dark that they are seen on paper under a red lamp.

@@ -1,9 +1,13 @@
 namespace Batch.Sheets.Pictures;
 
-/// <summary>A wind in the manner of a weather chart: a shaft toward where the wind comes from, north up, with a pennant for 50 kt, a feather for 10 kt and half a feather for 5 kt at its outer end; a ring for calm.</summary>
+/// <summary>
+/// A wind in the manner of a weather chart: a shaft toward where the wind comes from, north up, with a pennant for 50 kt, a feather for 10 kt and half a
+/// feather for 5 kt at its outer end; a ring for calm.
+/// </summary>
 /// <remarks>
-/// Speeds are drawn to the nearest 5 kt (Glossary of Meteorology, American Meteorological Society, "Five-and-ten system"). Feathers stand on the side of the lower pressure:
-/// clockwise from the shaft north of the equator, anticlockwise south of it (WMO-No. 485, graphical representation of winds, from memory; the same for the north in the Matplotlib documentation of <c>barbs</c>).
+/// Speeds are drawn to the nearest 5 kt (Glossary of Meteorology, American Meteorological Society, "Five-and-ten system"). Feathers stand on the side of the
+/// lower pressure: clockwise from the shaft north of the equator, anticlockwise south of it (WMO-No. 485, graphical representation of winds, from memory; the
+/// same for the north in the Matplotlib documentation of <c>barbs</c>).
 /// </remarks>
 /// <param name="Pennants">Pennants of 50 kt.</param>
 /// <param name="Feathers">Feathers of 10 kt.</param>
@@ -46,14 +50,16 @@ internal readonly record struct WindBarb(int Pennants, int Feathers, bool HasHal
         var (outX, outY) = (Math.Sin(from.Value * Math.PI / 180), -Math.Cos(from.Value * Math.PI / 180));
         var (sideX, sideY) = isSouthern ? (outY, -outX) : (-outY, outX);
         var length = Math.Max(ShaftLength, (Pennants * PennantStep) + ((Feathers + 1) * Step) + Step);
-        (double X, double Y) At(double along, double aside) => (x + (outX * (along - (length / 2))) + (sideX * aside), y + (outY * (along - (length / 2))) + (sideY * aside));
+        (double X, double Y) At(double along, double aside) =>
+            (x + (outX * (along - (length / 2))) + (sideX * aside), y + (outY * (along - (length / 2))) + (sideY * aside));
         void Feather(double along, double share) => Stroke(drawing, At(along, 0), At(along + (FeatherLean * share), FeatherReach * share));
 
         Stroke(drawing, At(0, 0), At(length, 0));
         drawing.Circle(At(0, 0).X, At(0, 0).Y, 1.6, Ink.Black);
         var place = length;
         for (var k = 0; k < Pennants; k++, place -= PennantStep)
-            drawing.Polygon([At(place, 0), At(place + (FeatherLean / 2) - (PennantStep / 2), FeatherReach), At(place - PennantStep, 0)], Ink.Black, Ink.Black, 0.6);
+            drawing.Polygon([At(place, 0), At(place + (FeatherLean / 2) - (PennantStep / 2), FeatherReach), At(place - PennantStep, 0)], Ink.Black, Ink.Black,
+                0.6);
         if (Pennants > 0)
             place -= Step / 2;
         for (var k = 0; k < Feathers; k++, place -= Step)

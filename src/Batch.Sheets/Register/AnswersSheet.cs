@@ -10,8 +10,10 @@ internal static class AnswersSheet
 
     private static readonly ImmutableArray<BookColumn> Columns =
     [
-        new("Trip", 8), new("Leg", 5), new("Date", 10.5), new("Aircraft", 9), new("Captain", 8), new("Check", 9), new("Title", 24), new("State", 12), new("Required", 10), new("Actual", 10), new("Margin", 10),
-        new("Unit", 8), new("Answer", 56), new("Rule", 26), new("Rule text of", 9), new("Basis", 14), new("Cells", 20), new("Who acts", 12), new("Operator's reason for a milder setting", 18), new("What would make it pass", 34),
+        new("Trip", 8), new("Leg", 5), new("Date", 10.5), new("Aircraft", 9), new("Captain", 8), new("Check", 9), new("Title", 24), new("State", 12),
+        new("Required", 10), new("Actual", 10), new("Margin", 10),
+        new("Unit", 8), new("Answer", 56), new("Rule", 26), new("Rule text of", 9), new("Basis", 14), new("Cells", 20), new("Who acts", 12),
+        new("Operator's reason for a milder setting", 18), new("What would make it pass", 34),
     ];
 
     /// <summary>Writes it.</summary>

@@ -55,5 +55,7 @@ internal static class CsvRegister
     }
 
     private static string Number(double? value) =>
-        value is { } number && double.IsFinite(number) ? ((decimal)Math.Round(number, 2, MidpointRounding.AwayFromZero)).ToString("0.##", CultureInfo.InvariantCulture) : "";
+        value is { } number && double.IsFinite(number)
+            ? ((decimal)Math.Round(number, 2, MidpointRounding.AwayFromZero)).ToString("0.##", CultureInfo.InvariantCulture)
+            : "";
 }

@@ -7,7 +7,8 @@ internal static class DutySheet
 {
     private static readonly ImmutableArray<BookColumn> Leading =
     [
-        new("Person", 8), new("Duty", 7), new("Report local", 16), new("Release local", 16), new("From", 7), new("To", 7), new("Legs", 26), new("Flight time [h]", 8), new("Duty [h]", 8), new("Rest before [h]", 8), new("Night landings", 8),
+        new("Person", 8), new("Duty", 7), new("Report local", 16), new("Release local", 16), new("From", 7), new("To", 7), new("Legs", 26),
+        new("Flight time [h]", 8), new("Duty [h]", 8), new("Rest before [h]", 8), new("Night landings", 8),
     ];
 
     /// <summary>Writes it.</summary>
@@ -65,7 +66,8 @@ internal static class DutySheet
             cells.Number(table.FlightTime.TotalHours, CellStyle.StrongTenths);
             for (var column = 8; column < Leading.Length; column++) cells.Text("");
             Limits(cells, table.Limits, limits, CellStyle.StrongTenths);
-            cells.Text(string.Join("; ", table.Limits.Select(limit => limit.Citation).Where(citation => citation.Length > 0).Distinct(StringComparer.Ordinal)), CellStyle.Wrapped);
+            cells.Text(string.Join("; ", table.Limits.Select(limit => limit.Citation).Where(citation => citation.Length > 0).Distinct(StringComparer.Ordinal)),
+                CellStyle.Wrapped);
         });
     }
 
@@ -78,6 +80,8 @@ internal static class DutySheet
             if (column.Limit is not null) cells.Number(limit?.Left, limit?.Left < 0 ? CellStyle.Fail : style);
         }
 
-        cells.Text(string.Join(" ", own.Where(limit => !limit.IsKnown).Select(limit => $"{char.ToUpperInvariant(limit.Name[0])}{limit.Name[1..]}: {limit.Unknown}")), CellStyle.Wrapped);
+        cells.Text(string.Join(" ",
+            own.Where(limit => !limit.IsKnown)
+                .Select(limit => $"{char.ToUpperInvariant(limit.Name[0])}{limit.Name[1..]}: {limit.Unknown}")), CellStyle.Wrapped);
     }
 }

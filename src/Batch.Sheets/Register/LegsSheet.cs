@@ -10,8 +10,10 @@ internal static class LegsSheet
 {
     private static readonly ImmutableArray<BookColumn> Columns =
     [
-        new("Trip", 8), new("Leg", 5), new("Off blocks local", 18), new("Aircraft", 9), new("From", 7), new("To", 7), new("Captain", 8), new("Second pilot", 8), new("State", 11),
-        new("Failures", 9), new("Cautions", 9), new("Notes", 7), new("Not checked", 8), new("Passed", 7), new("Not applicable", 10), new("What fails", 60), new("Answers", 10),
+        new("Trip", 8), new("Leg", 5), new("Off blocks local", 18), new("Aircraft", 9), new("From", 7), new("To", 7), new("Captain", 8), new("Second pilot", 8),
+        new("State", 11),
+        new("Failures", 9), new("Cautions", 9), new("Notes", 7), new("Not checked", 8), new("Passed", 7), new("Not applicable", 10), new("What fails", 60),
+        new("Answers", 10),
     ];
 
     /// <summary>Writes it.</summary>
@@ -61,7 +63,8 @@ internal static class LegsSheet
             cells.Number(leg.Findings.Count(finding => finding.Verdict == verdict), CellStyle.Whole);
         }
 
-        cells.Text(string.Join(" ", leg.Findings.Where(finding => finding.Verdict == Verdict.Fail).Select(finding => $"{finding.Check}: {finding.Text}")), CellStyle.Wrapped);
+        cells.Text(string.Join(" ", leg.Findings.Where(finding => finding.Verdict == Verdict.Fail).Select(finding => $"{finding.Check}: {finding.Text}")),
+            CellStyle.Wrapped);
         if (answers > 0) cells.Link("show", AnswersSheet.Name + "!A" + answers.ToString(CultureInfo.InvariantCulture));
         else cells.Text("");
     }

@@ -7,7 +7,8 @@ internal static class RulesSheet
 {
     private static readonly ImmutableArray<BookColumn> Columns =
     [
-        new("Check", 9), new("Title", 28), new("Part", 30), new("At least or at most", 10), new("Amount", 9), new("Unit", 9), new("Holds for", 30), new("Serious as", 10), new("Rule", 36), new("Rule text of", 10), new("Basis", 24), new("What it says", 70),
+        new("Check", 9), new("Title", 28), new("Part", 30), new("At least or at most", 10), new("Amount", 9), new("Unit", 9), new("Holds for", 30),
+        new("Serious as", 10), new("Rule", 36), new("Rule text of", 10), new("Basis", 24), new("What it says", 70),
     ];
 
     /// <summary>Writes it.</summary>

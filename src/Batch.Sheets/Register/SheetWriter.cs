@@ -142,7 +142,8 @@ internal sealed class SheetWriter : IDisposable
         }
 
         Start(isFilled: true, style);
-        _xml.WriteElementString("v", Main, ((decimal)Math.Round(value, decimals, MidpointRounding.AwayFromZero)).ToString("0.##########", CultureInfo.InvariantCulture));
+        _xml.WriteElementString("v", Main,
+            ((decimal)Math.Round(value, decimals, MidpointRounding.AwayFromZero)).ToString("0.##########", CultureInfo.InvariantCulture));
         _xml.WriteEndElement();
     }
 
@@ -152,7 +153,8 @@ internal sealed class SheetWriter : IDisposable
 
     /// <summary>A date with the time of day, to the minute.</summary>
     /// <param name="time">Local date and time.</param>
-    public void DateTime(LocalDateTime time) => Number(Period.DaysBetween(DayZero.Date, time.Date) + Math.Round(time.TimeOfDay.NanosecondOfDay / (double)NodaConstants.NanosecondsPerMinute) / 1440, CellStyle.DateTime, 10);
+    public void DateTime(LocalDateTime time) => Number(Period.DaysBetween(DayZero.Date,
+        time.Date) + Math.Round(time.TimeOfDay.NanosecondOfDay / (double)NodaConstants.NanosecondsPerMinute) / 1440, CellStyle.DateTime, 10);
 
     /// <summary>Ends the sheet.</summary>
     /// <param name="head">Printed above every page.</param>

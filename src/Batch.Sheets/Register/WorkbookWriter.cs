@@ -4,8 +4,8 @@ using System.Text;
 namespace Batch.Sheets.Register;
 
 /// <summary>
-/// Writes a workbook sheet by sheet and row by row into a stream, so that a hundred thousand rows need no memory. Nothing in it comes from a clock or from chance; the entries
-/// of the package carry the first day that a zip file can name.
+/// Writes a workbook sheet by sheet and row by row into a stream, so that a hundred thousand rows need no memory. Nothing in it comes from a clock or from
+/// chance; the entries of the package carry the first day that a zip file can name.
 /// </summary>
 internal sealed class WorkbookWriter : IDisposable
 {

@@ -151,7 +151,11 @@ internal static class LegWriter
     private static void Findings(Utf8JsonWriter json, CheckedLeg leg)
     {
         json.Objects("findings", leg.Shown, FindingWriter.Members);
-        json.Texts("passed", leg.Findings.Where(finding => finding.Verdict == Verdict.Pass).Select(finding => finding.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
-        json.Texts("notApplicable", leg.Findings.Where(finding => finding.Verdict == Verdict.NotApplicable).Select(finding => finding.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        json.Texts("passed",
+            leg.Findings.Where(finding => finding.Verdict == Verdict.Pass).Select(finding => finding.Check).Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal));
+        json.Texts("notApplicable",
+            leg.Findings.Where(finding => finding.Verdict == Verdict.NotApplicable).Select(finding => finding.Check).Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal));
     }
 }

@@ -69,7 +69,8 @@ internal static class LetterReader
     }
 
     private static ImmutableArray<string> Findings(JsonElement leg, State state) =>
-        [.. leg.GetProperty("findings").EnumerateArray().Where(finding => Text(finding, "state") == StateWord.Of(state)).Select(finding => Text(finding, "text"))];
+        [.. leg.GetProperty("findings").EnumerateArray().Where(finding => Text(finding, "state") == StateWord.Of(state))
+            .Select(finding => Text(finding, "text"))];
 
     private static string Text(JsonElement from, string name) => from.TryGetProperty(name, out var value) ? value.GetString() ?? "" : "";
 

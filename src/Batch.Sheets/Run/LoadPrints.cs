@@ -23,7 +23,8 @@ internal sealed class LoadPrints
     {
         var text = new StringBuilder();
         foreach (var line in _manifest[leg.Trip].Where(line => line.Legs.Contains(leg.Number)))
-            Add(text, line.Name, line.Category?.ToString() ?? "", Written(line.Weight?.Value), Written(line.Bags?.Value), Written(line.BagCount), line.Seat, line.Notes);
+            Add(text, line.Name, line.Category?.ToString() ?? "", Written(line.Weight?.Value), Written(line.Bags?.Value), Written(line.BagCount), line.Seat,
+                line.Notes);
         foreach (var line in _cargo[leg.Trip].Where(line => line.Legs.Contains(leg.Number)))
             Add(text, "cargo", line.What, Written(line.Weight.Value), line.Station, line.Notes);
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));

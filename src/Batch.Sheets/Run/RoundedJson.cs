@@ -43,7 +43,8 @@ internal static class RoundedJson
     public static void At(this Utf8JsonWriter json, string name, Instant? instant)
     {
         if (instant is { } known)
-            json.WriteString(name, InstantPattern.General.Format(Instant.FromUnixTimeSeconds((long)Math.Round(known.ToUnixTimeTicks() / (double)NodaConstants.TicksPerSecond, MidpointRounding.AwayFromZero))));
+            json.WriteString(name, InstantPattern.General.Format(
+                Instant.FromUnixTimeSeconds((long)Math.Round(known.ToUnixTimeTicks() / (double)NodaConstants.TicksPerSecond, MidpointRounding.AwayFromZero))));
         else
             json.WriteNull(name);
     }

@@ -10,14 +10,17 @@ internal static partial class AmountsInText
     private const string Digits = @"[0-9][0-9,]*(?:\.[0-9]+)?";
 
     /// <summary>What an amount looks like in a text of the program: 1,240 lb, 12.5%, 8 h 05 min.</summary>
-    public const string Amount = "(?:less than a minute|-?" + Digits + "(?:%| (?:lb/USG|lb/h|lb|kg|ft|NM|in|kt|SM|km|min|m|°C|K|h(?: [0-9]+ min)?|persons|person|days|day|rests|rest)|))";
+    public const string Amount = "(?:less than a minute|-?" + Digits
+        + "(?:%| (?:lb/USG|lb/h|lb|kg|ft|NM|in|kt|SM|km|min|m|°C|K|h(?: [0-9]+ min)?|persons|person|days|day|rests|rest)|))";
 
     /// <summary>The text with its pounds as kilograms, and its amounts and days as a language writes them; what is no amount stays as it is.</summary>
     /// <param name="text">The text, with numbers as in 1,240.5 and days as in 7 Dec 2026.</param>
     /// <param name="culture">How numbers and days are written.</param>
     /// <param name="figures">The limit and figure that the text holds, so that it agrees with them as they are printed by themselves; null for none.</param>
     public static string Rewritten(string text, CultureInfo culture, HeldFigure? figures = null) =>
-        IsNumber().IsMatch(text) ? Figure(text, 1, culture) : Days().Replace(Amounts().Replace(text, amount => Written(text, amount, culture, figures)), day => Day(day.Value, culture));
+        IsNumber().IsMatch(text)
+            ? Figure(text, 1, culture)
+            : Days().Replace(Amounts().Replace(text, amount => Written(text, amount, culture, figures)), day => Day(day.Value, culture));
 
     private static string Written(string text, Match amount, CultureInfo culture, HeldFigure? figures)
     {
@@ -67,12 +70,16 @@ internal static partial class AmountsInText
     private static double Rounded(double number, int places) => Math.Round(number, places, MidpointRounding.AwayFromZero);
 
     private static string Day(string day, CultureInfo culture) =>
-        !culture.Equals(CultureInfo.InvariantCulture) && DateTime.TryParseExact(day, "d MMM yyyy", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date.ToString("d. MMM yyyy", culture) : day;
+        !culture.Equals(CultureInfo.InvariantCulture)
+            && DateTime.TryParseExact(day, "d MMM yyyy", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+            ? date.ToString("d. MMM yyyy", culture)
+            : day;
 
     [GeneratedRegex("^-?" + Digits + "$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex IsNumber();
 
-    [GeneratedRegex("(?<number>" + Digits + ")(?<unit>%| (?:lb/USG|lb/h|lb|kg|ft|NM|in|kt|SM|km|min|m|h|°C))", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex("(?<number>" + Digits + ")(?<unit>%| (?:lb/USG|lb/h|lb|kg|ft|NM|in|kt|SM|km|min|m|h|°C))",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Amounts();
 
     [GeneratedRegex("[0-9]+ (?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec) [0-9]{4}", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]

@@ -13,7 +13,8 @@ internal static class FunctionCatalogue
             .Select(method => new TemplateFunction(
                 StandardMemberRenamer.Rename(method),
                 method.GetCustomAttribute<FunctionTextAttribute>()?.Text ?? "",
-                string.Join(", ", method.GetParameters().Where(parameter => parameter.ParameterType != typeof(TemplateContext)).Skip(1).Select(parameter => parameter.Name))))
+                string.Join(", ",
+                    method.GetParameters().Where(parameter => parameter.ParameterType != typeof(TemplateContext)).Skip(1).Select(parameter => parameter.Name))))
             .OrderBy(function => function.Name, StringComparer.Ordinal),
     ];
 }

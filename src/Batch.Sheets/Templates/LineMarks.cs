@@ -5,7 +5,10 @@ using Scriban.Syntax;
 
 namespace Batch.Sheets.Templates;
 
-/// <summary>Marks each line of a template's own text with its place, so that the rendered page can be led back to its templates; read out of the page again before anyone sees it.</summary>
+/// <summary>
+/// Marks each line of a template's own text with its place, so that the rendered page can be led back to its templates; read out of the page again before
+/// anyone sees it.
+/// </summary>
 internal sealed class LineMarks : ScriptVisitor
 {
     // Two code points that are no characters and stand in no text of a book.

@@ -5,7 +5,10 @@ using Scriban.Syntax;
 
 namespace Batch.Sheets.Templates;
 
-/// <summary>The <c>include</c> of the template engine, its result marked as HTML: the values inside were escaped when they were written. A partial that is handed the values of a whole sheet sees them under their own names.</summary>
+/// <summary>
+/// The <c>include</c> of the template engine, its result marked as HTML: the values inside were escaped when they were written. A partial that is handed the
+/// values of a whole sheet sees them under their own names.
+/// </summary>
 internal sealed class MarkupInclude : IScriptCustomFunction
 {
     private readonly IncludeFunction _inner = new();

@@ -11,7 +11,8 @@ namespace Batch.Sheets.Templates;
 internal sealed partial class OwnWords
 {
     private const int Deepest = 6; // a sentence in a sentence: "Not checked: ...; without it: ..."
-    private static readonly FrozenSet<string> Units = FrozenSet.ToFrozenSet(["lb", "lb/h", "lb/USG", "kg", "ft", "in", "kt", "km", "m", "min", "h"], StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Units =
+        FrozenSet.ToFrozenSet(["lb", "lb/h", "lb/USG", "kg", "ft", "in", "kt", "km", "m", "min", "h"], StringComparer.Ordinal);
     private readonly ImmutableArray<(SentenceForm Form, string Text)> _forms;
     private readonly Dictionary<string, string> _whole = new(StringComparer.Ordinal);
     private readonly CultureInfo _culture;
@@ -36,7 +37,10 @@ internal sealed partial class OwnWords
     /// <summary>The sentence in the template's words; null where they do not hold it.</summary>
     /// <param name="sentence">The English sentence.</param>
     /// <param name="figures">The limit and figure that it holds; null for none.</param>
-    public string? Of(string sentence, HeldFigure? figures = null) => Of(sentence, figures, 0) ?? (sentence.Length > 1 && Of(char.ToLowerInvariant(sentence[0]) + sentence[1..], figures, 0) is { Length: > 0 } own ? char.ToUpper(own[0], _culture) + own[1..] : null);
+    public string? Of(string sentence, HeldFigure? figures = null) => Of(sentence, figures, 0)
+        ?? (sentence.Length > 1 && Of(char.ToLowerInvariant(sentence[0]) + sentence[1..], figures, 0) is { Length: > 0 } own
+            ? char.ToUpper(own[0], _culture) + own[1..]
+            : null);
 
     /// <summary>A sentence with dots for names and numbers, so that two that differ in those alone are named once.</summary>
     /// <param name="sentence">The sentence.</param>
@@ -71,7 +75,8 @@ internal sealed partial class OwnWords
             var own = form.Kinds[name] switch
             {
                 "own" => text,
-                "cells" => string.Join("; ", text.Split("; ").Select(part => Fitted(_forms.Where(known => known.Form.BeginsWithWord), part, null, depth) ?? part)),
+                "cells" =>
+                    string.Join("; ", text.Split("; ").Select(part => Fitted(_forms.Where(known => known.Form.BeginsWithWord), part, null, depth) ?? part)),
                 "pounds" => AmountsInText.Rewritten(text + " lb", _culture),
                 "words" => Of(text, figures, depth),
                 "list" => List(text, figures, depth),
@@ -100,10 +105,13 @@ internal sealed partial class OwnWords
 
     /// <summary>A name or an amount; not a piece of a sentence that happens to stand between two words of a form.</summary>
     private string? Value(string text, HeldFigure? figures, int depth) =>
-        Of(text, figures, depth) ?? (!text.Contains(' ', StringComparison.Ordinal) || !IsSentence(text) ? AmountsInText.Rewritten(text, _culture, figures) : null);
+        Of(text, figures, depth)
+            ?? (!text.Contains(' ', StringComparison.Ordinal) || !IsSentence(text) ? AmountsInText.Rewritten(text, _culture, figures) : null);
 
     private static bool IsSentence(string text) =>
-        text.Contains(". ", StringComparison.Ordinal) || text.Split([' ', '(', ')', ',', ';', ':'], StringSplitOptions.RemoveEmptyEntries).Any(word => char.IsAsciiLetterLower(word[0]) && !Units.Contains(word));
+        text.Contains(". ", StringComparison.Ordinal)
+            || text.Split([' ', '(', ')', ',', ';', ':'], StringSplitOptions.RemoveEmptyEntries)
+                .Any(word => char.IsAsciiLetterLower(word[0]) && !Units.Contains(word));
 
     [GeneratedRegex("[A-Za-z-]*(?:[0-9]|[A-Z][A-Z])[A-Za-z0-9/.,-]*[A-Za-z0-9]|[0-9]", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex NamesAndNumbers();

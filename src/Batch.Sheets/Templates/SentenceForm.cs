@@ -25,7 +25,8 @@ internal sealed partial class SentenceForm
         }
         literals.Add(text[end..]);
         pattern += Regex.Escape(text[end..]) + "$";
-        _form = new Lazy<Regex>(() => new Regex(pattern, RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Singleline | RegexOptions.NonBacktracking));
+        _form = new Lazy<Regex>(
+            () => new Regex(pattern, RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Singleline | RegexOptions.NonBacktracking));
         _literals = [.. literals];
         Letters = literals.Sum(literal => literal.Length);
         Kinds = gaps.ToDictionary(gap => gap.Groups["name"].Value, gap => gap.Groups["kind"].Value, StringComparer.Ordinal);
@@ -40,7 +41,10 @@ internal sealed partial class SentenceForm
     /// <summary>Whether it begins with a word, not with a gap.</summary>
     public bool BeginsWithWord => _literals[0].Length > 0;
 
-    /// <summary>The kind of each gap: nothing for a value, <c>words</c>, <c>list</c>, <c>amount</c>, <c>pounds</c> (a number whose unit stands behind a later one), <c>cells</c> or <c>own</c>.</summary>
+    /// <summary>
+    /// The kind of each gap: nothing for a value, <c>words</c>, <c>list</c>, <c>amount</c>, <c>pounds</c> (a number whose unit stands behind a later one),
+    /// <c>cells</c> or <c>own</c>.
+    /// </summary>
     public Dictionary<string, string> Kinds { get; }
 
     /// <summary>The form written so.</summary>
@@ -84,6 +88,7 @@ internal sealed partial class SentenceForm
     public static string Filled(string text, IReadOnlyDictionary<string, string> values) =>
         Gaps().Replace(text, gap => values.GetValueOrDefault(gap.Groups["name"].Value, gap.Value));
 
-    [GeneratedRegex("""\{(?<name>[a-z]+)(?::(?<kind>words|list|amount|pounds|cells|own))?\}""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex("""\{(?<name>[a-z]+)(?::(?<kind>words|list|amount|pounds|cells|own))?\}""",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Gaps();
 }

@@ -82,8 +82,14 @@ internal sealed class SheetContext : TemplateContext
         if (textAsObject is not string and IEnumerable)
             throw new ValueError(span, "This is a list; write its items in a `for` loop.");
         if (ViewMembers.Of(textAsObject.GetType()) is { Count: > 0 } parts && textAsObject is not IPrintable)
-            throw new ValueError(span, "This is a group of values; write one of them: " + string.Join(", ", parts.Keys.Order(StringComparer.Ordinal).Take(8)) + (parts.Count > 8 ? ", ..." : "."));
-        var text = textAsObject switch { Figures.Quantity quantity => quantity.ToString(CurrentCulture), IPrintable value => value.ToString(), _ => ObjectToString(textAsObject) } ?? "";
+            throw new ValueError(span, "This is a group of values; write one of them: " + string.Join(
+                ", ", parts.Keys.Order(StringComparer.Ordinal).Take(8)) + (parts.Count > 8 ? ", ..." : "."));
+        var text = textAsObject switch
+        {
+            Figures.Quantity quantity => quantity.ToString(CurrentCulture),
+            IPrintable value => value.ToString(),
+            _ => ObjectToString(textAsObject)
+        } ?? "";
         return Write(IsText ? OneLine(text) : Markup.Escaped(text));
     }
 
@@ -103,7 +109,8 @@ internal sealed class SheetContext : TemplateContext
     protected override Template CreateTemplate(string templatePath, ScriptNode? callerContext)
     {
         if (_parsed(templatePath) is not { } partial)
-            throw new PartialBroken([MissingTemplate.At(_templates, templatePath, callerContext?.Span.FileName ?? "", (callerContext?.Span.Start.Line ?? -1) + 1, (callerContext?.Span.Start.Column ?? -1) + 1)]);
+            throw new PartialBroken([MissingTemplate.At(_templates, templatePath, callerContext?.Span.FileName ?? "",
+                (callerContext?.Span.Start.Line ?? -1) + 1, (callerContext?.Span.Start.Column ?? -1) + 1)]);
         if (partial.HasErrors)
             throw new PartialBroken([.. TemplateProblems.Of(partial)]);
         return partial;
@@ -132,7 +139,8 @@ internal sealed class SheetContext : TemplateContext
 
     private bool Unknown(TemplateContext context, SourceSpan span, ScriptVariable variable, out object? value)
     {
-        var unknown = ValueError.Unknown(span, $"There is no value or function `{variable.Name}`", variable.Name, [.. ViewMembers.Of(_model.GetType()).Keys, .. BuiltinObject.Keys]);
+        var unknown = ValueError.Unknown(span, $"There is no value or function `{variable.Name}`", variable.Name,
+            [.. ViewMembers.Of(_model.GetType()).Keys, .. BuiltinObject.Keys]);
         value = null;
         return Notes(unknown) ? true : throw unknown;
     }

@@ -3,7 +3,10 @@ using Scriban.Runtime;
 
 namespace Batch.Sheets.Templates;
 
-/// <summary>The functions that a template has. The engine's functions for clocks, random values, regular expressions and evaluating text are left out: outputs follow from the books alone.</summary>
+/// <summary>
+/// The functions that a template has. The engine's functions for clocks, random values, regular expressions and evaluating text are left out: outputs follow
+/// from the books alone.
+/// </summary>
 internal static class TemplateFunctions
 {
     private static readonly string[] LeftOutOfMath = ["random", "uuid"];

@@ -16,12 +16,16 @@ internal static class TemplateProblems
     public static TemplateProblem Of(ScriptRuntimeException wrong, TemplateBounds bounds) => wrong switch
     {
         ValueError value => Of(value),
-        ScriptAbortException => At(wrong.Span, $"The sheet took longer than {bounds.Time.TotalSeconds.ToString("0.#", CultureInfo.InvariantCulture)} seconds and was stopped here.", ""),
+        ScriptAbortException => At(wrong.Span,
+            $"The sheet took longer than {bounds.Time.TotalSeconds.ToString("0.#", CultureInfo.InvariantCulture)} seconds and was stopped here.", ""),
         { InnerException: ValueError inner } => Of(inner),
         _ => At(wrong.Span, InPlainWords(wrong.OriginalMessage), ""),
     };
 
-    /// <summary>What the engine says of a part of nothing, <c>Object `leg.plan` is null. Cannot access member: leg.plan.fuel</c>, for somebody who writes templates and no programs.</summary>
+    /// <summary>
+    /// What the engine says of a part of nothing, <c>Object `leg.plan` is null. Cannot access member: leg.plan.fuel</c>, for somebody who writes templates and
+    /// no programs.
+    /// </summary>
     private static string InPlainWords(string message)
     {
         var nullAt = message.IndexOf("` is null. Cannot access ", StringComparison.Ordinal);

@@ -91,7 +91,8 @@ internal static partial class UnitFunctions
         var sheet = context as SheetContext;
         if ((sheet?.WordsOf(words) ?? new OwnWords(words, context.CurrentCulture)).Of(sentence, Figures(margin)) is { } own)
             return own;
-        sheet?.NotesWithoutWords(new ValueError(context.CurrentSpan, $"There are no words for “{OwnWords.Shape(sentence)}”, so it stays English; add a line for it, with a name in braces such as {{level}} for each part that changes."));
+        sheet?.NotesWithoutWords(new ValueError(context.CurrentSpan,
+            $"There are no words for “{OwnWords.Shape(sentence)}”, so it stays English; add a line for it, with a name in braces such as {{level}} for each part that changes."));
         var english = AmountsInText.Rewritten(sentence, context.CurrentCulture, Figures(margin));
         return sheet is { IsText: true } ? english : new Markup($"<span class=\"foreign\" lang=\"en\">{Markup.Escaped(english)}</span>");
     }

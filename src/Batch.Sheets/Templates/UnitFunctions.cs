@@ -20,63 +20,79 @@ internal static partial class UnitFunctions
     private const double MillimetresPerInch = 25.4; // exact
 
     [FunctionText("Weight or fuel in pounds")]
-    public static string Lb(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "lb", 1, decimals, QuantityKind.Weight, QuantityKind.Fuel);
+    public static string Lb(TemplateContext context, object? value = null, int decimals = 0) =>
+        In(context, value, "lb", 1, decimals, QuantityKind.Weight, QuantityKind.Fuel);
 
     [FunctionText("Weight or fuel in kilograms")]
-    public static string Kg(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "kg", Pounds.KilogramsPerPound, decimals, QuantityKind.Weight, QuantityKind.Fuel);
+    public static string Kg(TemplateContext context, object? value = null, int decimals = 0) =>
+        In(context, value, "kg", Pounds.KilogramsPerPound, decimals, QuantityKind.Weight, QuantityKind.Fuel);
 
     [FunctionText("Fuel in US gallons, through the density of the type's fuel")]
     public static string Usg(TemplateContext context, object? value = null, int decimals = 0) => Volume(context, value, "usg", 1, decimals);
 
     [FunctionText("Fuel in litres, through the density of the type's fuel")]
-    public static string Litres(TemplateContext context, object? value = null, int decimals = 0) => Volume(context, value, "litres", LitresPerUsGallon, decimals);
+    public static string Litres(TemplateContext context, object? value = null, int decimals = 0) =>
+        Volume(context, value, "litres", LitresPerUsGallon, decimals);
 
     [FunctionText("Fuel in imperial gallons, through the density of the type's fuel")]
-    public static string ImperialGallons(TemplateContext context, object? value = null, int decimals = 0) => Volume(context, value, "imperial_gallons", LitresPerUsGallon / LitresPerImperialGallon, decimals);
+    public static string ImperialGallons(TemplateContext context, object? value = null, int decimals = 0) =>
+        Volume(context, value, "imperial_gallons", LitresPerUsGallon / LitresPerImperialGallon, decimals);
 
     [FunctionText("Fuel flow in pounds an hour")]
-    public static string LbPerHour(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "lb_per_hour", 1, decimals, QuantityKind.Flow);
+    public static string LbPerHour(TemplateContext context, object? value = null, int decimals = 0) =>
+        In(context, value, "lb_per_hour", 1, decimals, QuantityKind.Flow);
 
     [FunctionText("Fuel flow in kilograms an hour")]
-    public static string KgPerHour(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "kg_per_hour", Pounds.KilogramsPerPound, decimals, QuantityKind.Flow);
+    public static string KgPerHour(TemplateContext context, object? value = null, int decimals = 0) =>
+        In(context, value, "kg_per_hour", Pounds.KilogramsPerPound, decimals, QuantityKind.Flow);
 
     [FunctionText("Distance in nautical miles")]
     public static string Nm(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "nm", 1, decimals, QuantityKind.Distance);
 
     [FunctionText("Distance in kilometres")]
-    public static string Km(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "km", KilometresPerNauticalMile, decimals, QuantityKind.Distance);
+    public static string Km(TemplateContext context, object? value = null, int decimals = 0) =>
+        In(context, value, "km", KilometresPerNauticalMile, decimals, QuantityKind.Distance);
 
     [FunctionText("Distance in statute miles")]
-    public static string Sm(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "sm", StatuteMilesPerNauticalMile, decimals, QuantityKind.Distance);
+    public static string Sm(TemplateContext context, object? value = null, int decimals = 0) =>
+        In(context, value, "sm", StatuteMilesPerNauticalMile, decimals, QuantityKind.Distance);
 
     [FunctionText("Height or runway length in feet")]
     public static string Ft(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "ft", 1, decimals, QuantityKind.Height);
 
     [FunctionText("Height or runway length in metres")]
-    public static string Metres(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "metres", Feet.MetresPerFoot, decimals, QuantityKind.Height);
+    public static string Metres(TemplateContext context, object? value = null, int decimals = 0) =>
+        In(context, value, "metres", Feet.MetresPerFoot, decimals, QuantityKind.Height);
 
     [FunctionText("Altitude as a flight level, such as FL160")]
     public static string Fl(TemplateContext context, object? value = null) =>
-        Checked(context.CurrentSpan, value, "fl", QuantityKind.Height) is { } height ? "FL" + Math.Round(height.Value / 100, MidpointRounding.AwayFromZero).ToString("000", CultureInfo.InvariantCulture) : NotKnown;
+        Checked(context.CurrentSpan, value, "fl", QuantityKind.Height) is { } height
+            ? "FL" + Math.Round(height.Value / 100, MidpointRounding.AwayFromZero).ToString("000", CultureInfo.InvariantCulture)
+            : NotKnown;
 
     [FunctionText("Arm in inches; two decimals unless said")]
     public static string Inches(TemplateContext context, object? value = null, int decimals = 2) => In(context, value, "inches", 1, decimals, QuantityKind.Arm);
 
     [FunctionText("Arm in millimetres")]
-    public static string Mm(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "mm", MillimetresPerInch, decimals, QuantityKind.Arm);
+    public static string Mm(TemplateContext context, object? value = null, int decimals = 0) =>
+        In(context, value, "mm", MillimetresPerInch, decimals, QuantityKind.Arm);
 
     [FunctionText("Speed in knots")]
     public static string Kt(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "kt", 1, decimals, QuantityKind.Speed);
 
     [FunctionText("Speed in kilometres an hour")]
-    public static string Kmh(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "kmh", KilometresPerNauticalMile, decimals, QuantityKind.Speed);
+    public static string Kmh(TemplateContext context, object? value = null, int decimals = 0) =>
+        In(context, value, "kmh", KilometresPerNauticalMile, decimals, QuantityKind.Speed);
 
     [FunctionText("Temperature in degrees Celsius")]
-    public static string Celsius(TemplateContext context, object? value = null, int decimals = 0) => In(context, value, "celsius", 1, decimals, QuantityKind.Temperature);
+    public static string Celsius(TemplateContext context, object? value = null, int decimals = 0) =>
+        In(context, value, "celsius", 1, decimals, QuantityKind.Temperature);
 
     [FunctionText("Temperature in degrees Fahrenheit")]
     public static string Fahrenheit(TemplateContext context, object? value = null, int decimals = 0) =>
-        Checked(context.CurrentSpan, value, "fahrenheit", QuantityKind.Temperature) is { } warm ? (warm with { Value = (warm.Value * 1.8) + 32 }).Text(1, decimals, context.CurrentCulture) : NotKnown;
+        Checked(context.CurrentSpan, value, "fahrenheit", QuantityKind.Temperature) is { } warm
+            ? (warm with { Value = (warm.Value * 1.8) + 32 }).Text(1, decimals, context.CurrentCulture)
+            : NotKnown;
 
     [FunctionText("Course, heading or bearing in three digits, 001 to 360")]
     public static string Deg(TemplateContext context, object? value = null)
@@ -102,7 +118,8 @@ internal static partial class UnitFunctions
         null => NotKnown,
         Quantity quantity => quantity.Text(1, decimals, context.CurrentCulture),
         Elapsed time => time.Minutes(decimals, context.CurrentCulture),
-        double or int or long or float or decimal => Quantity.Text(Math.Round(Convert.ToDouble(value, CultureInfo.InvariantCulture), decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, context.CurrentCulture),
+        double or int or long or float or decimal => Quantity.Text(Math.Round(Convert.ToDouble(value, CultureInfo.InvariantCulture), decimals,
+            MidpointRounding.AwayFromZero), decimals, isSigned: false, context.CurrentCulture),
         _ => throw Wrong(context.CurrentSpan, value, "number", "a number"),
     };
 
@@ -143,7 +160,8 @@ internal static partial class UnitFunctions
     public static string KgPerLitre(TemplateContext context, object? value = null, int decimals = 3) => value switch
     {
         null => NotKnown,
-        double density => Quantity.Text(Math.Round(density * KilogramsPerLitre, decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, context.CurrentCulture),
+        double density =>
+            Quantity.Text(Math.Round(density * KilogramsPerLitre, decimals, MidpointRounding.AwayFromZero), decimals, isSigned: false, context.CurrentCulture),
         _ => throw Wrong(context.CurrentSpan, value, "kg_per_litre", "a density"),
     };
 
@@ -158,7 +176,8 @@ internal static partial class UnitFunctions
     }
 
     [FunctionText("The fingerprint of a script by which a page's Content-Security-Policy allows it and no other, such as 'sha256-...'")]
-    public static object ScriptHash(object? value = null) => new Markup("'sha256-" + Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(LineMarks.OutOf(value?.ToString() ?? "").Html))) + "'");
+    public static object ScriptHash(object? value = null) => new Markup("'sha256-"
+        + Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(LineMarks.OutOf(value?.ToString() ?? "").Html))) + "'");
 
     /// <summary>A space after an escape would be taken for its end (CSS Syntax 3, 4.3.7), so it is escaped too.</summary>
     private static string CssLetter(Rune letter, bool isAfterEscape) => IsEscaped(letter) || (isAfterEscape && letter.Value == ' ')
@@ -168,10 +187,14 @@ internal static partial class UnitFunctions
     private static bool IsEscaped(Rune letter) => letter.IsAscii && !char.IsAsciiLetterOrDigit((char)letter.Value) && letter.Value != ' ';
 
     private static string In(TemplateContext context, object? value, string function, double factor, int decimals, params ReadOnlySpan<QuantityKind> kinds) =>
-        Checked(context.CurrentSpan, value, function, kinds) is { } quantity ? quantity.Text(factor, Math.Clamp(decimals, 0, 6), context.CurrentCulture) : NotKnown;
+        Checked(context.CurrentSpan, value, function, kinds) is { } quantity
+            ? quantity.Text(factor, Math.Clamp(decimals, 0, 6), context.CurrentCulture)
+            : NotKnown;
 
     private static string Volume(TemplateContext context, object? value, string function, double gallonsTo, int decimals) =>
-        Checked(context.CurrentSpan, value, function, QuantityKind.Fuel) is { Density: > 0 } fuel ? fuel.Text(gallonsTo / (fuel.Density ?? 1), Math.Clamp(decimals, 0, 6), context.CurrentCulture) : NotKnown;
+        Checked(context.CurrentSpan, value, function, QuantityKind.Fuel) is { Density: > 0 } fuel
+            ? fuel.Text(gallonsTo / (fuel.Density ?? 1), Math.Clamp(decimals, 0, 6), context.CurrentCulture)
+            : NotKnown;
 
     private static Quantity? Checked(SourceSpan span, object? value, string function, params ReadOnlySpan<QuantityKind> kinds) => value switch
     {

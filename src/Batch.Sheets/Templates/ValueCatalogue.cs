@@ -17,7 +17,8 @@ internal static class ValueCatalogue
     /// <summary>The type of the items of a list, or the type itself without the question mark.</summary>
     private static Type Inner(Type type) => ListItem(type) ?? Nullable.GetUnderlyingType(type) ?? type;
 
-    private static Type? ListItem(Type type) => type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ImmutableArray<>) ? type.GetGenericArguments()[0] : null;
+    private static Type? ListItem(Type type) =>
+        type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ImmutableArray<>) ? type.GetGenericArguments()[0] : null;
 
     private static void Group(Type type, string path, IReadOnlyList<object> samples, ImmutableArray<TemplateValue>.Builder found)
     {
@@ -31,7 +32,8 @@ internal static class ValueCatalogue
             var values = samples.Select(member.Read).OfType<object>().SelectMany(value => isList ? ((IEnumerable)value).Cast<object>() : [value]).ToArray();
             var isGroup = ViewMembers.Of(inner).Count > 0 && !IsFigure(inner) && !IsSheet(inner);
             var here = path + member.Name + (isList ? "[]" : "");
-            found.Add(new TemplateValue(here, (isList ? "list of " : "") + TypeName(inner, values, isList), Unit(values), member.Text, IsSheet(inner) || (isGroup && !typeof(IPrintable).IsAssignableFrom(inner)) ? "" : Example(values)));
+            found.Add(new TemplateValue(here, (isList ? "list of " : "") + TypeName(inner, values, isList), Unit(values), member.Text,
+                IsSheet(inner) || (isGroup && !typeof(IPrintable).IsAssignableFrom(inner)) ? "" : Example(values)));
             if (isGroup)
                 Group(inner, here + ".", values, found);
         }
@@ -51,7 +53,8 @@ internal static class ValueCatalogue
         var value => value.ToString() ?? "",
     };
 
-    private static string Unit(object[] values) => values.OfType<Quantity>().FirstOrDefault() is { } quantity ? UnitOf(quantity) : values.OfType<Elapsed>().Any() ? "min" : "";
+    private static string Unit(object[] values) =>
+        values.OfType<Quantity>().FirstOrDefault() is { } quantity ? UnitOf(quantity) : values.OfType<Elapsed>().Any() ? "min" : "";
 
     private static string UnitOf(Quantity quantity) => quantity.Kind switch
     {

@@ -15,7 +15,8 @@ internal sealed class ViewAccessor : IObjectAccessor
 
     public int GetMemberCount(TemplateContext context, SourceSpan span, object target) => ViewMembers.Of(target.GetType()).Count;
 
-    public IEnumerable<string> GetMembers(TemplateContext context, SourceSpan span, object target) => ViewMembers.Of(target.GetType()).Keys.Order(StringComparer.Ordinal);
+    public IEnumerable<string> GetMembers(TemplateContext context, SourceSpan span, object target) =>
+        ViewMembers.Of(target.GetType()).Keys.Order(StringComparer.Ordinal);
 
     public bool HasMember(TemplateContext context, SourceSpan span, object target, string member) => ViewMembers.Of(target.GetType()).ContainsKey(member);
 

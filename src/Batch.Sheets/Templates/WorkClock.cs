@@ -1,8 +1,8 @@
 namespace Batch.Sheets.Templates;
 
 /// <summary>
-/// Stops a rendering that takes too long: by the clock and by the work that the program did meanwhile, so that a sheet is not lost because the machine was busy with other
-/// things or the program stood still.
+/// Stops a rendering that takes too long: by the clock and by the work that the program did meanwhile, so that a sheet is not lost because the machine was busy
+/// with other things or the program stood still.
 /// </summary>
 internal sealed class WorkClock : IDisposable
 {

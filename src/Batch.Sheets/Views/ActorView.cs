@@ -17,13 +17,15 @@ internal sealed record ActorView
     public static ImmutableArray<ActorView> Of(CheckedWeek week) =>
     [
         .. week.Legs
-            .SelectMany(leg => RegisterRows.Of(leg).Select(row => row.Finding).Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution).Select(finding => (Leg: leg, Finding: finding)))
+            .SelectMany(leg => RegisterRows.Of(leg).Select(row => row.Finding).Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution)
+                .Select(finding => (Leg: leg, Finding: finding)))
             .GroupBy(pair => pair.Finding.Actor, StringComparer.Ordinal)
             .OrderByDescending(group => group.Count(pair => pair.Finding.Verdict == Verdict.Fail)).ThenBy(group => group.Key, StringComparer.Ordinal)
             .Select(group => new ActorView
             {
                 Actor = group.Key,
-                Findings = [.. group.OrderByDescending(pair => pair.Finding.Verdict).ThenBy(pair => pair.Leg.Plan.Key).Select(pair => FindingView.Of(pair.Leg, pair.Finding))],
+                Findings = [.. group.OrderByDescending(pair => pair.Finding.Verdict).ThenBy(pair => pair.Leg.Plan.Key)
+                    .Select(pair => FindingView.Of(pair.Leg, pair.Finding))],
             }),
     ];
 }

@@ -14,10 +14,12 @@ internal static partial class AlikeSentences
     [
         .. sentences.Distinct(StringComparer.Ordinal)
             .Select(sentence => (Sentence: sentence, Match: AtAnAirport().Match(sentence)))
-            .GroupBy(each => each.Match.Success ? each.Match.Groups["head"].Value + "\n" + each.Match.Groups["tail"].Value : each.Sentence, StringComparer.Ordinal)
+            .GroupBy(
+                each => each.Match.Success ? each.Match.Groups["head"].Value + "\n" + each.Match.Groups["tail"].Value : each.Sentence, StringComparer.Ordinal)
             .Select(group => group.Count() == 1
                 ? group.First().Sentence
-                : group.First().Match.Groups["head"].Value + string.Join(", ", group.Select(each => each.Match.Groups["airport"].Value)) + group.First().Match.Groups["tail"].Value),
+                : group.First().Match.Groups["head"].Value + string.Join(", ", group.Select(each => each.Match.Groups["airport"].Value))
+                    + group.First().Match.Groups["tail"].Value),
     ];
 
     [GeneratedRegex("^(?<head>.*? at )(?<airport>[A-Z][A-Z0-9]{2,6})(?<tail>[: ].*)$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1_000)]

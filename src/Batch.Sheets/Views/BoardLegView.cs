@@ -84,8 +84,11 @@ internal sealed record BoardLegView
             Codes = codes,
             Passengers = planned?.Load.Passengers,
             File = SheetName.Of(leg.Plan.Key.Trip),
-            Worst = leg.Plan is LegPlan.Unplanned none ? none.Why : leg.Shown.FirstOrDefault(finding => finding.Verdict is Verdict.Fail or Verdict.Caution)?.Title ?? "",
-            Findings = [.. RegisterRows.Of(leg).Select(row => row.Finding).Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution).Select(finding => FindingView.Of(leg, finding))],
+            Worst = leg.Plan is LegPlan.Unplanned none
+                ? none.Why
+                : leg.Shown.FirstOrDefault(finding => finding.Verdict is Verdict.Fail or Verdict.Caution)?.Title ?? "",
+            Findings = [.. RegisterRows.Of(leg).Select(row => row.Finding).Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution)
+                .Select(finding => FindingView.Of(leg, finding))],
         };
     }
 }

@@ -14,5 +14,6 @@ internal sealed record BookView
     [Value("First twelve digits of the hash of its bytes, to tell one version from another")]
     public required string Fingerprint { get; init; }
 
-    public static BookView Of(InputBook book) => new() { Name = book.Name, Fingerprint = book.Sha256.Length > FingerprintLength ? book.Sha256[..FingerprintLength] : book.Sha256 };
+    public static BookView Of(InputBook book) =>
+        new() { Name = book.Name, Fingerprint = book.Sha256.Length > FingerprintLength ? book.Sha256[..FingerprintLength] : book.Sha256 };
 }

@@ -13,5 +13,6 @@ internal sealed record CountView
     public required int Legs { get; init; }
 
     public static ImmutableArray<CountView> Of(ImmutableArray<CheckedLeg> legs) =>
-        [.. Enum.GetValues<LegState>().OrderDescending().Select(state => new CountView { State = StateView.Of(state), Legs = legs.Count(leg => leg.State == state) })];
+        [.. Enum.GetValues<LegState>().OrderDescending()
+            .Select(state => new CountView { State = StateView.Of(state), Legs = legs.Count(leg => leg.State == state) })];
 }

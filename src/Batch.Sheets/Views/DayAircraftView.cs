@@ -20,6 +20,7 @@ internal sealed record DayAircraftView
     {
         Registration = registration,
         Type = week.Fleet.GetValueOrDefault(registration)?.Type ?? "",
-        Legs = [.. legs.Select(leg => BoardLegView.Of(leg, week)).OrderBy(leg => leg.OffBlocks?.At ?? Instant.MaxValue).ThenBy(leg => leg.Trip, StringComparer.Ordinal).ThenBy(leg => leg.Number)],
+        Legs = [.. legs.Select(leg => BoardLegView.Of(leg, week)).OrderBy(leg => leg.OffBlocks?.At ?? Instant.MaxValue)
+            .ThenBy(leg => leg.Trip, StringComparer.Ordinal).ThenBy(leg => leg.Number)],
     };
 }

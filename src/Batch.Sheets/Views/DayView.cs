@@ -26,7 +26,8 @@ internal sealed record DayView
         {
             Name = day.Key is { } date ? Day.Format(date) : "Day not known",
             Date = day.Key is { } known ? LocalDatePattern.Iso.Format(known) : "",
-            Aircraft = [.. day.GroupBy(leg => LegPeople.Aircraft(leg.Plan), StringComparer.OrdinalIgnoreCase).OrderBy(group => group.Key, StringComparer.Ordinal).Select(group => DayAircraftView.Of(group.Key, group, week.Plan.Input))],
+            Aircraft = [.. day.GroupBy(leg => LegPeople.Aircraft(leg.Plan), StringComparer.OrdinalIgnoreCase)
+                .OrderBy(group => group.Key, StringComparer.Ordinal).Select(group => DayAircraftView.Of(group.Key, group, week.Plan.Input))],
         }),
     ];
 

@@ -89,7 +89,9 @@ internal sealed record DepartureView
             Fuel = plan is null ? null : FuelView.Of(plan),
             Passengers = plan?.Load.Passengers,
             Pilots = plan?.Load.Pilots,
-            Stations = plan is null ? [] : [.. plan.Load.Stations.Where(station => station.Station.Kind != StationKind.Crew).Select(station => LoadStationView.Of(station, plan.Load))],
+            Stations = plan is null
+                ? []
+                : [.. plan.Load.Stations.Where(station => station.Station.Kind != StationKind.Crew).Select(station => LoadStationView.Of(station, plan.Load))],
             Cargo = plan is null ? [] : [.. plan.Load.Items.Where(item => item.Kind == LoadItemKind.Cargo).Select(LoadCargoView.Of)],
             Payload = Quantity.Of(plan?.Load.Payload),
             PayloadSpare = plan is null || WeightView.Spare(plan) is not { } spare ? null : spare with { IsSigned = false },

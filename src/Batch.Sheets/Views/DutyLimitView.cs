@@ -4,7 +4,9 @@ using Batch.Sheets.Templates;
 
 namespace Batch.Sheets.Views;
 
-/// <summary>How much of one limit on flight time, duty or rest is used where it is tightest. What is used is rounded against the person, so is what is left.</summary>
+/// <summary>
+/// How much of one limit on flight time, duty or rest is used where it is tightest. What is used is rounded against the person, so is what is left.
+/// </summary>
 internal sealed record DutyLimitView
 {
     [Value("The figure in words, such as flight time in 24 hours")]
@@ -43,7 +45,9 @@ internal sealed record DutyLimitView
     public static DutyLimitView Of(DutyLimit limit)
     {
         var used = new Quantity(limit.Used, QuantityKind.Plain, limit.IsLeast ? RoundingWay.Down : RoundingWay.Up) { PlainUnit = limit.Unit };
-        var held = Quantity.OfPlain(limit.Limit, limit.Unit) is { } allowed ? Quantity.Trio(allowed, used, limit.IsLeast) : ((Quantity Limit, Quantity Actual, Quantity Margin)?)null;
+        var held = Quantity.OfPlain(limit.Limit, limit.Unit) is { } allowed
+            ? Quantity.Trio(allowed, used, limit.IsLeast)
+            : ((Quantity Limit, Quantity Actual, Quantity Margin)?)null;
         return new DutyLimitView
         {
             Name = limit.Name,

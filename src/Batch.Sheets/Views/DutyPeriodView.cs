@@ -62,7 +62,8 @@ internal sealed record DutyPeriodView
             Report = period.Report,
             Release = period.Release,
             Zone = period.ReportZone,
-            Flights = [.. week.Legs.OfType<LegPlan.Planned>().Where(leg => period.Legs.Contains(leg.Key)).Select(leg => (leg.Key.ToString(), leg.Times.OffBlocks, leg.Times.OnBlocks))],
+            Flights = [.. week.Legs.OfType<LegPlan.Planned>().Where(leg => period.Legs.Contains(leg.Key))
+                .Select(leg => (leg.Key.ToString(), leg.Times.OffBlocks, leg.Times.OnBlocks))],
             Limit = period.Limits.FirstOrDefault(limit => limit.Key == DutyLimitKey)?.Limit is { } hours ? period.Report + Duration.FromHours(hours) : null,
             RestBefore = period.RestBefore,
             RestAfter = restAfter,

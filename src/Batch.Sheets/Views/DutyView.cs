@@ -25,7 +25,8 @@ internal sealed record DutyView
     {
         LoggedFrom = table.LoggedFrom is { } first ? LocalDatePattern.Iso.Format(first) : "",
         FlightTime = new Elapsed(table.FlightTime),
-        Periods = [.. table.Periods.Select((period, index) => DutyPeriodView.Of(period, index + 1 < table.Periods.Length ? table.Periods[index + 1].RestBefore : null, week))],
+        Periods = [.. table.Periods.Select(
+            (period, index) => DutyPeriodView.Of(period, index + 1 < table.Periods.Length ? table.Periods[index + 1].RestBefore : null, week))],
         Limits = [.. table.Limits.Select(DutyLimitView.Of)],
     };
 }

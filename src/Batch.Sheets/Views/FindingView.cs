@@ -69,7 +69,9 @@ internal sealed record FindingView
 
     /// <summary>The state stands beside the sentence already.</summary>
     private static string WithoutState(string text) =>
-        text.StartsWith(NotChecked, StringComparison.Ordinal) && text.Length > NotChecked.Length ? char.ToUpperInvariant(text[NotChecked.Length]) + text[(NotChecked.Length + 1)..] : text;
+        text.StartsWith(NotChecked, StringComparison.Ordinal) && text.Length > NotChecked.Length
+            ? char.ToUpperInvariant(text[NotChecked.Length]) + text[(NotChecked.Length + 1)..]
+            : text;
 
     public static FindingView Of(CheckedLeg leg, Finding finding) => Of(leg.Plan, finding);
 
@@ -101,7 +103,9 @@ internal sealed record FindingView
     }
 
     private static (Quantity? Required, Quantity? Actual, Quantity? Margin) Figures(Finding finding) =>
-        Quantity.OfPlain(finding.Required, finding.Unit) is { } limit && Quantity.OfPlain(finding.Actual, finding.Unit) is { } there && finding.IsLeast is { } isLeast
+        Quantity.OfPlain(finding.Required, finding.Unit) is { } limit
+            && Quantity.OfPlain(finding.Actual, finding.Unit) is { } there
+            && finding.IsLeast is { } isLeast
             ? Quantity.Trio(limit, there, isLeast)
             : (
                 Quantity.OfPlain(finding.Required, finding.Unit),

@@ -13,5 +13,7 @@ internal static class LegAnchor
     /// <summary>What tells the leg from others of its trip, such as <c>2</c>, or <c>row-5</c> where its number could not be read.</summary>
     /// <param name="leg">The leg.</param>
     public static string Mark(LegKey leg) =>
-        leg.Row > 0 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"row-{leg.Row}") : leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        leg.Row > 0
+            ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"row-{leg.Row}")
+            : leg.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -10,6 +10,7 @@ internal static class LegPeople
 
     /// <summary>Codes of captain and second pilot as in the book, each once.</summary>
     public static ImmutableArray<string> Crew(LegPlan plan) => LegView.Names(plan) is var (read, broken)
-        ? [.. new[] { read?.Captain ?? broken?.Captain ?? "", read?.SecondPilot ?? broken?.SecondPilot ?? "" }.Where(code => code.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase)]
+        ? [.. new[] { read?.Captain ?? broken?.Captain ?? "", read?.SecondPilot ?? broken?.SecondPilot ?? "" }.Where(code => code.Length > 0)
+            .Distinct(StringComparer.OrdinalIgnoreCase)]
         : [];
 }

@@ -106,7 +106,8 @@ internal sealed record LegView
         _ => (null, null),
     };
 
-    private static AirportView Place(string ident, OperatorWeek week) => week.Airports.TryGetValue(ident, out var known) ? AirportView.Of(known) : AirportView.Named(ident);
+    private static AirportView Place(string ident, OperatorWeek week) =>
+        week.Airports.TryGetValue(ident, out var known) ? AirportView.Of(known) : AirportView.Named(ident);
 
     private static PersonView? Person(string? code, OperatorWeek week) => PersonView.Of(code ?? "", week.Crew.GetValueOrDefault(code ?? ""));
 }

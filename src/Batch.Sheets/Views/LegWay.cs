@@ -13,7 +13,8 @@ internal static class LegWay
 
     /// <summary>The name of its place on the board, such as <c>leg=T101/1</c>; it holds no blank whatever the trip is called.</summary>
     public static string Anchor(LegPlan plan) =>
-        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"leg={SheetName.Of(plan.Key.Trip)}/{plan.Key.Number}") + (plan.Key.Row > 0 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"-row-{plan.Key.Row}") : "");
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"leg={SheetName.Of(plan.Key.Trip)}/{plan.Key.Number}")
+            + (plan.Key.Row > 0 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"-row-{plan.Key.Row}") : "");
 
     public static string From(LegPlan plan) => Known(plan switch
     {

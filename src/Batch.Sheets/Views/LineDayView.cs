@@ -25,7 +25,8 @@ internal sealed record LineDayView
     public static ImmutableArray<LineDayView> Of(Stretch stretch)
     {
         var days = ImmutableArray.CreateBuilder<LineDayView>();
-        for (var date = stretch.From.InZone(stretch.Zone).Date; date.AtStartOfDayInZone(stretch.Zone).ToInstant() is var start && start < stretch.To; date = date.PlusDays(1))
+        for (var date = stretch.From.InZone(stretch.Zone).Date; date.AtStartOfDayInZone(stretch.Zone).ToInstant() is var start
+            && start < stretch.To; date = date.PlusDays(1))
         {
             days.Add(new LineDayView
             {

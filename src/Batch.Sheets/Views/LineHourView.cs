@@ -23,7 +23,12 @@ internal sealed record LineHourView
     {
         var hours = ImmutableArray.CreateBuilder<LineHourView>();
         for (var at = stretch.From; at < stretch.To; at += Duration.FromHours(1))
-            hours.Add(new LineHourView { Hour = at.InZone(stretch.Zone).Hour, Utc = (at.InUtc().Minute == 0 ? WholeHour : HourAndMinute).Format(at.InUtc().TimeOfDay), Place = stretch.PlaceOf(at) });
+            hours.Add(new LineHourView
+            {
+                Hour = at.InZone(stretch.Zone).Hour,
+                Utc = (at.InUtc().Minute == 0 ? WholeHour : HourAndMinute).Format(at.InUtc().TimeOfDay),
+                Place = stretch.PlaceOf(at)
+            });
         return hours.DrainToImmutable();
     }
 }

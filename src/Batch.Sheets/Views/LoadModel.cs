@@ -4,7 +4,10 @@ using NodaTime.Text;
 
 namespace Batch.Sheets.Views;
 
-/// <summary>The values of the load sheet and fuel order of one airport and day. No names, no weight of a person who could be told by it: pilots' weights are left out, passengers' are by seat row.</summary>
+/// <summary>
+/// The values of the load sheet and fuel order of one airport and day. No names, no weight of a person who could be told by it: pilots' weights are left out,
+/// passengers' are by seat row.
+/// </summary>
 internal sealed record LoadModel : SheetModel
 {
     private static readonly LocalDatePattern DayName = LocalDatePattern.Create("dddd d MMMM uuuu", System.Globalization.CultureInfo.InvariantCulture);
@@ -41,7 +44,8 @@ internal sealed record LoadModel : SheetModel
         var input = week.Plan.Input;
         ImmutableArray<CheckedLeg> legs =
         [
-            .. week.Legs.Where(leg => DeparturePlace.Of(leg.Plan, input) == (airport, day)).OrderBy(leg => Seats.OffBlocks(leg.Plan) ?? Instant.MaxValue).ThenBy(leg => leg.Plan.Key),
+            .. week.Legs.Where(leg => DeparturePlace.Of(leg.Plan, input) == (airport, day)).OrderBy(leg => Seats.OffBlocks(leg.Plan) ?? Instant.MaxValue)
+                .ThenBy(leg => leg.Plan.Key),
         ];
         if (legs.IsEmpty)
             throw new ArgumentException("The week has no departure there on this day.", nameof(airport));

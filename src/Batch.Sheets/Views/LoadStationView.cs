@@ -42,7 +42,9 @@ internal sealed record LoadStationView
     {
         ImmutableArray<LoadItem> items = [.. load.Items.Where(item => string.Equals(item.Station, station.Station.Name, StringComparison.OrdinalIgnoreCase))];
         ImmutableArray<LoadItem> bags = [.. items.Where(item => item.Kind == LoadItemKind.Bags)];
-        var held = station.Station.Maximum is { } most ? Quantity.Trio(Quantity.Of(most), Quantity.Of(station.Weight), isLeast: false) : ((Quantity Limit, Quantity Actual, Quantity Margin)?)null;
+        var held = station.Station.Maximum is { } most
+            ? Quantity.Trio(Quantity.Of(most), Quantity.Of(station.Weight), isLeast: false)
+            : ((Quantity Limit, Quantity Actual, Quantity Margin)?)null;
         return new LoadStationView
         {
             Name = station.Station.Name,

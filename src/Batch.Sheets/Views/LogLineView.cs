@@ -96,7 +96,9 @@ internal sealed record LogLineView
         },
         Latitude = Coordinate.Latitude(line.Position.LatitudeDeg),
         Longitude = Coordinate.Longitude(line.Position.LongitudeDeg),
-        Frequency = line.Kind == LogPointKind.Fix ? plan.Route.Segments.Select(segment => segment.To).FirstOrDefault(point => point.Ident == line.Point)?.Frequency ?? "" : "",
+        Frequency = line.Kind == LogPointKind.Fix
+            ? plan.Route.Segments.Select(segment => segment.To).FirstOrDefault(point => point.Ident == line.Point)?.Frequency ?? ""
+            : "",
         Via = line.Via,
         TrueCourse = Quantity.OfDegrees(line.TrueCourse?.Value),
         MagneticCourse = Quantity.OfDegrees(line.MagneticCourse?.Value),

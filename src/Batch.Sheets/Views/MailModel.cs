@@ -50,7 +50,13 @@ internal sealed record MailModel : SheetModel
         ImmutableArray<MailLegView> legs = [.. letter.Legs.Select(MailLegView.Of)];
         return new MailModel
         {
-            Operator = new OperatorView { Name = letter.Operator, Contact = letter.Contact, HomeBase = "", Language = letter.Language.Length == 0 ? "en" : letter.Language },
+            Operator = new OperatorView
+            {
+                Name = letter.Operator,
+                Contact = letter.Contact,
+                HomeBase = "",
+                Language = letter.Language.Length == 0 ? "en" : letter.Language
+            },
             Run = new RunView
             {
                 MadeAt = new ClockTime(letter.Facts.MadeAt, DateTimeZone.Utc),

@@ -39,7 +39,8 @@ internal sealed record MinorGroupView
     public static ImmutableArray<MinorGroupView> Of(IEnumerable<CheckedLeg> legs, params ImmutableArray<Verdict> verdicts) =>
     [
         .. legs
-            .SelectMany(leg => leg.Findings.Where(finding => verdicts.Contains(finding.Verdict)).Select(finding => (leg.Plan.Key, Finding: finding, Name: LegWay.Key(leg.Plan))))
+            .SelectMany(leg => leg.Findings.Where(finding => verdicts.Contains(finding.Verdict))
+                .Select(finding => (leg.Plan.Key, Finding: finding, Name: LegWay.Key(leg.Plan))))
             .GroupBy(pair => (pair.Finding.Verdict, pair.Finding.Check, pair.Finding.Title))
             .OrderBy(group => group.Key.Verdict)
             .ThenBy(group => group.Key.Check, StringComparer.Ordinal)

@@ -25,7 +25,8 @@ internal sealed record NoticeView
     /// <summary>The notices, those that say the same of several subjects gathered into one.</summary>
     /// <param name="notices">Notices, in order.</param>
     public static ImmutableArray<NoticeView> Gathered(IEnumerable<Notice> notices) =>
-        [.. notices.GroupBy(notice => (notice.Effect, notice.Text, notice.From, notice.To)).Select(alike => Of(alike.First(), string.Join(", ", alike.Select(notice => notice.Subject).Distinct(StringComparer.Ordinal))))];
+        [.. notices.GroupBy(notice => (notice.Effect, notice.Text, notice.From, notice.To))
+            .Select(alike => Of(alike.First(), string.Join(", ", alike.Select(notice => notice.Subject).Distinct(StringComparer.Ordinal))))];
 
     private static NoticeView Of(Notice notice, string subject) => new()
     {

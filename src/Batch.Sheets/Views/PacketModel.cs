@@ -61,8 +61,10 @@ internal sealed record PacketModel : SheetModel
         ImmutableArray<string> trips = [.. own.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.Ordinal)];
         ImmutableArray<CheckedLeg> unfit = [.. trips.SelectMany(trip => week.Legs.Where(leg => leg.IsHeld && leg.Plan.Key.Trip == trip))];
         ImmutableArray<string> held = [.. unfit.Select(leg => leg.Plan.Key.Trip).Distinct(StringComparer.Ordinal)];
-        ImmutableArray<TripModel> sheets = [.. trips.Where(trip => !held.Contains(trip)).Select((trip, index) => TripModel.Of(week, facts, trip, paper, Anchor(index)))];
-        ImmutableArray<PacketTripView> contents = [.. trips.Select(trip => PacketTripView.Of(trip, week, code, sheets.FirstOrDefault(sheet => sheet.Trip == trip)?.Anchor ?? ""))];
+        ImmutableArray<TripModel> sheets = [.. trips.Where(trip => !held.Contains(trip))
+            .Select((trip, index) => TripModel.Of(week, facts, trip, paper, Anchor(index)))];
+        ImmutableArray<PacketTripView> contents =
+            [.. trips.Select(trip => PacketTripView.Of(trip, week, code, sheets.FirstOrDefault(sheet => sheet.Trip == trip)?.Anchor ?? ""))];
         return new PacketModel
         {
             Person = new PersonView { Code = code, Name = input.Crew.GetValueOrDefault(code)?.Name ?? "" },
@@ -79,7 +81,8 @@ internal sealed record PacketModel : SheetModel
             Crewmates = CrewmateView.Of(own, code, input),
             Airports =
             [
-                .. own.SelectMany(leg => new[] { LegWay.From(leg.Plan), LegWay.To(leg.Plan) }).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)
+                .. own.SelectMany(leg => new[] { LegWay.From(leg.Plan), LegWay.To(leg.Plan) }).Distinct(StringComparer.OrdinalIgnoreCase)
+                    .Order(StringComparer.OrdinalIgnoreCase)
                     .Where(input.Airports.ContainsKey).Select(ident => AirportView.Of(input.Airports[ident])),
             ],
             Trips = sheets,
@@ -93,11 +96,13 @@ internal sealed record PacketModel : SheetModel
     /// <summary>The same packet with the page of each place.</summary>
     public PacketModel WithPages(IReadOnlyDictionary<string, int> pages) => this with
     {
-        Contents = [.. Contents.Select(trip => trip with { Page = Page(pages, trip.Anchor), Legs = [.. trip.Legs.Select(leg => leg with { Page = Page(pages, leg.Anchor) })] })],
+        Contents = [.. Contents.Select(
+            trip => trip with { Page = Page(pages, trip.Anchor), Legs = [.. trip.Legs.Select(leg => leg with { Page = Page(pages, leg.Anchor) })] })],
     };
 
     /// <summary>Whether the pages of all places are these.</summary>
-    public bool AgreesWith(IReadOnlyDictionary<string, int> pages) => Contents.All(trip => trip.Page == Page(pages, trip.Anchor) && trip.Legs.All(leg => leg.Page == Page(pages, leg.Anchor)));
+    public bool AgreesWith(IReadOnlyDictionary<string, int> pages) =>
+        Contents.All(trip => trip.Page == Page(pages, trip.Anchor) && trip.Legs.All(leg => leg.Page == Page(pages, leg.Anchor)));
 
     /// <summary>Where each place should begin, each trip after the other; nothing from the first trip on that was not printed.</summary>
     public ImmutableDictionary<string, int> ExpectedPages(int coverPages, Func<string, (int Pages, IReadOnlyDictionary<string, int> Places)?> printed)
@@ -109,7 +114,8 @@ internal sealed record PacketModel : SheetModel
             if (printed(trip.Trip) is not { } sheet) break;
             foreach (var (place, page) in sheet.Places)
             {
-                if (place.StartsWith(TripModel.OwnAnchor, StringComparison.Ordinal)) expected[trip.Anchor + place[TripModel.OwnAnchor.Length..]] = before + page;
+                if (place.StartsWith(TripModel.OwnAnchor, StringComparison.Ordinal))
+                    expected[trip.Anchor + place[TripModel.OwnAnchor.Length..]] = before + page;
             }
             before += sheet.Pages;
         }

@@ -105,7 +105,8 @@ internal sealed record RunwayView
         _ => throw new UnreachableException(),
     };
 
-    private static (Quantity Limit, Quantity Actual, Quantity Margin) Held(RunwayUse use) => Quantity.Trio(Quantity.Of(use.Required), Quantity.Of(use.Available), isLeast: true);
+    private static (Quantity Limit, Quantity Actual, Quantity Margin) Held(RunwayUse use) =>
+        Quantity.Trio(Quantity.Of(use.Required), Quantity.Of(use.Available), isLeast: true);
 
     private static RunwayView Of(string airport, string what, RunwayUse use, Pounds? most, double ruleFactor, string citation) => new()
     {

@@ -13,5 +13,6 @@ internal sealed record ThinMarginView
     public required double Percent { get; init; }
 
     public static ImmutableArray<ThinMarginView> Of(CheckedWeek week, int most) =>
-        [.. ThinnestMargins.Of(week, most).Select(margin => new ThinMarginView { Finding = FindingView.Of(margin.Plan, margin.Finding), Percent = Math.Floor(margin.Share * 1000) / 10 })];
+        [.. ThinnestMargins.Of(week, most)
+            .Select(margin => new ThinMarginView { Finding = FindingView.Of(margin.Plan, margin.Finding), Percent = Math.Floor(margin.Share * 1000) / 10 })];
 }

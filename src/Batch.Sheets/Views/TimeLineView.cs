@@ -42,7 +42,8 @@ internal sealed record TimeLineView
         var home = input.Airports.GetValueOrDefault(input.Operator.HomeBase);
         var zone = home?.Zone ?? DateTimeZone.Utc;
         var shown = week.Legs.Select(leg => leg.Plan.Key).ToHashSet();
-        var duties = week.Plan.Crew.SelectMany(person => person.Duties).Where(duty => duty.Legs.Any(shown.Contains)).Select(duty => (duty.Report, duty.Release));
+        var duties = week.Plan.Crew.SelectMany(person => person.Duties).Where(duty => duty.Legs.Any(shown.Contains))
+            .Select(duty => (duty.Report, duty.Release));
         if (Stretch.Of([.. week.Legs.Select(LegTime.Of).OfType<(Instant From, Instant To)>(), .. duties], zone) is not { } stretch) return null;
         var rows = new LineRows(week, stretch, home);
         return new TimeLineView

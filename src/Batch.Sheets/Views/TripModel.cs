@@ -72,7 +72,9 @@ internal sealed record TripModel : SheetModel
             Begins = views[0].OffBlocks,
             Ends = views[^1].Plan?.Times.OnBlocks,
             Legs = views,
-            Watch = [.. legs.SelectMany(leg => leg.Shown.Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution).Select(finding => (Leg: leg, Finding: finding))).OrderByDescending(pair => pair.Finding.Verdict).Select(pair => FindingView.Of(pair.Leg, pair.Finding))],
+            Watch = [.. legs.SelectMany(leg => leg.Shown.Where(finding => finding.Verdict is Verdict.Fail or Verdict.Caution)
+                .Select(finding => (Leg: leg, Finding: finding))).OrderByDescending(pair => pair.Finding.Verdict)
+                    .Select(pair => FindingView.Of(pair.Leg, pair.Finding))],
             Minor = MinorGroupView.Of(legs, Verdict.NotChecked, Verdict.Note),
             Manifest = [.. input.Manifest.Where(line => line.Trip == trip).Select(line => PassengerView.Of(line, plans))],
             Cargo = [.. input.Cargo.Where(line => line.Trip == trip).Select(line => CargoView.Of(line, plans))],

@@ -22,6 +22,7 @@ internal sealed record ValuesModel : SheetModel
         Paper = paper switch { PaperSize.A4 => "A4", PaperSize.Letter => "Letter" },
         ToolVersion = facts.ToolVersion,
         Groups = [.. models.Select(pair => new ValueGroupView { Template = pair.Template, Values = [.. TemplateValues.Of(pair.Model).Select(ValueView.Of)] })],
-        Functions = [.. TemplateValues.Functions.Select(function => new FunctionView { Name = function.Name, Parameters = function.Parameters, Text = function.Text })],
+        Functions =
+            [.. TemplateValues.Functions.Select(function => new FunctionView { Name = function.Name, Parameters = function.Parameters, Text = function.Text })],
     };
 }

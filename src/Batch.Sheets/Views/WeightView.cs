@@ -55,12 +55,14 @@ internal sealed record WeightView
     /// <summary>Ramp, takeoff or landing weight, printed wherever it stands as it is beside its limit.</summary>
     /// <param name="weight">The weight.</param>
     /// <param name="limit">Its limit; null where the book gives none.</param>
-    public static Quantity Printed(Pounds weight, Pounds? limit) => limit is { } most ? Quantity.Trio(Quantity.Of(most), Quantity.Of(weight), isLeast: false).Actual : Quantity.Of(weight);
+    public static Quantity Printed(Pounds weight, Pounds? limit) =>
+        limit is { } most ? Quantity.Trio(Quantity.Of(most), Quantity.Of(weight), isLeast: false).Actual : Quantity.Of(weight);
 
     /// <summary>Payload that can still be added, printed as the margin of the weight that binds it; null where no limit is known.</summary>
     /// <param name="plan">The leg.</param>
     public static Quantity? Spare(LegPlan.Planned plan) => plan.PayloadSpare is { } spare
-        ? Of(plan).Select(line => line.Margin).FirstOrDefault(margin => margin is not null && Math.Abs(margin.Value - spare.Value) < Noise) ?? Quantity.Of(spare, RoundingWay.Down).Signed()
+        ? Of(plan).Select(line => line.Margin).FirstOrDefault(margin => margin is not null && Math.Abs(margin.Value - spare.Value) < Noise)
+            ?? Quantity.Of(spare, RoundingWay.Down).Signed()
         : null;
 
     private static WeightView Item(string what, Pounds weight) => new() { What = what, IsSum = false, Weight = Quantity.Of(weight) };
@@ -68,7 +70,9 @@ internal sealed record WeightView
     private static WeightView Sum(string what, string when, WeightAndBalance state, Pounds? limit, LoadSheet load)
     {
         var test = load.Tests.FirstOrDefault(candidate => string.Equals(candidate.When, when, StringComparison.OrdinalIgnoreCase));
-        var held = limit is { } most ? Quantity.Trio(Quantity.Of(most), Quantity.Of(state.Weight), isLeast: false) : ((Quantity Limit, Quantity Actual, Quantity Margin)?)null;
+        var held = limit is { } most
+            ? Quantity.Trio(Quantity.Of(most), Quantity.Of(state.Weight), isLeast: false)
+            : ((Quantity Limit, Quantity Actual, Quantity Margin)?)null;
         return new WeightView
         {
             What = what,

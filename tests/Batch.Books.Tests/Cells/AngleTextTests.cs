@@ -34,7 +34,8 @@ public sealed class AngleTextTests
     [InlineData("03915W", -39.25)]
     [InlineData("0391536E", 39.26)]
     [InlineData("180", 180)]
-    public void A_longitude_is_read(string text, double expected) => Assert.Equal(expected, AngleText.Longitude(RawCell.OfText(text), decimalComma: false).Value, 1e-12);
+    public void A_longitude_is_read(string text, double expected) =>
+        Assert.Equal(expected, AngleText.Longitude(RawCell.OfText(text), decimalComma: false).Value, 1e-12);
 
     [Theory]
     [InlineData("91")]

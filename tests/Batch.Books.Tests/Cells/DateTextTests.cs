@@ -27,7 +27,8 @@ public sealed class DateTextTests
     [InlineData("13/4/2026", 4, 13)]
     [InlineData("4/13/2026", 4, 13)]
     [InlineData("3/3/2026", 3, 3)]
-    public void A_date_with_slashes_is_read_where_it_can_only_mean_one_day(string text, int month, int day) => Assert.Equal(new LocalDate(2026, month, day), DateText.Read(text).Value);
+    public void A_date_with_slashes_is_read_where_it_can_only_mean_one_day(string text, int month, int day) =>
+        Assert.Equal(new LocalDate(2026, month, day), DateText.Read(text).Value);
 
     [Fact]
     public void A_date_that_could_be_two_days_is_not_read_and_both_are_named()
@@ -75,8 +76,8 @@ public sealed class DateTextTests
         Assert.Equal(("is not a date of the calendar", likely), (reading.Complaint, reading.Expected));
     }
 
-    // By hand: 2026-01-01 is day 46,023 (126 years of 365 days and the 31 leap days of 1904 to 2024 are 46,021; 1900-01-01 is day 2 of a count from 1899-12-30).
-    // 334 days later, 1 December, is day 46,357.
+    // By hand: 2026-01-01 is day 46,023 (126 years of 365 days and the 31 leap days of 1904 to 2024 are 46,021; 1900-01-01 is day 2 of a count from
+    // 1899-12-30). 334 days later, 1 December, is day 46,357.
     [Fact]
     public void The_number_of_a_day_written_as_text_is_not_read_and_the_date_is_named()
     {

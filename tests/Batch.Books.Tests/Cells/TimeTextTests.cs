@@ -24,7 +24,8 @@ public sealed class TimeTextTests
     [InlineData("10am", 10)]
     [InlineData("10 p.m.", 22)]
     [InlineData("12 AM", 0)]
-    public void A_full_hour_of_a_half_day_is_read(string text, int hour) => Assert.Equal(new WrittenTime(null, new LocalTime(hour, 0), null), TimeText.Read(text).Value);
+    public void A_full_hour_of_a_half_day_is_read(string text, int hour) =>
+        Assert.Equal(new WrittenTime(null, new LocalTime(hour, 0), null), TimeText.Read(text).Value);
 
     [Theory]
     [InlineData("1930Z")]
@@ -45,7 +46,8 @@ public sealed class TimeTextTests
     {
         var reading = TimeText.Read(text);
         Assert.True(reading.IsGood, reading.Complaint);
-        Assert.Equal(new WrittenTime(new LocalDate(2026, 12, 7), new LocalTime(7, 30), offsetHours is { } hours ? Offset.FromHours(hours) : null), reading.Value);
+        Assert.Equal(new WrittenTime(new LocalDate(2026, 12, 7), new LocalTime(7, 30), offsetHours is { } hours ? Offset.FromHours(hours) : null),
+            reading.Value);
     }
 
     [Theory]
@@ -74,7 +76,8 @@ public sealed class TimeTextTests
     [InlineData(46363, "2026-12-07")]
     [InlineData(20261207, "2026-12-07")]
     [InlineData(46363.75, "2026-12-07")]
-    public void A_number_of_a_workbook_is_a_date(double number, string date) => Assert.Equal(date, DateText.Iso(ClockReading.Date(RawCell.OfNumber(number)).Value));
+    public void A_number_of_a_workbook_is_a_date(double number, string date) =>
+        Assert.Equal(date, DateText.Iso(ClockReading.Date(RawCell.OfNumber(number)).Value));
 
     [Theory]
     [InlineData(-1)]

@@ -15,7 +15,8 @@ public sealed class WordsTests
     [InlineData("16000", 16000)]
     [InlineData("9,500 ft", 9500)]
     [InlineData("3000 m", 3000 / 0.3048)]
-    public void A_level_is_read(string text, double expectedFt) => Assert.Equal(expectedFt, WrittenLevel.Read(RawCell.OfText(text), default).Value.Altitude.GetValueOrDefault().Value, 1e-6);
+    public void A_level_is_read(string text, double expectedFt) =>
+        Assert.Equal(expectedFt, WrittenLevel.Read(RawCell.OfText(text), default).Value.Altitude.GetValueOrDefault().Value, 1e-6);
 
     [Fact]
     public void Auto_is_no_level_of_its_own() => Assert.True(WrittenLevel.Read(RawCell.OfText("Auto"), default) is { IsGood: true, Value.Altitude: null });
@@ -97,7 +98,8 @@ public sealed class WordsTests
     [InlineData("90", 90)]
     [InlineData("1.5 h", 90)]
     [InlineData("90 min", 90)]
-    public void A_time_span_is_read(string text, double minutes) => Assert.Equal(minutes, QuantityReading.Span(RawCell.OfText(text), default, Quantity.Minutes).Value);
+    public void A_time_span_is_read(string text, double minutes) =>
+        Assert.Equal(minutes, QuantityReading.Span(RawCell.OfText(text), default, Quantity.Minutes).Value);
 
     [Theory]
     [InlineData("1:75")]

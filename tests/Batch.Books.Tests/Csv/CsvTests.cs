@@ -83,7 +83,8 @@ public sealed class CsvTests
     {
         var sheet = CsvFolder.Sheet("Legs", Encoding.UTF8.GetBytes(text), Place);
         Assert.Equal(cells, string.Join('|', sheet.Rows.Skip(1).SelectMany(cells => cells.Cells).Select(cell => cell.Text)));
-        Assert.Contains(sheet.Remarks, remark => remark.At.Row == row && remark.State == State.Caution && remark.Text.Contains("left out", StringComparison.Ordinal));
+        Assert.Contains(sheet.Remarks,
+            remark => remark.At.Row == row && remark.State == State.Caution && remark.Text.Contains("left out", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -9,11 +9,13 @@ public sealed class DecimalCommaTests
     {
         using var folder = new TempFolder();
         var book = GoodBooks.Week();
-        for (var row = 1; row <= 3; row++) book.Set("Manifest", row, "Weight", new[] { "171,5", "172,5", "173,5" }[row - 1]).Set("Manifest", row, "Bags", row == 1 ? "20,5" : null);
+        for (var row = 1; row <= 3; row++)
+            book.Set("Manifest", row, "Weight", new[] { "171,5", "172,5", "173,5" }[row - 1]).Set("Manifest", row, "Bags", row == 1 ? "20,5" : null);
         var week = BookReader.Read([GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx")), book.SaveCsv(folder.File("week"))]);
         Assert.Equal([171.5, 172.5, 173.5], week.Manifest.Select(line => line.Weight?.Value));
         var cautions = week.Problems.Where(problem => problem.Text.Contains("decimal comma", StringComparison.Ordinal)).ToArray();
         Assert.Equal(["week/Manifest/E2", "week/Manifest/F2"], cautions.Select(problem => problem.Cell));
-        Assert.Equal(["Weight is read with a decimal comma: 171.5; likewise E3, E4", "Bags is read with a decimal comma: 20.5"], cautions.Select(problem => problem.Text));
+        Assert.Equal(["Weight is read with a decimal comma: 171.5; likewise E3, E4", "Bags is read with a decimal comma: 20.5"],
+            cautions.Select(problem => problem.Text));
     }
 }

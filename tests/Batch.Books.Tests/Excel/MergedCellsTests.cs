@@ -48,9 +48,11 @@ public sealed class MergedCellsTests
         var (first, second) = (made.Cell(sheet, 1, header), made.Cell(sheet, 2, header));
         var week = Read(book => book.Worksheet(sheet).Range($"{first}:{second}").Merge());
         var problem = ProblemsTests.Only(week, State.Fail, $"week.xlsx/{sheet}/{first}");
-        Assert.Equal($"{header} is one cell merged over several rows ({first}:{second}): the amount of each, or of all together? It was not read", problem.Text);
+        Assert.Equal($"{header} is one cell merged over several rows ({first}:{second}): the amount of each, or of all together? It was not read",
+            problem.Text);
         Assert.Equal("an amount in each row; unmerge the cells", problem.Expected);
-        Assert.All(week.Manifest.Take(2), line => Assert.False(header switch { "Weight" => line.Weight.HasValue, "Bags" => line.Bags.HasValue, _ => line.BagCount.HasValue }));
+        Assert.All(week.Manifest.Take(2),
+            line => Assert.False(header switch { "Weight" => line.Weight.HasValue, "Bags" => line.Bags.HasValue, _ => line.BagCount.HasValue }));
         Assert.Contains(problem, week.Legs.Single(leg => leg.Key.ToString() == "T101/1").Doubts);
         Assert.DoesNotContain(week.Problems, note => note.State == State.Note && note.Text.Contains("merged", StringComparison.Ordinal));
     }
@@ -61,7 +63,8 @@ public sealed class MergedCellsTests
         var made = GoodBooks.Week();
         var (first, last) = (made.Cell("Manifest", 1, "Weight"), made.Cell("Manifest", 2, "Bags"));
         var week = Read(book => book.Worksheet("Manifest").Range($"{first}:{last}").Merge());
-        Assert.StartsWith("Weight is one cell merged over several rows", ProblemsTests.Only(week, State.Fail, "week.xlsx/Manifest/" + first).Text, StringComparison.Ordinal);
+        Assert.StartsWith("Weight is one cell merged over several rows", ProblemsTests.Only(week, State.Fail, "week.xlsx/Manifest/" + first).Text,
+            StringComparison.Ordinal);
         Assert.All(week.Manifest.Take(2), line => Assert.Equal((null, null), (line.Weight, line.Bags)));
     }
 

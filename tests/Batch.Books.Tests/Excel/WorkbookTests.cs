@@ -24,7 +24,8 @@ public sealed class WorkbookTests
                 if (cell.DataType is null || cell.DataType.Value == DocumentFormat.OpenXml.Spreadsheet.CellValues.Number)
                 {
                     if (double.TryParse(cell.CellValue?.Text, System.Globalization.CultureInfo.InvariantCulture, out var number) && number > 40000)
-                        cell.CellValue = new DocumentFormat.OpenXml.Spreadsheet.CellValue((number - 1462).ToString("R", System.Globalization.CultureInfo.InvariantCulture));
+                        cell.CellValue = new DocumentFormat.OpenXml.Spreadsheet.CellValue((number - 1462)
+                            .ToString("R", System.Globalization.CultureInfo.InvariantCulture));
                 }
             }
 

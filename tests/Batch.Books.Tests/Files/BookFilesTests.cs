@@ -27,7 +27,8 @@ public sealed class BookFilesTests
         using var folder = new TempFolder();
         GoodBooks.Week().SaveCsv(folder.File("week"));
         File.Copy(Path.Combine(folder.File("week"), "Legs.csv"), Path.Combine(folder.File("week"), twin), overwrite: true);
-        if (Directory.GetFiles(folder.File("week"), "*legs.csv", new EnumerationOptions { MatchCasing = MatchCasing.CaseInsensitive }).Length < 2) return; // a disk that knows no case
+        if (Directory.GetFiles(folder.File("week"), "*legs.csv", new EnumerationOptions { MatchCasing = MatchCasing.CaseInsensitive }).Length < 2)
+            return; // a disk that knows no case
         var refused = Assert.Throws<BookException>(() => BookReader.Read([folder.File("week")])).Message;
         Assert.Equal($"{folder.File("week")} holds {both}, so a cell could not be named clearly; take one away", refused);
     }

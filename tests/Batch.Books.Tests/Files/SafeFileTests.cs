@@ -45,7 +45,8 @@ public sealed class SafeFileTests
         using var folder = new TempFolder();
         File.WriteAllText(folder.File("operator.xlsx"), "old");
         File.SetAttributes(folder.File("operator.xlsx"), FileAttributes.ReadOnly);
-        Assert.Equal("operator.xlsx is write-protected; it stands as it was", Assert.Throws<BookException>(() => SafeFile.Replace(folder.File("operator.xlsx"), "new"u8.ToArray())).Message);
+        Assert.Equal("operator.xlsx is write-protected; it stands as it was",
+            Assert.Throws<BookException>(() => SafeFile.Replace(folder.File("operator.xlsx"), "new"u8.ToArray())).Message);
         Assert.Equal("old", File.ReadAllText(folder.File("operator.xlsx")));
         File.SetAttributes(folder.File("operator.xlsx"), FileAttributes.Normal);
     }

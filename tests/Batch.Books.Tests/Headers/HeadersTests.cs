@@ -26,8 +26,10 @@ public sealed class HeadersTests
         var book = GoodBooks.Week();
         book["Cargo"].Insert(0, ["Cargo, one piece or lot a row, of the week"]);
         var csv = book.SaveCsv(folder.File("week"), '|', only: "Cargo");
-        var problem = ProblemsTests.Only(BookReader.Read([GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx")), csv, GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"))]), State.Fail, "week/Cargo");
-        Assert.EndsWith("its rows could not be read; its cells are parted by |: save it with commas, semicolons or tabs", problem.Text, StringComparison.Ordinal);
+        var problem = ProblemsTests.Only(BookReader.Read(
+            [GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx")), csv, GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"))]), State.Fail, "week/Cargo");
+        Assert.EndsWith("its rows could not be read; its cells are parted by |: save it with commas, semicolons or tabs", problem.Text,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -86,7 +88,8 @@ public sealed class HeadersTests
     public void A_second_sheet_of_passengers_without_a_header_row_is_missing_from_every_leg_too()
     {
         var week = GoodBooks.Read((_, book) => book.Sheets.Add(("Manifest ", [["T101|all|Adra Ashmoor|168"], ["T101|all|Bevin Dunwharf|125"]])));
-        Assert.All(week.Legs, leg => Assert.Contains(leg.Doubts, doubt => doubt.State == State.Fail && doubt.Text.Contains("parted by |", StringComparison.Ordinal)));
+        Assert.All(week.Legs,
+            leg => Assert.Contains(leg.Doubts, doubt => doubt.State == State.Fail && doubt.Text.Contains("parted by |", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -107,7 +110,8 @@ public sealed class HeadersTests
     {
         using var folder = new TempFolder();
         var operatorBook = GoodBooks.Operator();
-        operatorBook.Sheets.Add(("legs", [["Trip", "Leg", "Date", "Off blocks", "Aircraft", "From", "To", "Captain"], ["T300", 1, new DateTime(2026, 12, 9), "0800", "X-PLOV", "XBEL", "XCOR", "MOR"]]));
+        operatorBook.Sheets.Add(("legs", [["Trip", "Leg", "Date", "Off blocks", "Aircraft", "From", "To", "Captain"],
+            ["T300", 1, new DateTime(2026, 12, 9), "0800", "X-PLOV", "XBEL", "XCOR", "MOR"]]));
         var week = BookReader.Read([operatorBook.SaveXlsx(folder.File("a.xlsx")), GoodBooks.Week().SaveXlsx(folder.File("b.xlsx"))]);
         Assert.Equal(["T300/1", "T101/1", "T101/2", "T102/1"], week.Legs.Select(leg => leg.Key.ToString()));
         Assert.Equal("a.xlsx/legs/A2", week.Legs[0].Origin.Cell("Trip"));

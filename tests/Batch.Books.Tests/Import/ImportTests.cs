@@ -5,7 +5,8 @@ namespace Batch.Books.Tests.Import;
 
 public sealed class ImportTests
 {
-    private const string AirportHeaders = "\"id\",\"ident\",\"type\",\"name\",\"latitude_deg\",\"longitude_deg\",\"elevation_ft\",\"continent\",\"iso_country\"\n";
+    private const string AirportHeaders =
+        "\"id\",\"ident\",\"type\",\"name\",\"latitude_deg\",\"longitude_deg\",\"elevation_ft\",\"continent\",\"iso_country\"\n";
     private const string RunwayHeaders = "\"id\",\"airport_ref\",\"airport_ident\",\"length_ft\",\"width_ft\",\"surface\",\"lighted\",\"closed\",\"le_ident\",\"le_latitude_deg\",\"le_longitude_deg\",\"le_elevation_ft\",\"le_heading_degT\",\"le_displaced_threshold_ft\",\"he_ident\",\"he_latitude_deg\",\"he_longitude_deg\",\"he_elevation_ft\",\"he_heading_degT\",\"he_displaced_threshold_ft\"\n";
 
     private const string Airports = AirportHeaders
@@ -34,9 +35,11 @@ public sealed class ImportTests
         var week = BookReader.Read([book, folder.File("week.xlsx")]);
         Assert.Empty(week.Problems);
         var airport = week.Airports["XAAA"];
-        Assert.Equal(("Ash Field (invented)", 40.75, -38.9, 95.0, "Atlantic/Azores"), (airport.Name, airport.Position.LatitudeDeg, airport.Position.LongitudeDeg, airport.Elevation.Value, airport.Zone.Id));
+        Assert.Equal(("Ash Field (invented)", 40.75, -38.9, 95.0, "Atlantic/Azores"),
+            (airport.Name, airport.Position.LatitudeDeg, airport.Position.LongitudeDeg, airport.Elevation.Value, airport.Zone.Id));
         var (nine, four) = (airport.Runways.Single(runway => runway.Ident == "09"), airport.Runways.Single(runway => runway.Ident == "04"));
-        Assert.Equal((88.5, 4000.0, 3700.0, 90.0, RunwaySurface.Paved, true), (nine.TrueBearing.Value, nine.TakeoffRun.Value, nine.LandingDistance.Value, nine.ThresholdElevation?.Value, nine.Surface, nine.Lighted));
+        Assert.Equal((88.5, 4000.0, 3700.0, 90.0, RunwaySurface.Paved, true),
+            (nine.TrueBearing.Value, nine.TakeoffRun.Value, nine.LandingDistance.Value, nine.ThresholdElevation?.Value, nine.Surface, nine.Lighted));
         Assert.Equal((RunwaySurface.Grass, false), (four.Surface, four.Lighted));
         Assert.InRange(four.TrueBearing.Value, 36, 38);
     }
@@ -55,7 +58,9 @@ public sealed class ImportTests
         Assert.Contains(report.Notes, note => note.StartsWith("XBBB has no elevation in the list (airports.csv line 3)", StringComparison.Ordinal));
         Assert.Contains(report.Notes, note => note.StartsWith("XBBB 18 has neither a true heading nor two thresholds", StringComparison.Ordinal));
         Assert.Contains(report.Notes, note => note.StartsWith("XBBB 18 has the surface PSP", StringComparison.Ordinal));
-        Assert.Contains(report.Notes, note => note.StartsWith("the list has no time zones, and an airport cannot be used without one: XAAA (XONE, 20 NM away, has Atlantic/Azores), XBBB (", StringComparison.Ordinal));
+        Assert.Contains(report.Notes, note => note.StartsWith(
+            "the list has no time zones, and an airport cannot be used without one: XAAA (XONE, 20 NM away, has Atlantic/Azores), XBBB (",
+            StringComparison.Ordinal));
     }
 
     [Fact]
@@ -85,7 +90,8 @@ public sealed class ImportTests
         using var folder = new TempFolder();
         var book = Starter(folder);
         Run(folder, request => request with { Only = ["XAAA"], TimeZone = "Atlantic/Azores" });
-        Assert.Equal((1, 4), (Run(folder, request => request with { Only = ["XAAA"] }).Sheets[0].Same, Run(folder, request => request with { Only = ["XAAA"] }).Sheets[1].Same));
+        Assert.Equal((1, 4),
+            (Run(folder, request => request with { Only = ["XAAA"] }).Sheets[0].Same, Run(folder, request => request with { Only = ["XAAA"] }).Sheets[1].Same));
         File.WriteAllText(folder.File("airports.csv"), Airports.Replace(",95,", ",123,", StringComparison.Ordinal));
         var before = File.ReadAllBytes(book);
         var shown = Run(folder, request => request with { Only = ["XAAA"] });
@@ -98,7 +104,8 @@ public sealed class ImportTests
         Assert.Equal(1, updated.Sheets[0].Updated);
         Assert.Equal(before, File.ReadAllBytes(updated.Backup));
         Assert.Equal(123, BookReader.Read([book, folder.File("week.xlsx")]).Airports["XAAA"].Elevation.Value);
-        Assert.Equal(["airports.csv", "operator.xlsx", "operator.xlsx.bak", "runways.csv", "week.xlsx"], Directory.GetFiles(folder.File("")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(["airports.csv", "operator.xlsx", "operator.xlsx.bak", "runways.csv", "week.xlsx"],
+            Directory.GetFiles(folder.File("")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -127,7 +134,8 @@ public sealed class ImportTests
     {
         using var folder = new TempFolder();
         Starter(folder);
-        File.WriteAllText(folder.File("airports.csv"), AirportHeaders + "1,\"XAAA\",\"small_airport\",\"Ash\n\"\"upper\"\"\nField\",40.75,-38.9,95,\"\",\"\"\n\n4,\"XBAD\",\"small_airport\",\"Bad\",abc,-38.9,10,\"\",\"\"\n");
+        File.WriteAllText(folder.File("airports.csv"),
+            AirportHeaders + "1,\"XAAA\",\"small_airport\",\"Ash\n\"\"upper\"\"\nField\",40.75,-38.9,95,\"\",\"\"\n\n4,\"XBAD\",\"small_airport\",\"Bad\",abc,-38.9,10,\"\",\"\"\n");
         var report = Run(folder, request => request with { Only = ["XAAA", "XBAD"], Runways = null });
         Assert.Equal(["XAAA"], report.Sheets[0].Added.ToArray());
         Assert.StartsWith("airports.csv line 6: XBAD", Assert.Single(report.LeftOut), StringComparison.Ordinal);
@@ -151,7 +159,8 @@ public sealed class ImportTests
         var parts = new Parts(File.ReadAllBytes(path));
         Assert.Equal(2, parts.Text("xl/tables/table1.xml").Split("ref=\"A2:U6\"").Length - 1);
         Assert.DoesNotContain("U5", parts.Text("xl/tables/table1.xml"), StringComparison.Ordinal);
-        Assert.Contains(parts.Names, name => name.StartsWith("xl/worksheets/", StringComparison.Ordinal) && parts.Text(name).Contains("autoFilter ref=\"A2:K12\"", StringComparison.Ordinal));
+        Assert.Contains(parts.Names, name => name.StartsWith("xl/worksheets/",
+            StringComparison.Ordinal) && parts.Text(name).Contains("autoFilter ref=\"A2:K12\"", StringComparison.Ordinal));
         Assert.DoesNotContain("$K$8", parts.Text("xl/workbook.xml"), StringComparison.Ordinal);
         using var again = new ClosedXML.Excel.XLWorkbook(path);
         Assert.Equal("A2:U6", again.Worksheet("Airports").Table("Places").RangeAddress.ToString());
@@ -176,7 +185,8 @@ public sealed class ImportTests
         Assert.Contains(decimalComma ? "40,75" : "40.75", after[before.TrimEnd().Length..], StringComparison.Ordinal);
         Assert.Contains("\"Birch, \"\"north\"\" =1+1\"", after, StringComparison.Ordinal);
         var week = BookReader.Read([folder.File("operator"), GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"))]);
-        Assert.Equal(("Ash Field (invented)", 95.0, 4), (week.Airports["XAAA"].Name, week.Airports["XAAA"].Elevation.Value, week.Airports["XAAA"].Runways.Length));
+        Assert.Equal(("Ash Field (invented)", 95.0, 4),
+            (week.Airports["XAAA"].Name, week.Airports["XAAA"].Elevation.Value, week.Airports["XAAA"].Runways.Length));
         File.WriteAllText(folder.File("airports.csv"), Airports.Replace(",95,", ",123,", StringComparison.Ordinal));
         Run(folder, request => request with { Book = folder.File("operator"), Only = ["XAAA"], Runways = null, Updates = true });
         Assert.Equal(123, BookReader.Read([folder.File("operator"), folder.File("week.xlsx")]).Airports["XAAA"].Elevation.Value);
@@ -191,7 +201,8 @@ public sealed class ImportTests
         headers[Array.FindIndex(headers, header => header is string text && text.StartsWith("Elevation", StringComparison.Ordinal))] = "Elevation [m]";
         book.SaveXlsx(folder.File("operator.xlsx"));
         File.WriteAllText(folder.File("airports.csv"), Airports);
-        Assert.Equal(["XAAA"], Run(folder, request => request with { Only = ["XAAA"], Runways = null, TimeZone = "Atlantic/Azores" }).Sheets[0].Added.ToArray());
+        Assert.Equal(["XAAA"],
+            Run(folder, request => request with { Only = ["XAAA"], Runways = null, TimeZone = "Atlantic/Azores" }).Sheets[0].Added.ToArray());
         var week = BookReader.Read([folder.File("operator.xlsx"), GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"))]);
         Assert.Equal(95, week.Airports["XAAA"].Elevation.Value, 0.05);
     }
@@ -204,7 +215,8 @@ public sealed class ImportTests
         using var folder = new TempFolder();
         Starter(folder);
         File.WriteAllText(folder.File(mark), "");
-        Assert.Contains("is open in a spreadsheet program", Assert.Throws<BookException>(() => Run(folder, request => request with { Only = ["XAAA"] })).Message, StringComparison.Ordinal);
+        Assert.Contains("is open in a spreadsheet program",
+            Assert.Throws<BookException>(() => Run(folder, request => request with { Only = ["XAAA"] })).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -214,8 +226,11 @@ public sealed class ImportTests
         Starter(folder);
         Assert.Contains("--only", Assert.Throws<BookException>(() => Run(folder, request => request)).Message, StringComparison.Ordinal);
         File.WriteAllText(folder.File("airports.csv"), "ident,lat,lon\nXAAA,1,2\n");
-        Assert.Contains("airports.csv has no column latitude_deg", Assert.Throws<BookException>(() => Run(folder, request => request with { Only = ["XAAA"] })).Message, StringComparison.Ordinal);
-        Assert.Contains("does not exist", Assert.Throws<BookException>(() => Run(folder, request => request with { Only = ["XAAA"], Book = folder.File("none.xlsx") })).Message, StringComparison.Ordinal);
+        Assert.Contains("airports.csv has no column latitude_deg",
+            Assert.Throws<BookException>(() => Run(folder, request => request with { Only = ["XAAA"] })).Message, StringComparison.Ordinal);
+        Assert.Contains("does not exist",
+            Assert.Throws<BookException>(() => Run(folder, request => request with { Only = ["XAAA"], Book = folder.File("none.xlsx") })).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -236,9 +251,12 @@ public sealed class ImportTests
         Assert.Equal(1, report.Sheets[0].Same);
         Assert.Equal("points.csv line 5: Latitude \"99\" cannot be read", Assert.Single(report.LeftOut));
         var fixes = BookReader.Read([book, folder.File("week.xlsx")]).Fixes;
-        Assert.Equal((41.5, -39.25), (fixes.Single(fix => fix.Ident == "ALFIN").Position.LatitudeDeg, fixes.Single(fix => fix.Ident == "ALFIN").Position.LongitudeDeg));
+        Assert.Equal((41.5, -39.25),
+            (fixes.Single(fix => fix.Ident == "ALFIN").Position.LatitudeDeg, fixes.Single(fix => fix.Ident == "ALFIN").Position.LongitudeDeg));
         Assert.Equal(2, fixes.Count(fix => fix.Ident == "ONE"));
-        Assert.Contains("--columns", Assert.Throws<BookException>(() => BookImport.Run(request with { Columns = ImmutableDictionary<string, string>.Empty })).Message, StringComparison.Ordinal);
+        Assert.Contains("--columns",
+            Assert.Throws<BookException>(() => BookImport.Run(request with { Columns = ImmutableDictionary<string, string>.Empty })).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -246,7 +264,8 @@ public sealed class ImportTests
     {
         using var folder = new TempFolder();
         var book = Starter(folder);
-        File.WriteAllText(folder.File("ways.csv"), "Airway,Sequence,Fix,Minimum altitude [m],Direction\nV1,10,ONE,914.4,both\nV9,10,TWO,2000,both\nV9,20,ONE,2000,forward\n");
+        File.WriteAllText(folder.File("ways.csv"),
+            "Airway,Sequence,Fix,Minimum altitude [m],Direction\nV1,10,ONE,914.4,both\nV9,10,TWO,2000,both\nV9,20,ONE,2000,forward\n");
         var report = BookImport.Run(new ImportRequest { Kind = ImportKind.Airways, File = folder.File("ways.csv"), Book = book, Only = ["V1", "V9"] });
         Assert.Equal(["V9 10", "V9 20"], report.Sheets[0].Added.ToArray());
         Assert.Equal((1, 0), (report.Sheets[0].Same, report.Sheets[0].Differences.Length));

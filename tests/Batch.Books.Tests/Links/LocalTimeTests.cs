@@ -22,7 +22,8 @@ public sealed class LocalTimeTests
         {
             var ident = "XZ" + (char)('A' + (i / 26)) + (char)('A' + (i % 26));
             operatorBook.Add("Airports", ident, "Zone", 10 + i, 20, 100, rows[i]["tz"]);
-            book.Add("Legs", "Z" + ident, 1, rows[i]["local"][..10], rows[i]["local"][11..16], "X-SKUA", ident, "XBEL", null, null, null, null, null, null, null, null, "MOR");
+            book.Add("Legs", "Z" + ident, 1, rows[i]["local"][..10], rows[i]["local"][11..16], "X-SKUA", ident, "XBEL", null, null, null, null, null, null,
+                null, null, "MOR");
         }
 
         using var folder = new TempFolder();

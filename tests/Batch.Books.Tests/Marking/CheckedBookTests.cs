@@ -14,13 +14,16 @@ public sealed partial class CheckedBookTests
     public void Only_the_marked_cells_and_the_parts_of_marks_differ(string kind)
     {
         var (before, after) = Both(kind);
-        string[] may = ["[Content_Types].xml", "xl/workbook.xml", "xl/_rels/workbook.xml.rels", "xl/styles.xml", "xl/worksheets/_rels/sheet1.xml.rels", "xl/comments1.xml", "xl/drawings/vmlDrawing1.vml"];
+        string[] may = ["[Content_Types].xml", "xl/workbook.xml", "xl/_rels/workbook.xml.rels", "xl/styles.xml", "xl/worksheets/_rels/sheet1.xml.rels",
+            "xl/comments1.xml", "xl/drawings/vmlDrawing1.vml"];
         var legs = LegsPart(before);
-        foreach (var name in before.Names.Where(name => !may.Contains(name) && name != legs && !name.Contains("vmlDrawing", StringComparison.OrdinalIgnoreCase) && !name.Contains("comments", StringComparison.Ordinal)))
+        foreach (var name in before.Names.Where(name => !may.Contains(name) && name != legs && !name.Contains("vmlDrawing",
+            StringComparison.OrdinalIgnoreCase) && !name.Contains("comments", StringComparison.Ordinal)))
             Assert.True(before.Bytes(name).AsSpan().SequenceEqual(after.Bytes(name)), $"{name} differs");
         var unmarked = after.Text(legs);
         var (commented, formula, filled) = FixtureBooks.Cells(kind);
-        foreach (var cell in new[] { commented, formula, filled }) unmarked = unmarked.Replace(Tag(unmarked, cell), Tag(before.Text(legs), cell), StringComparison.Ordinal);
+        foreach (var cell in new[] { commented, formula, filled })
+            unmarked = unmarked.Replace(Tag(unmarked, cell), Tag(before.Text(legs), cell), StringComparison.Ordinal);
         Assert.NotEqual(before.Text(legs), after.Text(legs));
         Assert.Equal(before.Text(legs), unmarked);
     }
@@ -105,7 +108,8 @@ public sealed partial class CheckedBookTests
         var after = BookReader.Read([operatorBook, path]);
         Assert.Equal(3, after.Legs.Length + after.BrokenLegs.Length);
         Assert.Equal(before.Problems.ToArray(), after.Problems.ToArray());
-        Assert.Equal(before.Legs.Select(leg => (leg.Key, leg.OffBlocks, leg.From, leg.To, leg.FuelAboard)), after.Legs.Select(leg => (leg.Key, leg.OffBlocks, leg.From, leg.To, leg.FuelAboard)));
+        Assert.Equal(before.Legs.Select(leg => (leg.Key, leg.OffBlocks, leg.From, leg.To, leg.FuelAboard)),
+            after.Legs.Select(leg => (leg.Key, leg.OffBlocks, leg.From, leg.To, leg.FuelAboard)));
         Assert.All(after.Legs, leg => Assert.DoesNotContain(leg.Extra.Keys, header => header.StartsWith("tripbatch", StringComparison.Ordinal)));
     }
 
@@ -127,7 +131,8 @@ public sealed partial class CheckedBookTests
     private static CheckedLine[] Lines(string kind)
     {
         var (commented, formula, filled) = FixtureBooks.Cells(kind);
-        return [Checked.Line(State.Fail, "week.xlsx/Legs/" + commented), Checked.Line(State.Fail, "week.xlsx/Legs/" + filled), Checked.Line(State.Caution, "week.xlsx/Legs/" + formula)];
+        return [Checked.Line(State.Fail, "week.xlsx/Legs/" + commented), Checked.Line(State.Fail, "week.xlsx/Legs/" + filled),
+            Checked.Line(State.Caution, "week.xlsx/Legs/" + formula)];
     }
 
     private static (Parts Before, Parts After) Both(string kind)
@@ -138,18 +143,22 @@ public sealed partial class CheckedBookTests
         return (new Parts(book), new Parts(bytes));
     }
 
-    // What a mark may leave behind without any effect: the first style named as such, a wider span, the frame of comments, an empty row, widths of columns behind the last.
-    private static string Plain(string sheet) => OwnWidths().Replace(EmptyRow().Replace(LegacyDrawing().Replace(Spans().Replace(sheet, ""), ""), ""), "").Replace(" s=\"0\"", "", StringComparison.Ordinal);
+    // What a mark may leave behind without any effect: the first style named as such, a wider span, the frame of comments, an empty row, widths of columns
+    // behind the last.
+    private static string Plain(string sheet) => OwnWidths().Replace(EmptyRow().Replace(LegacyDrawing().Replace(Spans().Replace(sheet, ""), ""), ""), "")
+        .Replace(" s=\"0\"", "", StringComparison.Ordinal);
 
     private static string LegsPart(Parts parts)
     {
-        var id = Regex.Match(parts.Text("xl/workbook.xml"), "<[a-z:]*sheet [^>]*name=\"Legs\"[^>]*:id=\"(?<id>[^\"]+)\"", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Groups["id"].Value;
+        var id = Regex.Match(parts.Text("xl/workbook.xml"), "<[a-z:]*sheet [^>]*name=\"Legs\"[^>]*:id=\"(?<id>[^\"]+)\"", RegexOptions.ExplicitCapture,
+            TimeSpan.FromSeconds(1)).Groups["id"].Value;
         var relation = XDocument.Parse(parts.Text("xl/_rels/workbook.xml.rels")).Root?.Elements().Single(element => (string?)element.Attribute("Id") == id);
         var target = (string?)relation?.Attribute("Target") ?? "";
         return target.StartsWith('/') ? target[1..] : "xl/" + target;
     }
 
-    private static string Tag(string sheet, string cell) => Regex.Match(sheet, $"<[a-z]*:?c [^>]*r=\"{cell}\"[^>]*>", RegexOptions.None, TimeSpan.FromSeconds(1)).Value;
+    private static string Tag(string sheet, string cell) =>
+        Regex.Match(sheet, $"<[a-z]*:?c [^>]*r=\"{cell}\"[^>]*>", RegexOptions.None, TimeSpan.FromSeconds(1)).Value;
 
     private static XElement Format(Parts parts, string sheet, string cell)
     {
@@ -158,15 +167,19 @@ public sealed partial class CheckedBookTests
     }
 
     private static string Fill(Parts parts, XElement format) =>
-        (string?)Styles(parts, "fills")[(int?)format.Attribute("fillId") ?? 0].Descendants().First(element => element.Name.LocalName == "fgColor").Attribute("rgb") ?? "";
+        (string?)Styles(parts, "fills")[(int?)format.Attribute("fillId")
+            ?? 0].Descendants().First(element => element.Name.LocalName == "fgColor").Attribute("rgb") ?? "";
 
-    private static XElement[] Styles(Parts parts, string list) => [.. XDocument.Parse(parts.Text("xl/styles.xml")).Root?.Elements().Where(element => element.Name.LocalName == list).Elements() ?? []];
+    private static XElement[] Styles(Parts parts, string list) =>
+        [.. XDocument.Parse(parts.Text("xl/styles.xml")).Root?.Elements().Where(element => element.Name.LocalName == list).Elements() ?? []];
 
     private static string[] List(Parts parts, string list) => [.. Styles(parts, list).Select(element => element.ToString(SaveOptions.DisableFormatting))];
 
     private static Dictionary<string, string> Comments(Parts parts) => parts.Names.Where(name => name.StartsWith("xl/comments", StringComparison.Ordinal))
-        .SelectMany(name => XDocument.Parse(parts.Text(name), LoadOptions.PreserveWhitespace).Descendants().Where(element => element.Name.LocalName == "comment"))
-        .ToDictionary(comment => (string?)comment.Attribute("ref") ?? "", comment => string.Concat(comment.Descendants().Where(element => element.Name.LocalName == "t").Select(element => element.Value)));
+        .SelectMany(name => XDocument.Parse(parts.Text(name), LoadOptions.PreserveWhitespace).Descendants()
+            .Where(element => element.Name.LocalName == "comment"))
+        .ToDictionary(comment => (string?)comment.Attribute("ref") ?? "",
+            comment => string.Concat(comment.Descendants().Where(element => element.Name.LocalName == "t").Select(element => element.Value)));
 
     [GeneratedRegex("ObjectType=\"Note\"", RegexOptions.None, 1000)]
     private static partial Regex ShapeOfNote();
@@ -177,7 +190,8 @@ public sealed partial class CheckedBookTests
     [GeneratedRegex("<(?<p>[a-z]*:?)row r=\"[0-9]+\"></[a-z]*:?row>", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex EmptyRow();
 
-    [GeneratedRegex("(?<o><[a-z]*:?cols>)?<[a-z]*:?col min=\"[0-9]+\" max=\"[0-9]+\" width=\"14\" customWidth=\"1\"/>(?(o)</[a-z]*:?cols>)", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("(?<o><[a-z]*:?cols>)?<[a-z]*:?col min=\"[0-9]+\" max=\"[0-9]+\" width=\"14\" customWidth=\"1\"/>(?(o)</[a-z]*:?cols>)",
+        RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex OwnWidths();
 
     [GeneratedRegex(" spans=\"[0-9:]+\"", RegexOptions.None, 1000)]

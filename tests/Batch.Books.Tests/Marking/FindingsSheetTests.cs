@@ -15,7 +15,8 @@ public sealed class FindingsSheetTests
         {
             Assert.Equal("tripbatch findings", page.Cell(1, 1).GetString());
             Assert.Equal(["fail", "R1/2", "", "", "Legs G5", "Fuel on landing is short."], Enumerable.Range(1, 6).Select(i => page.Cell(5, i).GetString()));
-            Assert.Equal((1463.27, 1100.0, "lb", "Load 370 lb more\nFly at FL140"), (page.Cell(5, 7).GetDouble(), page.Cell(5, 8).GetDouble(), page.Cell(5, 9).GetString(), page.Cell(5, 10).GetString()));
+            Assert.Equal((1463.27, 1100.0, "lb", "Load 370 lb more\nFly at FL140"),
+                (page.Cell(5, 7).GetDouble(), page.Cell(5, 8).GetDouble(), page.Cell(5, 9).GetString(), page.Cell(5, 10).GetString()));
             Assert.Equal("'Legs'!G5", page.Cell(5, 5).Hyperlink.InternalAddress);
         }
     }
@@ -35,22 +36,26 @@ public sealed class FindingsSheetTests
             var cell = page.Cell(5, 6);
             Assert.False(cell.HasFormula);
             Assert.Equal(XLDataType.Text, cell.DataType);
-            Assert.Equal(text.Replace('\u0000', ' ').Replace('\u000B', ' ').Replace('\uD800', ' '), cell.GetString().Replace("_x005F_x0041_", "_x0041_", StringComparison.Ordinal));
+            Assert.Equal(text.Replace('\u0000', ' ').Replace('\u000B', ' ').Replace('\uD800', ' '),
+                cell.GetString().Replace("_x005F_x0041_", "_x0041_", StringComparison.Ordinal));
         }
 
         var parts = new Parts(bytes);
-        Assert.DoesNotContain("<f", parts.Text(parts.Names.Last(name => name.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal))), StringComparison.Ordinal);
+        Assert.DoesNotContain("<f", parts.Text(parts.Names.Last(name => name.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal))),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void An_empty_cell_and_a_row_beyond_the_last_are_marked_too()
     {
-        var bytes = Checked.Make(FixtureBooks.Bytes("desktop"), [Checked.Line(State.Fail, "week.xlsx/Legs/H5"), Checked.Line(State.Caution, "week.xlsx/Legs/C40"), Checked.Line(State.Caution, "week.xlsx/Plot/A1")]).Bytes;
+        var bytes = Checked.Make(FixtureBooks.Bytes("desktop"), [Checked.Line(State.Fail, "week.xlsx/Legs/H5"),
+            Checked.Line(State.Caution, "week.xlsx/Legs/C40"), Checked.Line(State.Caution, "week.xlsx/Plot/A1")]).Bytes;
         using var book = Checked.Open(bytes);
         Assert.Equal(XLColor.FromArgb(0xEF, 0x53, 0x50), book.Worksheet("Legs").Cell("H5").Style.Fill.BackgroundColor);
         Assert.Equal(XLColor.FromArgb(0xFF, 0xC1, 0x07), book.Worksheet("Legs").Cell("C40").Style.Fill.BackgroundColor);
         Assert.Equal("yyyy\\-mm\\-dd", book.Worksheet("Legs").Cell("C40").Style.NumberFormat.Format);
-        Assert.Contains("<sheetProtection sheet=\"1\" objects=\"1\" scenarios=\"1\"/>", new Parts(bytes).Text("xl/worksheets/sheet3.xml"), StringComparison.Ordinal);
+        Assert.Contains("<sheetProtection sheet=\"1\" objects=\"1\" scenarios=\"1\"/>", new Parts(bytes).Text("xl/worksheets/sheet3.xml"),
+            StringComparison.Ordinal);
         Assert.Contains("<comment ref=\"A1\"", new Parts(bytes).Text("xl/comments2.xml"), StringComparison.Ordinal);
     }
 
@@ -63,7 +68,8 @@ public sealed class FindingsSheetTests
         Assert.Equal(XLColor.FromArgb(0xFF, 0xC1, 0x07), book.Worksheet("Manifest").Cell("A3").Style.Fill.BackgroundColor);
         Assert.Equal(XLColor.FromArgb(0xEF, 0x53, 0x50), book.Worksheet("Legs").Cell("B6").Style.Fill.BackgroundColor);
         Assert.Contains("<f t=\"shared\" ref=\"B5:B6\" si=\"0\">B4+1</f>", new Parts(bytes).Text("xl/worksheets/sheet1.xml"), StringComparison.Ordinal);
-        Assert.Equal(("Legs B6", "operator.xlsx/Types/D4"), (book.Worksheet("Findings").Cell(6, 5).GetString(), book.Worksheet("Findings").Cell(6, 14).GetString()));
+        Assert.Equal(("Legs B6", "operator.xlsx/Types/D4"),
+            (book.Worksheet("Findings").Cell(6, 5).GetString(), book.Worksheet("Findings").Cell(6, 14).GetString()));
     }
 
     [Fact]
@@ -73,10 +79,12 @@ public sealed class FindingsSheetTests
         Assert.Equal(13, without.Worksheet("Legs").LastColumnUsed().ColumnNumber());
         using var book = Checked.Open(Checked.Make(FixtureBooks.Bytes("desktop"), [], columns: true).Bytes);
         var legs = book.Worksheet("Legs");
-        Assert.Equal(["tripbatch state", "tripbatch block time [h:mm]", "tripbatch fuel required [lb]", "tripbatch fuel aboard [lb]", "tripbatch takeoff weight [lb]"], Enumerable.Range(14, 5).Select(i => legs.Cell(3, i).GetString()));
+        Assert.Equal(["tripbatch state", "tripbatch block time [h:mm]", "tripbatch fuel required [lb]", "tripbatch fuel aboard [lb]",
+            "tripbatch takeoff weight [lb]"], Enumerable.Range(14, 5).Select(i => legs.Cell(3, i).GetString()));
         Assert.Equal(["pass", "fail", "pass"], Enumerable.Range(4, 3).Select(i => legs.Cell(i, 14).GetString()));
         Assert.Equal("[h]:mm", legs.Cell(4, 15).Style.NumberFormat.Format);
-        Assert.Contains("<v>0.057638888888888", new Parts(Checked.Make(FixtureBooks.Bytes("desktop"), [], columns: true).Bytes).Text("xl/worksheets/sheet1.xml"), StringComparison.Ordinal);
+        Assert.Contains("<v>0.057638888888888",
+            new Parts(Checked.Make(FixtureBooks.Bytes("desktop"), [], columns: true).Bytes).Text("xl/worksheets/sheet1.xml"), StringComparison.Ordinal);
         Assert.Equal((1463.0, 1100.0, 9876.0), (legs.Cell(4, 16).GetDouble(), legs.Cell(4, 17).GetDouble(), legs.Cell(4, 18).GetDouble()));
     }
 
@@ -95,7 +103,8 @@ public sealed class FindingsSheetTests
     [Fact]
     public void A_cell_with_a_conversation_is_coloured_and_the_missing_comment_is_said()
     {
-        var book = Parts.Changed(FixtureBooks.Bytes("desktop"), (name, text) => name == "xl/comments1.xml" ? text.Replace("<author>Dana</author>", "<author>tc={4A0A7C0B-0000-4000-8000-000000000001}</author>", StringComparison.Ordinal) : text);
+        var book = Parts.Changed(FixtureBooks.Bytes("desktop"), (name, text) => name == "xl/comments1.xml" ? text.Replace("<author>Dana</author>",
+            "<author>tc={4A0A7C0B-0000-4000-8000-000000000001}</author>", StringComparison.Ordinal) : text);
         var (bytes, notes) = Checked.Make(book, [Checked.Line(State.Fail, "week.xlsx/Legs/G5")]);
         Assert.Contains("week.xlsx/Legs/G5 is coloured, but its comment could not be written", Assert.Single(notes), StringComparison.Ordinal);
         using var marked = Checked.Open(bytes);
@@ -133,7 +142,8 @@ public sealed class FindingsSheetTests
         var week = GoodBooks.Week();
         var leg = week["Legs"][1];
         for (var i = 0; i < 1000; i++) week.Add("Legs", [.. leg]);
-        var lines = Enumerable.Range(0, 1000).SelectMany(i => new[] { "G", "S" }.Select(letter => Checked.Line(State.Fail, FormattableString.Invariant($"week.xlsx/Legs/{letter}{i + 5}")))).ToArray();
+        var lines = Enumerable.Range(0, 1000).SelectMany(i => new[] { "G", "S" }
+            .Select(letter => Checked.Line(State.Fail, FormattableString.Invariant($"week.xlsx/Legs/{letter}{i + 5}")))).ToArray();
         var once = Checked.Make(File.ReadAllBytes(week.SaveXlsx(folder.File("week.xlsx"))), lines).Bytes;
         Assert.Equal(2000, Regex.Count(new Parts(once).Text("xl/comments1.xml"), "<comment "));
         Assert.Equal(once, Checked.Make(once, lines).Bytes);
@@ -189,7 +199,8 @@ public sealed class FindingsSheetTests
     public void A_part_with_a_document_type_is_refused(string part)
     {
         var book = Parts.Changed(FixtureBooks.Bytes("desktop"), (name, text) =>
-            name == part ? Regex.Replace(text, "^(?<d><\\?xml[^>]*>)", "${d}<!DOCTYPE x [<!ENTITY e SYSTEM \"file:///etc/passwd\">]>", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)) : text);
+            name == part ? Regex.Replace(text, "^(?<d><\\?xml[^>]*>)", "${d}<!DOCTYPE x [<!ENTITY e SYSTEM \"file:///etc/passwd\">]>",
+                RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)) : text);
         using var folder = new TempFolder();
         var path = folder.File("week.xlsx");
         File.WriteAllBytes(path, book);

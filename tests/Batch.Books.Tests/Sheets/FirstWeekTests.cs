@@ -123,7 +123,8 @@ public sealed class FirstWeekTests
             operatorBook.Set("Logged", 1, "Duty on", "1100L");
             book.Set("Winds", 1, "From", "2026-12-07 06:00 L");
         });
-        Assert.Equal(["operator.xlsx/Logged/D2", "week.xlsx/Winds/B2"], week.Problems.Where(problem => problem.State == State.Fail).Select(problem => problem.Cell));
+        Assert.Equal(["operator.xlsx/Logged/D2", "week.xlsx/Winds/B2"],
+            week.Problems.Where(problem => problem.State == State.Fail).Select(problem => problem.Cell));
     }
 
     [Fact]
@@ -134,7 +135,8 @@ public sealed class FirstWeekTests
             book.Set("Winds", 1, "To", new DateTime(2026, 12, 9));
             book.Set("Winds", 2, "To", new DateTime(2026, 12, 9));
         });
-        Assert.Equal("To has no time of day; the end of that day is taken; likewise C3", Assert.Single(week.Problems, problem => problem.State == State.Caution).Text);
+        Assert.Equal("To has no time of day; the end of that day is taken; likewise C3",
+            Assert.Single(week.Problems, problem => problem.State == State.Caution).Text);
     }
 
     [Theory]
@@ -171,7 +173,8 @@ public sealed class FirstWeekTests
             book["Manifest"][0][Array.IndexOf(book["Manifest"][0], "Bags [lb]")] = header;
         });
         if (isAsked)
-            Assert.Equal("Bags has no unit here and is read in lb, but other cells of the column say kg; likewise F4", ProblemsTests.Only(week, State.Caution, "week.xlsx/Manifest/F3").Text);
+            Assert.Equal("Bags has no unit here and is read in lb, but other cells of the column say kg; likewise F4",
+                ProblemsTests.Only(week, State.Caution, "week.xlsx/Manifest/F3").Text);
         else
             Assert.DoesNotContain(week.Problems, problem => problem.State != State.Note);
         Assert.Equal([26.455, 14, 9], week.Manifest.Select(line => Math.Round(line.Bags.GetValueOrDefault().Value, 3)));

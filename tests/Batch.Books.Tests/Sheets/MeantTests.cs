@@ -34,7 +34,8 @@ public sealed class MeantTests
         Assert.Equal(good.Winds.Length - 1, week.Winds.Length);
         var doubt = Assert.Single(week.Legs[0].Doubts);
         Assert.Equal(State.Caution, doubt.State);
-        Assert.StartsWith("A row of Winds could not be read, and the leg is planned without it: Direction is not a number", doubt.Text, StringComparison.Ordinal);
+        Assert.StartsWith("A row of Winds could not be read, and the leg is planned without it: Direction is not a number", doubt.Text,
+            StringComparison.Ordinal);
         Assert.Contains("/Winds/", doubt.Cell, StringComparison.Ordinal);
     }
 
@@ -74,7 +75,8 @@ public sealed class MeantTests
         GoodBooks.Operator().SaveXlsx(folder.File("operator.xlsx"));
         File.WriteAllText(folder.File("week.ods"), "");
         var missing = Assert.Throws<BookException>(() => BookReader.Read([Path.GetDirectoryName(folder.File("x")) ?? ""]));
-        Assert.Contains("week.ods stands in the folder and is not read; open it in a spreadsheet program and save it as .xlsx", missing.Message, StringComparison.Ordinal);
+        Assert.Contains("week.ods stands in the folder and is not read; open it in a spreadsheet program and save it as .xlsx", missing.Message,
+            StringComparison.Ordinal);
         Assert.Contains("save it as .xlsx", Assert.Throws<BookException>(() => BookReader.Read([folder.File("week.ods")])).Message, StringComparison.Ordinal);
 
         GoodBooks.Week().SaveXlsx(folder.File("week.xlsx"));

@@ -2,7 +2,10 @@ using Batch.Books.Tests.Support;
 
 namespace Batch.Books.Tests.Sheets;
 
-/// <summary>Week books as dispatchers leave them: rows below the table, cells forgotten, headers of their own. What is not sure is said, once, and reaches the legs it may touch.</summary>
+/// <summary>
+/// Week books as dispatchers leave them: rows below the table, cells forgotten, headers of their own. What is not sure is said, once, and reaches the legs it
+/// may touch.
+/// </summary>
 public sealed class RealEditsTests
 {
     [Theory]
@@ -12,7 +15,8 @@ public sealed class RealEditsTests
     [InlineData(null, 3)]
     public void A_row_of_totals_or_remarks_below_the_legs_is_no_leg_and_costs_one_caution(string? trip, int? number)
     {
-        var week = GoodBooks.Read((_, book) => book.Add("Legs", trip, number, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 2400));
+        var week = GoodBooks.Read(
+            (_, book) => book.Add("Legs", trip, number, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, 2400));
         var problem = ProblemsTests.Only(week, State.Caution, "week.xlsx/Legs/5");
         Assert.Equal("the row holds no date, airports, aircraft or captain, so it is taken for a total or a remark, not for a leg", problem.Text);
         Assert.Single(week.Problems, other => other.State != State.Note);
@@ -110,7 +114,8 @@ public sealed class RealEditsTests
     {
         var week = GoodBooks.Read((_, book) =>
         {
-            for (var i = 0; i < 300; i++) book.Add("Manifest", "OLDWEEK" + i.ToString(System.Globalization.CultureInfo.InvariantCulture), "all", "Somebody Else", "man", 180, 20);
+            for (var i = 0; i < 300; i++)
+                book.Add("Manifest", "OLDWEEK" + i.ToString(System.Globalization.CultureInfo.InvariantCulture), "all", "Somebody Else", "man", 180, 20);
         });
         Assert.Equal(300, week.Problems.Count(problem => problem.State == State.Fail));
         Assert.All(week.Legs, leg => Assert.Single(leg.Doubts));
@@ -149,7 +154,8 @@ public sealed class RealEditsTests
             for (var row = 1; row <= 3; row++) book.Set("Manifest", row, "Trip", row < 3 ? "N9" : "N2");
             book.Set("Cargo", 1, "Trip", "N1");
         });
-        Assert.Equal("the trip of rows 2-3 is not one of Legs, so they are on no leg: give the trip its legs, or clear the rows", ProblemsTests.Only(week, State.Fail, "week.xlsx/Manifest/A2").Text);
+        Assert.Equal("the trip of rows 2-3 is not one of Legs, so they are on no leg: give the trip its legs, or clear the rows",
+            ProblemsTests.Only(week, State.Fail, "week.xlsx/Manifest/A2").Text);
         Assert.All(week.Legs, leg => Assert.Equal(["week.xlsx/Manifest/2", "week.xlsx/Manifest/3"], leg.Doubts.Select(doubt => doubt.Cell)));
     }
 
@@ -265,8 +271,10 @@ public sealed class RealEditsTests
     public void A_ditto_mark_is_not_taken_for_a_value()
     {
         var week = GoodBooks.Read((_, book) => book.Set("Legs", 2, "Trip", "\"").Set("Legs", 2, "Captain", "\""));
-        Assert.StartsWith("Trip holds a mark that means the same as above", ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/A3").Text, StringComparison.Ordinal);
-        Assert.StartsWith("Captain holds a mark that means the same as above", ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/P3").Text, StringComparison.Ordinal);
+        Assert.StartsWith("Trip holds a mark that means the same as above", ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/A3").Text,
+            StringComparison.Ordinal);
+        Assert.StartsWith("Captain holds a mark that means the same as above", ProblemsTests.Only(week, State.Fail, "week.xlsx/Legs/P3").Text,
+            StringComparison.Ordinal);
         Assert.Equal("row 3", Assert.Single(week.BrokenLegs).Key.Trip);
     }
 

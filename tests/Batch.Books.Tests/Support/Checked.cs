@@ -58,13 +58,17 @@ internal static class Checked
         new(new MemoryStream(Parts.Changed(bytes, (name, text) =>
             name.StartsWith("xl/drawings/", StringComparison.Ordinal) && !name.EndsWith(".vml", StringComparison.Ordinal) ? null
             : name == "xl/worksheets/_rels/sheet3.xml.rels" ? null
-            : name == "[Content_Types].xml" ? text.Replace("<Override PartName=\"/xl/drawings/drawing1.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.drawing+xml\"/>", "", StringComparison.Ordinal)
-                .Replace("<Override PartName=\"/xl/drawings/drawing1.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.drawing+xml\" />", "", StringComparison.Ordinal)
+            : name == "[Content_Types].xml"
+                ? text.Replace("<Override PartName=\"/xl/drawings/drawing1.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.drawing+xml\"/>",
+                    "", StringComparison.Ordinal)
+                .Replace("<Override PartName=\"/xl/drawings/drawing1.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.drawing+xml\" />", "",
+                    StringComparison.Ordinal)
             : text.Replace("<drawing r:id=\"rId1\"/>", "", StringComparison.Ordinal))));
 
     public static CheckedBookResult Of(string path, CheckedBookContent content)
     {
-        var inputs = new[] { new InputBook(Path.GetFileName(path), Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))) };
+        var inputs =
+            new[] { new InputBook(Path.GetFileName(path), Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))) };
         return CheckedBook.Make([path], inputs, content);
     }
 }

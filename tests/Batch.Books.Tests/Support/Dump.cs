@@ -34,8 +34,10 @@ internal static class Dump
                 text.Append(path).Append(" = ").AppendJoin(' ', Enumerable.Range(1, 9).Where(selection.Contains)).Append('\n');
                 return;
             case PerformanceTable table:
-                text.Append(path).Append(" = ").Append(table.Name).Append(": ").AppendJoin(", ", table.AxisNames).Append(" / ").AppendJoin(", ", table.ValueNames).Append('\n');
-                for (var axis = 0; axis < table.AxisNames.Length; axis++) Write(text, table.Keys(axis), path + ".Keys" + axis.ToString(CultureInfo.InvariantCulture));
+                text.Append(path).Append(" = ").Append(table.Name).Append(": ").AppendJoin(", ", table.AxisNames).Append(" / ")
+                    .AppendJoin(", ", table.ValueNames).Append('\n');
+                for (var axis = 0; axis < table.AxisNames.Length; axis++)
+                    Write(text, table.Keys(axis), path + ".Keys" + axis.ToString(CultureInfo.InvariantCulture));
                 return;
             case IEnumerable many:
                 var index = 0;
@@ -43,9 +45,12 @@ internal static class Dump
                 return;
         }
 
-        foreach (var property in value.GetType().GetProperties().Where(property => property.GetIndexParameters().Length == 0 && property.Name != "Sha256" && !property.GetAccessors()[0].IsStatic))
+        foreach (var property in value.GetType().GetProperties()
+            .Where(property => property.GetIndexParameters().Length == 0 && property.Name != "Sha256" && !property.GetAccessors()[0].IsStatic))
         {
-            if (value.GetType().IsValueType && property.Name is not ("Value" or "Key" or "LatitudeDeg" or "LongitudeDeg" or "Weight" or "Arm" or "Fuel" or "Moment" or "Trip" or "Number")) continue;
+            if (value.GetType().IsValueType
+                && property.Name is not ("Value" or "Key" or "LatitudeDeg" or "LongitudeDeg" or "Weight" or "Arm" or "Fuel" or "Moment" or "Trip" or "Number"))
+                continue;
             Write(text, property.GetValue(value), path + "." + property.Name);
         }
     }

@@ -2,7 +2,9 @@ using ClosedXML.Excel;
 
 namespace Batch.Books.Tests.Support;
 
-/// <summary>Week books as different programs write them, each with a Legs sheet of three legs of trip R1 in rows 4 to 6 (in row 2 to 4 where a library made it).</summary>
+/// <summary>
+/// Week books as different programs write them, each with a Legs sheet of three legs of trip R1 in rows 4 to 6 (in row 2 to 4 where a library made it).
+/// </summary>
 internal static class FixtureBooks
 {
     public static string PathOf(string name) => Path.Combine(Testing.RepositoryRoot.Folder, "tests", "Batch.Books.Tests", "Books", name);
@@ -17,8 +19,10 @@ internal static class FixtureBooks
         "libreoffice" => File.ReadAllBytes(PathOf("libreoffice.xlsx")),
         "strict" => Parts.Changed(Bytes("desktop"), (_, text) => text
             .Replace("http://schemas.openxmlformats.org/spreadsheetml/2006/main", "http://purl.oclc.org/ooxml/spreadsheetml/main", StringComparison.Ordinal)
-            .Replace("http://schemas.openxmlformats.org/officeDocument/2006/relationships", "http://purl.oclc.org/ooxml/officeDocument/relationships", StringComparison.Ordinal)),
-        "1904" => Parts.Changed(Bytes("desktop"), (name, text) => name == "xl/workbook.xml" ? text.Replace("<workbookPr ", "<workbookPr date1904=\"1\" ", StringComparison.Ordinal) : text),
+            .Replace("http://schemas.openxmlformats.org/officeDocument/2006/relationships", "http://purl.oclc.org/ooxml/officeDocument/relationships",
+                StringComparison.Ordinal)),
+        "1904" => Parts.Changed(Bytes("desktop"),
+            (name, text) => name == "xl/workbook.xml" ? text.Replace("<workbookPr ", "<workbookPr date1904=\"1\" ", StringComparison.Ordinal) : text),
         "library" => Library(),
         _ => throw new ArgumentException(kind, nameof(kind)),
     };

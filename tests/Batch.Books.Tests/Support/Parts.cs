@@ -37,7 +37,9 @@ internal sealed class Parts
             var parts = new Parts(workbook);
             foreach (var name in parts.Names)
             {
-                var isText = name.EndsWith(".xml", StringComparison.Ordinal) || name.EndsWith(".rels", StringComparison.Ordinal) || name.EndsWith(".vml", StringComparison.Ordinal);
+                var isText = name.EndsWith(".xml", StringComparison.Ordinal)
+                    || name.EndsWith(".rels", StringComparison.Ordinal)
+                    || name.EndsWith(".vml", StringComparison.Ordinal);
                 var text = isText ? change(name, parts.Text(name)) : "";
                 if (text is null) continue;
                 Put(archive, name, isText ? Encoding.UTF8.GetBytes(text) : parts.Bytes(name));

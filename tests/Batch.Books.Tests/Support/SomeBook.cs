@@ -7,7 +7,8 @@ namespace Batch.Books.Tests.Support;
 /// <summary>A book made in memory: sheets of rows of text, numbers, dates, times and truth values. Written as a workbook or as csv files.</summary>
 internal sealed class SomeBook
 {
-    public SomeBook(params (string Sheet, object?[][] Rows)[] sheets) => Sheets = [.. sheets.Select(sheet => (sheet.Sheet, sheet.Rows.Select(row => row.ToArray()).ToList()))];
+    public SomeBook(params (string Sheet, object?[][] Rows)[] sheets) =>
+        Sheets = [.. sheets.Select(sheet => (sheet.Sheet, sheet.Rows.Select(row => row.ToArray()).ToList()))];
 
     public List<(string Name, List<object?[]> Rows)> Sheets { get; }
 
@@ -27,7 +28,8 @@ internal sealed class SomeBook
     /// <summary>The cell of a column, by its header in the first row, such as <c>F3</c>.</summary>
     public string Cell(string sheet, int dataRow, string header)
     {
-        var column = Array.FindIndex(this[sheet][0], cell => cell is string text && (text == header || text.StartsWith(header + " [", StringComparison.Ordinal)));
+        var column = Array.FindIndex(this[sheet][0], cell => cell is string text && (text == header
+            || text.StartsWith(header + " [", StringComparison.Ordinal)));
         return XLHelper.GetColumnLetterFromNumber(column + 1) + (dataRow + 1).ToString(CultureInfo.InvariantCulture);
     }
 

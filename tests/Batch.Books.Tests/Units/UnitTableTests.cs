@@ -27,16 +27,21 @@ public sealed class UnitTableTests
     {
         { "lb", "Mass", MassUnit.Pound }, { "kg", "Mass", MassUnit.Kilogram },
         { "USG", "Volume", VolumeUnit.UsGallon }, { "imp gal", "Volume", VolumeUnit.ImperialGallon }, { "L", "Volume", VolumeUnit.Liter },
-        { "ft", "Length", LengthUnit.Foot }, { "m", "Length", LengthUnit.Meter }, { "nm", "Length", LengthUnit.NauticalMile }, { "km", "Length", LengthUnit.Kilometer }, { "SM", "Length", LengthUnit.Mile },
+        { "ft", "Length", LengthUnit.Foot }, { "m", "Length", LengthUnit.Meter }, { "nm", "Length", LengthUnit.NauticalMile },
+        { "km", "Length", LengthUnit.Kilometer }, { "SM", "Length", LengthUnit.Mile },
         { "in", "Length", LengthUnit.Inch }, { "cm", "Length", LengthUnit.Centimeter }, { "mm", "Length", LengthUnit.Millimeter },
-        { "kts", "Speed", SpeedUnit.Knot }, { "km/h", "Speed", SpeedUnit.KilometerPerHour }, { "mph", "Speed", SpeedUnit.MilePerHour }, { "m/s", "Speed", SpeedUnit.MeterPerSecond },
-        { "°C", "Temperature", TemperatureUnit.DegreeCelsius }, { "F", "Temperature", TemperatureUnit.DegreeFahrenheit }, { "K", "Temperature", TemperatureUnit.Kelvin },
+        { "kts", "Speed", SpeedUnit.Knot }, { "km/h", "Speed", SpeedUnit.KilometerPerHour }, { "mph", "Speed", SpeedUnit.MilePerHour },
+        { "m/s", "Speed", SpeedUnit.MeterPerSecond },
+        { "°C", "Temperature", TemperatureUnit.DegreeCelsius }, { "F", "Temperature", TemperatureUnit.DegreeFahrenheit },
+        { "K", "Temperature", TemperatureUnit.Kelvin },
         { "min", "Time", DurationUnit.Minute }, { "hrs", "Time", DurationUnit.Hour },
         { "hPa", "Pressure", PressureUnit.Hectopascal }, { "inHg", "Pressure", PressureUnit.InchOfMercury },
         { "lb/h", "MassFlow", MassFlowUnit.PoundPerHour }, { "kg/h", "MassFlow", MassFlowUnit.KilogramPerHour },
         { "gph", "VolumeFlow", VolumeFlowUnit.UsGallonPerHour }, { "L/h", "VolumeFlow", VolumeFlowUnit.LiterPerHour },
-        { "lb/USG", "Density", DensityUnit.PoundPerUSGallon }, { "kg/L", "Density", DensityUnit.KilogramPerLiter }, { "kg/m3", "Density", DensityUnit.KilogramPerCubicMeter },
-        { "lb in", "Moment", TorqueUnit.PoundForceInch }, { "lb ft", "Moment", TorqueUnit.PoundForceFoot }, { "kg m", "Moment", TorqueUnit.KilogramForceMeter }, { "kg cm", "Moment", TorqueUnit.KilogramForceCentimeter },
+        { "lb/USG", "Density", DensityUnit.PoundPerUSGallon }, { "kg/L", "Density", DensityUnit.KilogramPerLiter },
+        { "kg/m3", "Density", DensityUnit.KilogramPerCubicMeter },
+        { "lb in", "Moment", TorqueUnit.PoundForceInch }, { "lb ft", "Moment", TorqueUnit.PoundForceFoot }, { "kg m", "Moment", TorqueUnit.KilogramForceMeter },
+        { "kg cm", "Moment", TorqueUnit.KilogramForceCentimeter },
     };
 
     [Theory]

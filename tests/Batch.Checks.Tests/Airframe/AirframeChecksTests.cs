@@ -15,7 +15,8 @@ public sealed class AirframeChecksTests
     [Fact]
     public void An_inspection_is_due_by_hours()
     {
-        Ask.Boundary("ACFT-01", Of(aircraft => aircraft with { NextInspectionAt = 1206 }), Of(aircraft => aircraft with { NextInspectionAt = 1200.9 }), Of(aircraft => aircraft with { Hours = null }));
+        Ask.Boundary("ACFT-01", Of(aircraft => aircraft with { NextInspectionAt = 1206 }), Of(aircraft => aircraft with { NextInspectionAt = 1200.9 }),
+            Of(aircraft => aircraft with { Hours = null }));
         Assert.Equal(Verdict.Caution, Ask.Worst("ACFT-01", Of(aircraft => aircraft with { NextInspectionAt = 1205.9 })).Verdict);
         Assert.Equal(Verdict.Caution, Ask.Worst("ACFT-01", Of(aircraft => aircraft with { NextInspectionAt = 1201 })).Verdict);
     }
@@ -33,7 +34,9 @@ public sealed class AirframeChecksTests
     [Fact]
     public void The_hours_of_the_legs_before_count()
     {
-        var second = SomePlans.Planned(2).Between("XBEL", "XAND").Later(Duration.FromHours(3)) with { Aircraft = SomePlans.Aircraft() with { NextInspectionAt = 1201.9 } };
+        var second = SomePlans.Planned(2).Between("XBEL", "XAND")
+            .Later(Duration.FromHours(3)) with
+        { Aircraft = SomePlans.Aircraft() with { NextInspectionAt = 1201.9 } };
         Assert.Equal(Verdict.Fail, Ask.AllIn(SomePlans.Week(Leg, second), "ACFT-01", second)[0].Verdict);
         Assert.Equal(Verdict.NotChecked, Ask.AllIn(SomePlans.Week(SomePlans.Unplanned(1, Leg.Times.OffBlocks), second), "ACFT-01", second)[0].Verdict);
     }
@@ -42,10 +45,14 @@ public sealed class AirframeChecksTests
     public void Dates_hold_to_their_last_day()
     {
         var day = SomePlans.Date;
-        Ask.Boundary("ACFT-01", Of(aircraft => aircraft with { AnnualDue = day.PlusDays(30) }), Of(aircraft => aircraft with { AnnualDue = day.PlusDays(-1) }), Of(aircraft => aircraft with { AnnualDue = null }));
-        Ask.Boundary("ACFT-02", Of(aircraft => aircraft with { TransponderDue = day.PlusDays(30) }), Of(aircraft => aircraft with { TransponderDue = day.PlusDays(-1) }), Of(aircraft => aircraft with { TransponderDue = null }));
-        Ask.Boundary("ACFT-02", Leg, Of(aircraft => aircraft with { ElectronicLocatorDue = day.PlusDays(-1) }), Of(aircraft => aircraft with { ElectronicLocatorDue = null }));
-        Ask.Boundary("ACFT-02", Leg, Of(aircraft => aircraft with { AltimeterStaticDue = day.PlusDays(-1) }), Of(aircraft => aircraft with { AltimeterStaticDue = null }));
+        Ask.Boundary("ACFT-01", Of(aircraft => aircraft with { AnnualDue = day.PlusDays(30) }), Of(aircraft => aircraft with { AnnualDue = day.PlusDays(-1) }),
+            Of(aircraft => aircraft with { AnnualDue = null }));
+        Ask.Boundary("ACFT-02", Of(aircraft => aircraft with { TransponderDue = day.PlusDays(30) }),
+            Of(aircraft => aircraft with { TransponderDue = day.PlusDays(-1) }), Of(aircraft => aircraft with { TransponderDue = null }));
+        Ask.Boundary("ACFT-02", Leg, Of(aircraft => aircraft with { ElectronicLocatorDue = day.PlusDays(-1) }),
+            Of(aircraft => aircraft with { ElectronicLocatorDue = null }));
+        Ask.Boundary("ACFT-02", Leg, Of(aircraft => aircraft with { AltimeterStaticDue = day.PlusDays(-1) }),
+            Of(aircraft => aircraft with { AltimeterStaticDue = null }));
         Assert.Equal(Verdict.Caution, Ask.Worst("ACFT-02", Of(aircraft => aircraft with { TransponderDue = day })).Verdict);
         Assert.Equal(Verdict.Pass, Ask.Worst("ACFT-02", Of(aircraft => aircraft with { AltimeterStaticDue = null }) with { Rules = FlightRules.Vfr }).Verdict);
     }
@@ -54,7 +61,13 @@ public sealed class AirframeChecksTests
     [Fact]
     public void The_vor_receivers_were_checked_within_thirty_days()
     {
-        LegPlan.Planned Checked(int? daysAgo, string equipment = "SD/LB1") => Of(aircraft => aircraft with { VorCheckedOn = daysAgo is { } days ? SomePlans.Date.PlusDays(-days) : null }) with { Type = Leg.Type with { Equipment = equipment } };
+        LegPlan.Planned Checked(int? daysAgo, string equipment = "SD/LB1") => Of(aircraft => aircraft with
+        {
+            VorCheckedOn = daysAgo is { } days
+            ? SomePlans.Date.PlusDays(-days)
+            : null
+        }) with
+        { Type = Leg.Type with { Equipment = equipment } };
         Ask.Boundary("ACFT-05", Checked(30), Checked(31), Checked(null));
         Ask.Boundary("ACFT-05", Checked(30, "SDG/LB1"), Checked(31, "SDG/LB1"), Checked(null, "SDG/LB1"), Verdict.Caution);
         Ask.Boundary("ACFT-05", Checked(30, ""), Checked(31, ""), Checked(null, ""));
@@ -78,7 +91,9 @@ public sealed class AirframeChecksTests
     [Fact]
     public void A_vor_check_on_the_day_of_the_landing_is_no_check_before_a_leg_over_midnight()
     {
-        var night = Of(aircraft => aircraft with { VorCheckedOn = SomePlans.Date.PlusDays(1) }) is var leg ? leg with { Times = leg.Times with { OnBlocks = leg.Times.OffBlocks + Duration.FromHours(22) } } : null!;
+        var night = Of(aircraft => aircraft with { VorCheckedOn = SomePlans.Date.PlusDays(1) }) is var leg
+            ? leg with { Times = leg.Times with { OnBlocks = leg.Times.OffBlocks + Duration.FromHours(22) } }
+            : null!;
         Assert.Equal(Verdict.NotChecked, Ask.Worst("ACFT-05", night).Verdict);
     }
 

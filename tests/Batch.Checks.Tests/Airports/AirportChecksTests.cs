@@ -19,7 +19,8 @@ public sealed class AirportChecksTests
     [Fact]
     public void A_landing_at_closing_time_is_in_time()
     {
-        Ask.Boundary("ADM-04", Hours(new LocalTime(6, 0), new LocalTime(13, 0)), Hours(new LocalTime(6, 0), new LocalTime(12, 59)), Hours(new LocalTime(6, 0), null), Verdict.Caution);
+        Ask.Boundary("ADM-04", Hours(new LocalTime(6, 0), new LocalTime(13, 0)), Hours(new LocalTime(6, 0), new LocalTime(12, 59)),
+            Hours(new LocalTime(6, 0), null), Verdict.Caution);
         Ask.Boundary("ADM-04", Hours(new LocalTime(13, 0), new LocalTime(20, 0)), Hours(new LocalTime(13, 1), new LocalTime(20, 0)), null, Verdict.Caution);
     }
 
@@ -30,20 +31,30 @@ public sealed class AirportChecksTests
     [Fact]
     public void Hours_are_local_to_the_airport()
     {
-        var finding = Ask.Worst("ADM-04", Hours(new LocalTime(12, 0), new LocalTime(20, 0)) with { To = Leg.To with { Opens = new LocalTime(12, 0), Closes = new LocalTime(20, 0), Zone = DateTimeZone.ForOffset(Offset.FromHours(-2)) } });
+        var finding = Ask.Worst("ADM-04", Hours(new LocalTime(12, 0), new LocalTime(20, 0)) with
+        {
+            To = Leg.To with
+            {
+                Opens = new LocalTime(12, 0),
+                Closes = new LocalTime(20, 0),
+                Zone = DateTimeZone.ForOffset(Offset.FromHours(-2))
+            }
+        });
         Assert.Equal("The landing at XBEL at 11:00 local is outside its hours 12:00 to 20:00.", finding.Text);
     }
 
     [Fact]
     public void No_movement_in_quiet_hours()
     {
-        Ask.Boundary("ADM-04", Quiet(new LocalTime(22, 0), new LocalTime(13, 0)), Quiet(new LocalTime(22, 0), new LocalTime(13, 1)), Quiet(null, new LocalTime(6, 0)));
+        Ask.Boundary("ADM-04", Quiet(new LocalTime(22, 0), new LocalTime(13, 0)), Quiet(new LocalTime(22, 0), new LocalTime(13, 1)),
+            Quiet(null, new LocalTime(6, 0)));
         Ask.Boundary("ADM-04", Quiet(new LocalTime(13, 1), new LocalTime(6, 0)), Quiet(new LocalTime(13, 0), new LocalTime(6, 0)), null);
     }
 
     [Fact]
     public void The_operator_may_make_hours_binding() =>
-        Assert.Equal(Verdict.Fail, Ask.Worst("ADM-04", Hours(new LocalTime(6, 0), new LocalTime(12, 0)), week => week.With(new CheckSetting { Check = "ADM-04", State = State.Fail })).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("ADM-04", Hours(new LocalTime(6, 0), new LocalTime(12, 0)),
+            week => week.With(new CheckSetting { Check = "ADM-04", State = State.Fail })).Verdict);
 
     [Theory]
     [InlineData("XBEL", NoticeEffect.Closed, Verdict.Fail)]
@@ -77,6 +88,7 @@ public sealed class AirportChecksTests
     public void A_closed_airway_on_the_route_fails()
     {
         var route = Leg.Route with { Segments = [Leg.Route.Segments[0] with { Via = "V12" }] };
-        Assert.Equal(Verdict.Fail, Ask.Worst("ADM-07", Leg with { Route = route }, week => week.With(new Notice { Subject = "V12", Effect = NoticeEffect.Closed })).Verdict);
+        Assert.Equal(Verdict.Fail,
+            Ask.Worst("ADM-07", Leg with { Route = route }, week => week.With(new Notice { Subject = "V12", Effect = NoticeEffect.Closed })).Verdict);
     }
 }

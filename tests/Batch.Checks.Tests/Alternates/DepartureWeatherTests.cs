@@ -19,7 +19,11 @@ public sealed class DepartureWeatherTests
     {
         var leg = plan ?? Leg;
         var knots = new GeodesicPath(Some.Xand.Position, Some.Xbel.Position).Length.Value * 60 / minutes;
-        return leg with { Leg = leg.Leg with { TakeoffAlternate = "XBEL" }, Profile = leg.Profile with { Slices = [.. leg.Profile.Slices.Select(slice => slice with { TrueAirspeedKt = knots })] } };
+        return leg with
+        {
+            Leg = leg.Leg with { TakeoffAlternate = "XBEL" },
+            Profile = leg.Profile with { Slices = [.. leg.Profile.Slices.Select(slice => slice with { TrueAirspeedKt = knots })] }
+        };
     }
 
     // 14 CFR 91.175(f)(2)(i): 1 statute mile with two engines or fewer; (ii): one half with more.
@@ -71,13 +75,15 @@ public sealed class DepartureWeatherTests
     public void Without_a_named_one_the_nearest_filed_airport_is_taken_and_said()
     {
         var plan = Away(30) with { Leg = Leg.Leg };
-        Assert.Contains("the nearest airport filed (no takeoff alternate is named)", Look(plan, 199, 5000).First(finding => finding.Unit == "min").Text, StringComparison.Ordinal);
+        Assert.Contains("the nearest airport filed (no takeoff alternate is named)", Look(plan, 199, 5000).First(finding => finding.Unit == "min").Text,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void What_is_not_known_is_not_checked()
     {
-        Assert.Equal((Verdict.NotChecked, true), (Ask.Worst("ALT-04", Leg).Verdict, Ask.Worst("ALT-04", Leg).Text.Contains("no forecast for XAND", StringComparison.Ordinal)));
+        Assert.Equal((Verdict.NotChecked, true),
+            (Ask.Worst("ALT-04", Leg).Verdict, Ask.Worst("ALT-04", Leg).Text.Contains("no forecast for XAND", StringComparison.Ordinal)));
         Assert.Equal(Verdict.NotChecked, Look(Leg with { From = Leg.From with { ApproachMinimum = null } }, 100, 5000)[0].Verdict);
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("ALT-04", Leg with { Rules = FlightRules.Vfr }).Verdict);
     }

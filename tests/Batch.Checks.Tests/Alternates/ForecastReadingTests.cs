@@ -16,7 +16,8 @@ public sealed class ForecastReadingTests
     [Fact]
     public void Of_several_forecasts_each_time_has_the_last_one_that_covers_it()
     {
-        string[] texts = ["TAF XAND 141100Z 1412/1512 18010KT 9999 BKN010", "TAF XAND 150500Z 1506/1606 18010KT 9999 BKN030", "TAF AMD XAND 151700Z 1518/1606 CNL"];
+        string[] texts = ["TAF XAND 141100Z 1412/1512 18010KT 9999 BKN010", "TAF XAND 150500Z 1506/1606 18010KT 9999 BKN030",
+            "TAF AMD XAND 151700Z 1518/1606 CNL"];
         Assert.Equal(1000, Worst(14, 13, texts)?.Ceiling?.Value);
         Assert.Equal(3000, Worst(15, 10, texts)?.Ceiling?.Value);
         Assert.Null(Worst(15, 20, texts));

@@ -8,8 +8,11 @@ public sealed class WeatherSourceTests
 {
     private static LegPlan.Planned Leg { get; } = SomePlans.Planned();
 
-    private static Finding Look(Duration age, string source = "weather service", LegPlan.Planned? plan = null, Func<PlannedWeek, PlannedWeek>? change = null) => Ask.Worst(
-        "ALT-07", plan ?? Leg with { Alternates = [] }, change, forecasts: Ask.Forecast("XBEL", null, 10_000) with { Issues = Forecasts.None.Issues.Add("XBEL", new ForecastIssue(Leg.Times.Takeoff - age, source, "week.xlsx/Bulletins/C2")) });
+    private static Finding Look(Duration age, string source = "weather service", LegPlan.Planned? plan = null, Func<PlannedWeek, PlannedWeek>? change = null) =>
+        Ask.Worst(
+        "ALT-07", plan ?? Leg with { Alternates = [] }, change, forecasts: Ask.Forecast("XBEL", null,
+            10_000) with
+        { Issues = Forecasts.None.Issues.Add("XBEL", new ForecastIssue(Leg.Times.Takeoff - age, source, "week.xlsx/Bulletins/C2")) });
 
     [Fact]
     public void A_forecast_older_than_six_hours_at_the_takeoff_is_noted()
@@ -43,7 +46,8 @@ public sealed class WeatherSourceTests
     public void An_alternate_without_a_forecast_is_named()
     {
         var alone = Ask.All("ALT-07", Leg, forecasts: Ask.Forecast("XBEL", null, 10_000));
-        Assert.Equal("Not checked: no forecast for XDUN, the alternate, is in the books.", Assert.Single(alone, finding => finding.Verdict == Verdict.NotChecked).Text);
+        Assert.Equal("Not checked: no forecast for XDUN, the alternate, is in the books.",
+            Assert.Single(alone, finding => finding.Verdict == Verdict.NotChecked).Text);
         Assert.All(Ask.All("ALT-07", Leg, forecasts: Ask.Fair("XBEL", "XDUN")), finding => Assert.Equal(Verdict.Pass, finding.Verdict));
     }
 

@@ -41,7 +41,8 @@ public sealed class CrewChecksTests
     public void Two_pilots_fly_ten_hours_in_any_twenty_four()
     {
         var plan = WithSecond(Leg);
-        PlannedWeek Flown(double hours) => Logged(SomePlans.Week(plan), Duty(SomePlans.Date.PlusDays(-1), 14, 23, hours), SomePlans.Logged("DEF", new LocalDate(2026, 1, 1), 1));
+        PlannedWeek Flown(double hours) =>
+            Logged(SomePlans.Week(plan), Duty(SomePlans.Date.PlusDays(-1), 14, 23, hours), SomePlans.Logged("DEF", new LocalDate(2026, 1, 1), 1));
         Assert.Equal(Verdict.Pass, Ask.AllIn(Flown(8.75), "CREW-01", plan)[0].Verdict);
         Assert.Equal(Verdict.Fail, Ask.AllIn(Flown(8.76), "CREW-01", plan)[0].Verdict);
     }
@@ -53,12 +54,14 @@ public sealed class CrewChecksTests
         Finding Of(Func<CrewMember, CrewMember> second, double hours = 8.75)
         {
             var plan = WithSecond(Leg, second);
-            return Ask.AllIn(Logged(SomePlans.Week(plan), Duty(SomePlans.Date.PlusDays(-1), 14, 23, hours), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 1), SomePlans.Logged("DEF", new LocalDate(2026, 1, 1), 1)), "CREW-01", plan)[0];
+            return Ask.AllIn(Logged(SomePlans.Week(plan), Duty(SomePlans.Date.PlusDays(-1), 14, 23, hours),
+                SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 1), SomePlans.Logged("DEF", new LocalDate(2026, 1, 1), 1)), "CREW-01", plan)[0];
         }
 
         Assert.Equal((Verdict.Fail, 8.0), (Of(pilot => pilot with { Types = ["Other"] }).Verdict, Of(pilot => pilot with { Types = ["Other"] }).Required));
         Assert.Equal(Verdict.Fail, Of(pilot => pilot with { MayAssist = false }).Verdict);
-        Assert.Equal((Verdict.NotChecked, "Not checked: whether the second pilot DEF is qualified on Skua 9 is not given; ABC flies 10 h in these 24 hours, more than the 8 h for one pilot."), (Of(pilot => pilot with { Types = [] }).Verdict, Of(pilot => pilot with { Types = [] }).Text));
+        Assert.Equal((Verdict.NotChecked, "Not checked: whether the second pilot DEF is qualified on Skua 9 is not given; ABC flies 10 h in these 24 hours, more than the 8 h for one pilot."),
+            (Of(pilot => pilot with { Types = [] }).Verdict, Of(pilot => pilot with { Types = [] }).Text));
         Assert.Equal(Verdict.Pass, Of(pilot => pilot with { Types = [] }, 6.75).Verdict);
         Assert.Equal(Verdict.Fail, Of(pilot => pilot with { Types = [] }, 8.76).Verdict);
     }
@@ -103,7 +106,8 @@ public sealed class CrewChecksTests
         var week = Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2), night);
         Assert.Equal((Verdict.Fail, 8.25), (Ask.AllIn(week, "CREW-01", Leg)[0].Verdict, Ask.AllIn(week, "CREW-01", Leg)[0].Actual));
         Assert.Equal(Verdict.Fail, Ask.AllIn(week, "CREW-02", Leg)[0].Verdict);
-        Assert.Equal((Verdict.Caution, 0), (Ask.AllIn(week, "CREW-15", Leg, "eu-commercial")[0].Verdict, Ask.AllIn(week, "CREW-15", Leg, "eu-commercial")[0].Actual));
+        Assert.Equal((Verdict.Caution, 0),
+            (Ask.AllIn(week, "CREW-15", Leg, "eu-commercial")[0].Verdict, Ask.AllIn(week, "CREW-15", Leg, "eu-commercial")[0].Actual));
     }
 
     [Fact]
@@ -114,7 +118,9 @@ public sealed class CrewChecksTests
         Assert.Equal(8.25, Ask.AllIn(week, "CREW-01", Leg)[0].Actual);
         Assert.Equal(Verdict.Fail, Ask.AllIn(week, "CREW-02", Leg)[0].Verdict);
         // From a place where the day began earlier or later nothing else comes out.
-        var west = SomePlans.Planned(2).Later(Duration.FromHours(4)) is var back ? back with { From = back.From with { Zone = DateTimeZoneProviders.Tzdb["America/St_Johns"] } } : null!;
+        var west = SomePlans.Planned(2).Later(Duration.FromHours(4)) is var back
+            ? back with { From = back.From with { Zone = DateTimeZoneProviders.Tzdb["America/St_Johns"] } }
+            : null!;
         Assert.Equal(9.5, Ask.AllIn(Logged(SomePlans.Week(Leg, west), [.. week.Input.Logged]), "CREW-01", west)[0].Actual);
     }
 
@@ -136,7 +142,8 @@ public sealed class CrewChecksTests
     {
         Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(SomePlans.Week(Leg)), "CREW-02", Leg)[0].Verdict);
         var untimed = Duty(SomePlans.Date.PlusDays(-1), 8, 16, 3) with { DutyOn = null, DutyOff = null };
-        Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(SomePlans.Week(Leg), untimed), "CREW-02", Leg with { Times = Leg.Times with { OnBlocks = Leg.Times.OffBlocks - Duration.FromHours(4) } })[0].Verdict);
+        Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(SomePlans.Week(Leg), untimed), "CREW-02",
+            Leg with { Times = Leg.Times with { OnBlocks = Leg.Times.OffBlocks - Duration.FromHours(4) } })[0].Verdict);
     }
 
     // 14 CFR 135.267(c): 14 hours of duty; completion is half an hour after blocks, the report an hour before the first.
@@ -145,7 +152,8 @@ public sealed class CrewChecksTests
     {
         LegPlan.Planned Evening(int minutes) => SomePlans.Planned(2).Between("XBEL", "XAND").Later(Duration.FromMinutes(minutes));
         // 1 h + gap + 75 min + 30 min: 14 h at a gap of 11 h 15 min.
-        Finding Of(int minutes) => Ask.AllIn(SomePlans.Week(Leg.Later(-Duration.FromHours(8)), Evening(minutes)), "CREW-02", Evening(minutes)).First(finding => finding.Text.StartsWith("The duty", StringComparison.Ordinal));
+        Finding Of(int minutes) => Ask.AllIn(SomePlans.Week(Leg.Later(-Duration.FromHours(8)), Evening(minutes)), "CREW-02", Evening(minutes))
+            .First(finding => finding.Text.StartsWith("The duty", StringComparison.Ordinal));
         Assert.Equal(Verdict.Pass, Of((3 * 60) + 15).Verdict);
         Assert.Equal(Verdict.Caution, Of((3 * 60) + 16).Verdict);
     }
@@ -158,7 +166,8 @@ public sealed class CrewChecksTests
     public void Totals_of_quarters_and_year(string date, double fits, double beyond)
     {
         var day = NodaTime.Text.LocalDatePattern.Iso.Parse(date).Value;
-        PlannedWeek Flown(double hours) => Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 0), SomePlans.Logged("ABC", day, hours), SomePlans.DayOff("ABC"));
+        PlannedWeek Flown(double hours) =>
+            Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 0), SomePlans.Logged("ABC", day, hours), SomePlans.DayOff("ABC"));
         Assert.Equal(Verdict.Pass, Ask.AllIn(Flown(fits), "CREW-03", Leg)[0].Verdict);
         Assert.Equal(Verdict.Fail, Ask.AllIn(Flown(beyond), "CREW-03", Leg)[0].Verdict);
     }
@@ -175,7 +184,8 @@ public sealed class CrewChecksTests
     [Fact]
     public void Hours_of_the_captain()
     {
-        Ask.Boundary("CREW-06", Captain(pilot => pilot with { Hours = 1200 }), Captain(pilot => pilot with { Hours = 1199 }), Captain(pilot => pilot with { Hours = null }));
+        Ask.Boundary("CREW-06", Captain(pilot => pilot with { Hours = 1200 }), Captain(pilot => pilot with { Hours = 1199 }),
+            Captain(pilot => pilot with { Hours = null }));
         LegPlan.Planned Visual(double hours) => Captain(pilot => pilot with { Hours = hours }) with { Rules = FlightRules.Vfr };
         Ask.Boundary("CREW-06", Visual(500), Visual(499), Leg with { Captain = null });
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-06", Captain(pilot => pilot with { Hours = 10 }) with { Purpose = LegPurpose.Ferry }).Verdict);
@@ -186,7 +196,8 @@ public sealed class CrewChecksTests
     public void Checks_of_the_pilot_are_current()
     {
         var day = SomePlans.Date;
-        Ask.Boundary("CREW-07", Captain(pilot => pilot with { CompetencyUntil = day.PlusDays(30) }), Captain(pilot => pilot with { CompetencyUntil = new LocalDate(2026, 5, 31) }), Captain(pilot => pilot with { CompetencyUntil = null }));
+        Ask.Boundary("CREW-07", Captain(pilot => pilot with { CompetencyUntil = day.PlusDays(30) }),
+            Captain(pilot => pilot with { CompetencyUntil = new LocalDate(2026, 5, 31) }), Captain(pilot => pilot with { CompetencyUntil = null }));
         Assert.Equal(Verdict.Caution, Ask.Worst("CREW-07", Captain(pilot => pilot with { CompetencyUntil = day.PlusDays(29) })).Verdict);
         Assert.Equal(Verdict.Caution, Ask.Worst("CREW-07", Captain(pilot => pilot with { InstrumentUntil = new LocalDate(2026, 6, 30) })).Verdict);
         Assert.Equal(Verdict.Fail, Ask.Worst("CREW-07", Captain(pilot => pilot with { InstrumentUntil = new LocalDate(2026, 5, 30) })).Verdict);
@@ -211,7 +222,8 @@ public sealed class CrewChecksTests
 
     [Fact]
     public void A_landing_dated_after_the_leg_shows_nothing() =>
-        Assert.Equal(Verdict.NotChecked, Ask.Worst("CREW-08", Captain(pilot => pilot with { ThirdLastLanding = SomePlans.Date.PlusDays(1), ThirdLastNightLanding = null })).Verdict);
+        Assert.Equal(Verdict.NotChecked,
+            Ask.Worst("CREW-08", Captain(pilot => pilot with { ThirdLastLanding = SomePlans.Date.PlusDays(1), ThirdLastNightLanding = null })).Verdict);
 
     // 14 CFR 61.57(a), (b): off charter, and under part 91, a pilot with passengers has made three landings within 90 days, at night to a full stop.
     [Theory]
@@ -220,7 +232,9 @@ public sealed class CrewChecksTests
     public void Off_charter_too_passengers_ask_for_three_landings(string rules, LegPurpose purpose, string citation)
     {
         var day = SomePlans.Date;
-        LegPlan.Planned Landed(int? ago) => Captain(pilot => pilot with { ThirdLastLanding = ago is { } days ? day.PlusDays(-days) : null, ThirdLastNightLanding = null }) with { Purpose = purpose };
+        LegPlan.Planned Landed(int? ago) => Captain(
+            pilot => pilot with { ThirdLastLanding = ago is { } days ? day.PlusDays(-days) : null, ThirdLastNightLanding = null }) with
+        { Purpose = purpose };
         Ask.Boundary("CREW-08", Landed(90), Landed(91), Landed(null), rules: rules);
         Assert.Equal(citation, Ask.Worst("CREW-08", Landed(91), rules: rules).Citation);
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-08", Landed(91) with { Load = Leg.Load with { Passengers = 0 } }, rules: rules).Verdict);
@@ -236,26 +250,38 @@ public sealed class CrewChecksTests
     public void A_type_for_two_pilots_asks_for_three_landings_without_passengers_too(string rules, LegPurpose purpose, Verdict expected, string citation)
     {
         LegPlan.Planned Empty(int? ago, int? pilots) =>
-            Captain(pilot => pilot with { ThirdLastLanding = ago is { } days ? SomePlans.Date.PlusDays(-days) : null, ThirdLastNightLanding = null }) with { Purpose = purpose, Load = Leg.Load with { Passengers = 0 }, Type = Leg.Type with { RequiredPilots = pilots } };
+            Captain(pilot =>
+                pilot with { ThirdLastLanding = ago is { } days ? SomePlans.Date.PlusDays(-days) : null, ThirdLastNightLanding = null }) with
+            {
+                Purpose =
+                    purpose,
+                Load = Leg.Load with { Passengers = 0 },
+                Type = Leg.Type with { RequiredPilots = pilots }
+            };
         Ask.Boundary("CREW-08", Empty(90, 2), Empty(91, 2), Empty(null, 2), expected, rules);
         Assert.Equal(citation, Ask.Worst("CREW-08", Empty(91, 2), rules: rules).Citation);
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-08", Empty(91, 1), rules: rules).Verdict);
         Assert.Equal(Verdict.NotChecked, Ask.Worst("CREW-08", Empty(90, null), rules: rules).Verdict);
     }
 
-    // FCL.060(b)(1), and from memory ICAO Annex 6 Part I, 9.4: captain and second pilot, three landings in 90 days; no landings at night are asked of a leg in the night.
+    // FCL.060(b)(1), and from memory ICAO Annex 6 Part I, 9.4: captain and second pilot, three landings in 90 days; no landings at night are asked of a leg in
+    // the night.
     [Theory]
     [InlineData("eu-commercial", Verdict.Fail)]
     [InlineData("icao-annex-6", Verdict.Caution)]
     public void In_europe_and_by_icao_both_pilots_have_landed_three_times(string rules, Verdict expected)
     {
         var day = SomePlans.Date;
-        LegPlan.Planned Landed(int? ago) => WithSecond(Leg, pilot => pilot with { ThirdLastLanding = ago is { } days ? day.PlusDays(-days) : null, ThirdLastNightLanding = null }) is var leg ? leg with { Captain = SomePlans.Pilot() with { ThirdLastNightLanding = null } } : null!;
+        LegPlan.Planned Landed(int? ago) =>
+            WithSecond(Leg, pilot => pilot with { ThirdLastLanding = ago is { } days ? day.PlusDays(-days) : null, ThirdLastNightLanding = null }) is var leg
+                ? leg with { Captain = SomePlans.Pilot() with { ThirdLastNightLanding = null } }
+                : null!;
         Ask.Boundary("CREW-08", Landed(90), Landed(91), Landed(null), expected, rules);
         Assert.Equal(Verdict.Pass, Ask.Worst("CREW-08", Landed(80).Later(Duration.FromHours(15)), rules: rules).Verdict);
     }
 
-    // FCL.060(b): "in commercial air transport or carrying passengers". The flight on which a pilot makes the three landings again carries none and is not for hire.
+    // FCL.060(b): "in commercial air transport or carrying passengers". The flight on which a pilot makes the three landings again carries none and is not for
+    // hire.
     [Theory]
     [InlineData(LegPurpose.Training, 0, Verdict.NotApplicable)]
     [InlineData(LegPurpose.Ferry, 0, Verdict.NotApplicable)]
@@ -263,7 +289,11 @@ public sealed class CrewChecksTests
     [InlineData(LegPurpose.Charter, 0, Verdict.Fail)]
     public void In_europe_a_leg_that_is_neither_for_hire_nor_with_passengers_asks_for_no_recent_landings(LegPurpose purpose, int passengers, Verdict expected)
     {
-        var leg = Captain(pilot => pilot with { ThirdLastLanding = SomePlans.Date.PlusDays(-91), ThirdLastNightLanding = null }) with { Purpose = purpose, Load = Leg.Load with { Passengers = passengers } };
+        var leg = Captain(pilot => pilot with { ThirdLastLanding = SomePlans.Date.PlusDays(-91), ThirdLastNightLanding = null }) with
+        {
+            Purpose = purpose,
+            Load = Leg.Load with { Passengers = passengers }
+        };
         Assert.Equal(expected, Ask.Worst("CREW-08", leg, rules: "eu-commercial").Verdict);
     }
 
@@ -285,7 +315,8 @@ public sealed class CrewChecksTests
         Ask.Boundary("CREW-08", Night(day.PlusDays(-89)), Night(day.PlusDays(-90)), Night(null));
         // Sunset at XBEL is the start of an hour in which landings by day still count.
         var sunset = Leg.Daylight.Destination.Sunset ?? throw new InvalidOperationException("no sunset");
-        LegPlan.Planned Landing(int minutesAfterSunset) => Captain(pilot => pilot with { ThirdLastNightLanding = null }).Later(sunset + Duration.FromMinutes(minutesAfterSunset) - Leg.Times.Landing);
+        LegPlan.Planned Landing(int minutesAfterSunset) => Captain(pilot => pilot with { ThirdLastNightLanding = null })
+            .Later(sunset + Duration.FromMinutes(minutesAfterSunset) - Leg.Times.Landing);
         Assert.Equal(Verdict.Pass, Ask.Worst("CREW-08", Landing(57)).Verdict);
         Assert.Equal(Verdict.NotChecked, Ask.Worst("CREW-08", Landing(63)).Verdict);
     }
@@ -295,9 +326,11 @@ public sealed class CrewChecksTests
     public void A_medical_certificate_holds_to_its_last_day()
     {
         var day = SomePlans.Date;
-        Ask.Boundary("CREW-09", Captain(pilot => pilot with { MedicalUntil = day.PlusDays(30) }), Captain(pilot => pilot with { MedicalUntil = day.PlusDays(-1) }), Captain(pilot => pilot with { MedicalUntil = null }));
+        Ask.Boundary("CREW-09", Captain(pilot => pilot with { MedicalUntil = day.PlusDays(30) }),
+            Captain(pilot => pilot with { MedicalUntil = day.PlusDays(-1) }), Captain(pilot => pilot with { MedicalUntil = null }));
         Assert.Equal(Verdict.Caution, Ask.Worst("CREW-09", Captain(pilot => pilot with { MedicalUntil = day })).Verdict);
-        Assert.Equal(Verdict.Fail, Ask.Worst("CREW-09", WithSecond(Leg, pilot => pilot with { MedicalUntil = day.PlusDays(-1) }), rules: "eu-commercial").Verdict);
+        Assert.Equal(Verdict.Fail,
+            Ask.Worst("CREW-09", WithSecond(Leg, pilot => pilot with { MedicalUntil = day.PlusDays(-1) }), rules: "eu-commercial").Verdict);
     }
 
     // 14 CFR 135.101 and 135.105: a second pilot under IFR with passengers, or the autopilot.
@@ -338,7 +371,8 @@ public sealed class CrewChecksTests
     public void A_pilot_is_known_and_qualified()
     {
         Ask.Boundary("CREW-12", Leg, Leg with { Captain = null }, Captain(pilot => pilot with { Types = [] }));
-        Ask.Boundary("CREW-12", Captain(pilot => pilot with { Types = ["skua 9"] }), Captain(pilot => pilot with { Types = ["Other"] }), Captain(pilot => pilot with { MayCommand = null }));
+        Ask.Boundary("CREW-12", Captain(pilot => pilot with { Types = ["skua 9"] }), Captain(pilot => pilot with { Types = ["Other"] }),
+            Captain(pilot => pilot with { MayCommand = null }));
         Assert.Equal(Verdict.Fail, Ask.Worst("CREW-12", Captain(pilot => pilot with { MayCommand = false })).Verdict);
         Assert.Equal(Verdict.Pass, Ask.Worst("CREW-12", WithSecond(Leg, pilot => pilot with { MayCommand = false })).Verdict);
         Assert.Equal(Verdict.Fail, Ask.Worst("CREW-12", WithSecond(Leg, pilot => pilot with { MayAssist = false })).Verdict);

@@ -50,7 +50,8 @@ public sealed class DutyTablesTests
     [Fact]
     public void Seven_days_have_no_limit_on_charter_and_are_given_all_the_same()
     {
-        var limit = Of(Table(Logged(SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2), SomePlans.Logged("ABC", SomePlans.Date.PlusDays(-3), 4))).Limits, "flightIn7Days");
+        var limit = Of(Table(Logged(SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2), SomePlans.Logged("ABC", SomePlans.Date.PlusDays(-3), 4))).Limits,
+            "flightIn7Days");
         Assert.Equal(4 + (3 * 1.25), limit.Used, 6);
         Assert.Null(limit.Limit);
         Assert.Null(limit.Left);
@@ -61,10 +62,12 @@ public sealed class DutyTablesTests
     [Fact]
     public void Quarters_and_year_count_the_log_and_the_week()
     {
-        var table = Table(Logged(SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 100), SomePlans.Logged("ABC", new LocalDate(2026, 6, 30), 200), SomePlans.Logged("ABC", new LocalDate(2026, 7, 1), 300)));
+        var table = Table(Logged(SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 100), SomePlans.Logged("ABC", new LocalDate(2026, 6, 30), 200),
+            SomePlans.Logged("ABC", new LocalDate(2026, 7, 1), 300)));
         Assert.Equal(
             [(303.75, 500.0), (503.75, 800.0), (603.75, 1400.0)],
-            new[] { "flightInQuarter", "flightInTwoQuarters", "flightInYear" }.Select(key => Of(table.Limits, key)).Select(limit => (Math.Round(limit.Used, 6), limit.Limit ?? 0)));
+            new[] { "flightInQuarter", "flightInTwoQuarters", "flightInYear" }.Select(key => Of(table.Limits, key))
+                .Select(limit => (Math.Round(limit.Used, 6), limit.Limit ?? 0)));
     }
 
     [Fact]
@@ -74,7 +77,8 @@ public sealed class DutyTablesTests
         Assert.Contains("2 Jul 2026", Of(table.Limits, "flightInQuarter").Unknown, StringComparison.Ordinal);
         Assert.False(Of(table.Limits, "flightInYear").IsKnown);
         var bare = Table(Logged());
-        Assert.All(new[] { "flightIn24Hours", "flightIn7Days", "flightInQuarter" }, key => Assert.Equal("Nothing is logged for ABC.", Of(bare.Periods[0].Limits, key).Unknown));
+        Assert.All(new[] { "flightIn24Hours", "flightIn7Days", "flightInQuarter" },
+            key => Assert.Equal("Nothing is logged for ABC.", Of(bare.Periods[0].Limits, key).Unknown));
         Assert.False(Of(bare.Periods[0].Limits, "restIn24Hours").IsKnown);
     }
 
@@ -93,7 +97,8 @@ public sealed class DutyTablesTests
     public void A_rule_set_without_limits_gives_the_figures_alone() =>
         Assert.All(Table(Logged(SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2)), "us-general").Limits, limit => Assert.Null(limit.Limit));
 
-    // ORO.FTL.235(d): no more than 168 hours from the end of a recovery rest. Off on 10 July at 16:00, free to the report at 10:50 on the 14th: the rest ends there, and on the second day the release is at 13:35, 26 h 45 min later.
+    // ORO.FTL.235(d): no more than 168 hours from the end of a recovery rest. Off on 10 July at 16:00, free to the report at 10:50 on the 14th: the rest ends
+    // there, and on the second day the release is at 13:35, 26 h 45 min later.
     [Fact]
     public void The_time_since_the_recovery_rest_stands_in_the_european_table()
     {

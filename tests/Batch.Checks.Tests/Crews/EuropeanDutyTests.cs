@@ -5,7 +5,9 @@ using Batch.Testing;
 
 namespace Batch.Checks.Tests.Crews;
 
-/// <summary>Flight duty period, duty in days, flight time and rest as ORO.FTL.205, .210 and .235 have them, from a secondary copy: a caution until confirmed.</summary>
+/// <summary>
+/// Flight duty period, duty in days, flight time and rest as ORO.FTL.205, .210 and .235 have them, from a secondary copy: a caution until confirmed.
+/// </summary>
 public sealed class EuropeanDutyTests
 {
     private const string Rules = "eu-commercial";
@@ -17,9 +19,17 @@ public sealed class EuropeanDutyTests
 
     public static IEnumerable<object[]> Ids => Table.Ids();
 
-    private static PlannedWeek Logged(PlannedWeek week, params LoggedDuty[] rows) => week with { Input = week.Input with { Logged = [SomePlans.Logged("ABC", new LocalDate(2025, 1, 1), 0) with { DutyOn = null, DutyOff = null }, .. rows, SomePlans.DayOff("ABC")] } };
+    private static PlannedWeek Logged(PlannedWeek week, params LoggedDuty[] rows) => week with
+    {
+        Input = week.Input with
+        {
+            Logged =
+        [SomePlans.Logged("ABC", new LocalDate(2025, 1, 1), 0) with { DutyOn = null, DutyOff = null }, .. rows, SomePlans.DayOff("ABC")]
+        }
+    };
 
-    private static string Words(IEnumerable<Finding> findings) => string.Join(' ', findings.Select(finding => finding.Verdict == Verdict.NotChecked ? "not checked" : finding.Verdict.ToString().ToLowerInvariant()));
+    private static string Words(IEnumerable<Finding> findings) =>
+        string.Join(' ', findings.Select(finding => finding.Verdict == Verdict.NotChecked ? "not checked" : finding.Verdict.ToString().ToLowerInvariant()));
 
     private static LoggedDuty Duty(LocalDate date, Duration from, Duration length, double flight = 1) => SomePlans.Logged("ABC", date, flight) with
     {
@@ -33,11 +43,14 @@ public sealed class EuropeanDutyTests
     {
         var row = Table[id];
         var report = NodaTime.Text.LocalTimePattern.CreateWithInvariantCulture("HH:mm").Parse(row["report"]).Value;
-        var ruling = RuleSet.Load(Rules).RulingFor(new FlightDutyPeriod(), new LegUnderCheck(Leg, new WeekUnderCheck(SomePlans.Week(Leg)), Forecasts.None)) ?? throw new InvalidOperationException("no ruling");
-        foreach (var (column, sectors) in new[] { ("sectors 1-2", 1), ("sectors 1-2", 2), ("3", 3), ("4", 4), ("5", 5), ("6", 6), ("7", 7), ("8", 8), ("9", 9), ("10", 10) })
+        var ruling = RuleSet.Load(Rules).RulingFor(new FlightDutyPeriod(), new LegUnderCheck(Leg, new WeekUnderCheck(SomePlans.Week(Leg)), Forecasts.None))
+            ?? throw new InvalidOperationException("no ruling");
+        foreach (var (column, sectors) in new[] { ("sectors 1-2", 1), ("sectors 1-2", 2), ("3", 3), ("4", 4), ("5", 5), ("6", 6), ("7", 7), ("8", 8), ("9", 9),
+            ("10", 10) })
         {
             var parts = row[column].Split(':');
-            var hours = int.Parse(parts[0], System.Globalization.CultureInfo.InvariantCulture) + (int.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture) / 60d);
+            var hours = int.Parse(parts[0], System.Globalization.CultureInfo.InvariantCulture)
+                + (int.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture) / 60d);
             Assert.Equal(hours, FlightDutyPeriod.Limit(ruling, report, sectors).Value, 9);
         }
     }
@@ -67,7 +80,14 @@ public sealed class EuropeanDutyTests
     {
         // The base three hours west of the place of the report.
         var week = SomePlans.Week(Leg);
-        week = week with { Input = week.Input with { Airports = week.Input.Airports.SetItem("XDUN", week.Input.Airports["XDUN"] with { Zone = DateTimeZone.ForOffset(Offset.FromHours(-3)) }) } };
+        week = week with
+        {
+            Input = week.Input with
+            {
+                Airports = week.Input.Airports.SetItem("XDUN",
+            week.Input.Airports["XDUN"] with { Zone = DateTimeZone.ForOffset(Offset.FromHours(-3)) })
+            }
+        };
         Finding From(string home) => Ask.AllIn(week, "CREW-13", Leg with { Captain = SomePlans.Pilot() with { Base = home } }, Rules)[0];
         Assert.Equal(Verdict.Pass, From("XAND").Verdict);
         Assert.Equal(Verdict.NotChecked, From("XDUN").Verdict);
@@ -109,7 +129,8 @@ public sealed class EuropeanDutyTests
     public void Flight_time_over_longer_periods(string first, double limit)
     {
         var day = NodaTime.Text.LocalDatePattern.Iso.Parse(first).Value;
-        Finding After(LocalDate on, double hours) => Ask.AllIn(Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", on, hours)), "CREW-03", Leg, Rules).Single(finding => finding.Required == limit);
+        Finding After(LocalDate on, double hours) => Ask.AllIn(Logged(SomePlans.Week(Leg), SomePlans.Logged("ABC", on, hours)), "CREW-03", Leg, Rules)
+            .Single(finding => finding.Required == limit);
         Assert.Equal(Verdict.Pass, After(day, limit - 1.25).Verdict);
         Assert.Equal(Verdict.Caution, After(day, limit - 1.24).Verdict);
         Assert.Equal(Verdict.Pass, After(day.PlusDays(-1), limit).Verdict);
@@ -151,7 +172,8 @@ public sealed class EuropeanDutyTests
     [InlineData("CREW-14", "2", "60")]
     public void Where_the_State_sets_the_number_the_operator_gives_it(string check, string tooStrict, string fits)
     {
-        Finding With(string value) => Ask.AllIn(Logged(SomePlans.Week(Leg)).With(new CheckSetting { Check = check, Value = value }), check, Leg, "icao-annex-6")[0];
+        Finding With(string value) =>
+            Ask.AllIn(Logged(SomePlans.Week(Leg)).With(new CheckSetting { Check = check, Value = value }), check, Leg, "icao-annex-6")[0];
         var open = Ask.AllIn(Logged(SomePlans.Week(Leg)), check, Leg, "icao-annex-6");
         var said = Assert.Single(open);
         Assert.Equal(Verdict.NotChecked, said.Verdict);
@@ -159,6 +181,7 @@ public sealed class EuropeanDutyTests
         Assert.Equal(Verdict.Pass, With(fits).Verdict);
         Assert.Equal(Verdict.Fail, With(tooStrict).Verdict);
         Assert.Contains("operator's Checks sheet", With(tooStrict).Citation, StringComparison.Ordinal);
-        Assert.Equal("note not checked", Words(Ask.AllIn(Logged(SomePlans.Week(Leg)).With(new CheckSetting { Check = check, Value = "many" }), check, Leg, "icao-annex-6")));
+        Assert.Equal("note not checked",
+            Words(Ask.AllIn(Logged(SomePlans.Week(Leg)).With(new CheckSetting { Check = check, Value = "many" }), check, Leg, "icao-annex-6")));
     }
 }

@@ -15,7 +15,8 @@ public sealed class FamiliarityTests
         return Ask.AllIn(week with { Input = week.Input with { Logged = [.. rows] } }, "ADM-08", Leg)[0];
     }
 
-    private static LoggedDuty Day(int ago, params string[] airports) => SomePlans.Logged("ABC", SomePlans.Date.PlusDays(-ago), 1) with { Airports = [.. airports] };
+    private static LoggedDuty Day(int ago, params string[] airports) =>
+        SomePlans.Logged("ABC", SomePlans.Date.PlusDays(-ago), 1) with { Airports = [.. airports] };
 
     [Theory]
     [InlineData(1, Verdict.Pass)]
@@ -25,7 +26,8 @@ public sealed class FamiliarityTests
     {
         var finding = Look(Day(200, "XAND"), Day(ago, "XAND", "xbel"), SomePlans.DayOff("ABC"));
         Assert.Equal((expected, "14 CFR 135.299(c)"), (finding.Verdict, finding.Citation));
-        if (expected == Verdict.Caution) Assert.Contains("ABC has not landed at XBEL in the 90 days before this leg (last on 14 Apr 2026)", finding.Text, StringComparison.Ordinal);
+        if (expected == Verdict.Caution)
+            Assert.Contains("ABC has not landed at XBEL in the 90 days before this leg (last on 14 Apr 2026)", finding.Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -53,5 +55,6 @@ public sealed class FamiliarityTests
     }
 
     [Fact]
-    public void A_ferry_asks_for_none() => Assert.Equal(Verdict.NotApplicable, Ask.Worst("ADM-08", Leg with { Purpose = Batch.Flight.Week.LegPurpose.Ferry }).Verdict);
+    public void A_ferry_asks_for_none() =>
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("ADM-08", Leg with { Purpose = Batch.Flight.Week.LegPurpose.Ferry }).Verdict);
 }

@@ -62,15 +62,19 @@ public sealed class LongerRestTests
         Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(Before(20, 40) with { DutyOn = null, DutyOff = null }), "CREW-04", Leg)[0].Verdict);
     }
 
-    // 61 minutes over, dated on the day of this duty and without its end: nobody can say how long the rest was. Nor whether an older, shorter duty was the last.
+    // 61 minutes over, dated on the day of this duty and without its end: nobody can say how long the rest was. Nor whether an older, shorter duty was the
+    // last.
     [Fact]
     public void An_overrun_on_the_day_of_the_duty_without_its_end_is_not_checked()
     {
         var open = SomePlans.Logged("ABC", SomePlans.Date, 9) with { DutyOn = null, DutyOff = null, Overrun = Duration.FromMinutes(61) };
         var finding = Ask.AllIn(Logged(Before(30, null, flown: 2), open), "CREW-04", Leg)[0];
-        Assert.Equal((Verdict.NotChecked, "Not checked: ABC overran by 61 min on 14 Jul 2026, and when that duty ended is not given; 16 h of rest are required."), (finding.Verdict, finding.Text));
+        Assert.Equal(
+            (Verdict.NotChecked, "Not checked: ABC overran by 61 min on 14 Jul 2026, and when that duty ended is not given; 16 h of rest are required."),
+            (finding.Verdict, finding.Text));
         Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(Before(30, null, flown: 2), open with { Overrun = null }), "CREW-04", Leg)[0].Verdict);
-        Assert.Equal(Verdict.Pass, Ask.AllIn(Logged(Before(30, null, flown: 2), open with { Overrun = null, FlightTime = Duration.FromHours(2) }), "CREW-04", Leg)[0].Verdict);
+        Assert.Equal(Verdict.Pass,
+            Ask.AllIn(Logged(Before(30, null, flown: 2), open with { Overrun = null, FlightTime = Duration.FromHours(2) }), "CREW-04", Leg)[0].Verdict);
     }
 
     [Fact]
@@ -85,7 +89,8 @@ public sealed class LongerRestTests
     public void Thirteen_rests_of_a_day_in_the_quarter()
     {
         // Duty on every day but two: the days off, from 16:00 to 08:00 of the day after next, hold a rest each.
-        LoggedDuty[] Days(params int[] off) => [SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 1), .. Enumerable.Range(1, 13).Except(off).Select(day => SomePlans.Logged("ABC", new LocalDate(2026, 7, day), 1))];
+        LoggedDuty[] Days(params int[] off) => [SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 1),
+            .. Enumerable.Range(1, 13).Except(off).Select(day => SomePlans.Logged("ABC", new LocalDate(2026, 7, day), 1))];
         var enough = Ask.AllIn(Logged(Days(5, 10)), "CREW-05", Leg)[0];
         Assert.Equal((Verdict.Pass, 13.0, 13.0, "rests"), (enough.Verdict, enough.Actual, enough.Required, enough.Unit));
         var few = Ask.AllIn(Logged(Days(5)), "CREW-05", Leg)[0];
@@ -96,7 +101,8 @@ public sealed class LongerRestTests
     [Fact]
     public void A_log_that_begins_within_the_quarter_leaves_the_rests_open()
     {
-        Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(SomePlans.Logged("ABC", new LocalDate(2026, 7, 2), 1), SomePlans.DayOff("ABC")), "CREW-05", Leg)[0].Verdict);
+        Assert.Equal(Verdict.NotChecked,
+            Ask.AllIn(Logged(SomePlans.Logged("ABC", new LocalDate(2026, 7, 2), 1), SomePlans.DayOff("ABC")), "CREW-05", Leg)[0].Verdict);
         Assert.Equal(Verdict.NotChecked, Ask.AllIn(Logged(), "CREW-05", Leg)[0].Verdict);
     }
 }

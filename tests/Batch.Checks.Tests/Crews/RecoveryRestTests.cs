@@ -5,7 +5,9 @@ using Batch.Testing;
 
 namespace Batch.Checks.Tests.Crews;
 
-/// <summary>ORO.FTL.235(d) from a secondary copy: 36 hours with two local nights, and no more than 168 hours from the end of one to the start of the next.</summary>
+/// <summary>
+/// ORO.FTL.235(d) from a secondary copy: 36 hours with two local nights, and no more than 168 hours from the end of one to the start of the next.
+/// </summary>
 public sealed class RecoveryRestTests
 {
     // Off blocks 11:50, report 10:50, release 13:35 on 14 July 2026, all UTC, as the clocks of XAND.
@@ -16,13 +18,24 @@ public sealed class RecoveryRestTests
     private static Finding Look(params LoggedDuty[] rows)
     {
         var week = SomePlans.Week(Leg);
-        return Ask.AllIn(week with { Input = week.Input with { Logged = [SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 0) with { DutyOn = null, DutyOff = null }, .. rows, SomePlans.DayOff("ABC")] } }, "CREW-16", Leg, "eu-commercial")[0];
+        return Ask.AllIn(week with
+        {
+            Input = week.Input with
+            {
+                Logged =
+            [SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 0) with { DutyOn = null, DutyOff = null }, .. rows,
+                SomePlans.DayOff("ABC")]
+            }
+        }, "CREW-16", Leg, "eu-commercial")[0];
     }
 
     /// <summary>A duty of some hours that begins at an instant; its row stands on that day.</summary>
-    private static LoggedDuty Duty(Instant on, double hours) => SomePlans.Logged("ABC", on.InUtc().Date, 1) with { DutyOn = on, DutyOff = on + Duration.FromHours(hours) };
+    private static LoggedDuty Duty(Instant on, double hours) =>
+        SomePlans.Logged("ABC", on.InUtc().Date, 1) with { DutyOn = on, DutyOff = on + Duration.FromHours(hours) };
 
-    /// <summary>Duties of ten hours every day from a first report on, the last ending before the leg's report, so that no rest between them holds two nights.</summary>
+    /// <summary>
+    /// Duties of ten hours every day from a first report on, the last ending before the leg's report, so that no rest between them holds two nights.
+    /// </summary>
     private static IEnumerable<LoggedDuty> Daily(Instant first)
     {
         for (var on = first; on + Duration.FromHours(10) < Leg.Times.OffBlocks - Duration.FromHours(1); on += Duration.FromHours(24)) yield return Duty(on, 10);
@@ -40,7 +53,8 @@ public sealed class RecoveryRestTests
         Assert.Equal(-1 / 60d, late.Margin ?? 0, 6);
     }
 
-    // Daily duties for weeks; then free from 22:00 on 12 July to 10:50 on 14 July: 36 h 50 min with the nights of the 12th and 13th. Off at 22:51 leaves 35 h 59 min.
+    // Daily duties for weeks; then free from 22:00 on 12 July to 10:50 on 14 July: 36 h 50 min with the nights of the 12th and 13th. Off at 22:51 leaves 35 h
+    // 59 min.
     [Theory]
     [InlineData(22, 0, Verdict.Pass)]
     [InlineData(22, 50, Verdict.Pass)]
@@ -64,7 +78,8 @@ public sealed class RecoveryRestTests
     [InlineData("13 10:00", "13 20:00", 0)]
     public void A_local_night_is_eight_hours_between_22_and_8(string from, string to, int nights)
     {
-        static Instant At(string text) => Instant.FromUtc(2026, 7, int.Parse(text[..2], System.Globalization.CultureInfo.InvariantCulture), int.Parse(text[3..5], System.Globalization.CultureInfo.InvariantCulture), int.Parse(text[6..], System.Globalization.CultureInfo.InvariantCulture));
+        static Instant At(string text) => Instant.FromUtc(2026, 7, int.Parse(text[..2], System.Globalization.CultureInfo.InvariantCulture),
+            int.Parse(text[3..5], System.Globalization.CultureInfo.InvariantCulture), int.Parse(text[6..], System.Globalization.CultureInfo.InvariantCulture));
         Assert.Equal(nights, RecoveryRest.LocalNights(At(from), At(to), DateTimeZone.Utc));
     }
 
@@ -76,7 +91,8 @@ public sealed class RecoveryRestTests
         var open = Ask.AllIn(week with { Input = week.Input with { Logged = [] } }, "CREW-16", Leg, "eu-commercial")[0];
         Assert.Equal(Verdict.NotChecked, open.Verdict);
         Assert.Contains("nothing is logged for ABC", open.Text, StringComparison.Ordinal);
-        var untimed = Look([.. Enumerable.Range(1, 12).Select(day => SomePlans.Logged("ABC", SomePlans.Date.PlusDays(-day), 1) with { DutyOn = null, DutyOff = null })]);
+        var untimed = Look([.. Enumerable.Range(1, 12)
+            .Select(day => SomePlans.Logged("ABC", SomePlans.Date.PlusDays(-day), 1) with { DutyOn = null, DutyOff = null })]);
         Assert.Equal(Verdict.NotChecked, untimed.Verdict);
         Assert.Contains("without its times", untimed.Text, StringComparison.Ordinal);
     }

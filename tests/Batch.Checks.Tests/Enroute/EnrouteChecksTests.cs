@@ -22,7 +22,8 @@ public sealed class EnrouteChecksTests
     public void The_cruise_keeps_the_minimum_altitude()
     {
         Ask.Boundary("ENR-03", Minimum(15_000), Minimum(15_001), Minimum(null));
-        Assert.Equal("The level from XAND to XBEL is 15,000 ft, 2,000 ft short of the 17,000 ft minimum altitude (altitude grid).", Ask.Worst("ENR-03", Minimum(17_000)).Text);
+        Assert.Equal("The level from XAND to XBEL is 15,000 ft, 2,000 ft short of the 17,000 ft minimum altitude (altitude grid).",
+            Ask.Worst("ENR-03", Minimum(17_000)).Text);
         var visual = Minimum(15_001) with { Rules = FlightRules.Vfr };
         Assert.Equal(Verdict.NotChecked, Ask.Worst("ENR-03", visual).Verdict);
         Assert.Equal(Verdict.Caution, Ask.Worst("ENR-03", visual with { Daylight = visual.Daylight with { Night = Duration.FromMinutes(1) } }).Verdict);
@@ -56,7 +57,8 @@ public sealed class EnrouteChecksTests
     [Fact]
     public void Reduced_vertical_separation_wants_the_letter_w()
     {
-        LegPlan.Planned Equipped(string equipment, double level = 29_000) => At(level, Leg with { Type = Leg.Type with { Equipment = equipment, Ceiling = new Feet(45_000) } });
+        LegPlan.Planned Equipped(string equipment, double level = 29_000) =>
+            At(level, Leg with { Type = Leg.Type with { Equipment = equipment, Ceiling = new Feet(45_000) } });
         Ask.Boundary("ENR-08", Equipped("SDGRW/LB1"), Equipped("SDGR/LB1W"), Equipped(""), Verdict.Caution);
         Assert.True(Ask.Worst("ENR-08", Equipped("SDGR/LB1")).IsBasisUnconfirmed);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-08", Equipped("", 28_999)).Verdict);
@@ -81,7 +83,8 @@ public sealed class EnrouteChecksTests
     public void Land_is_in_gliding_reach()
     {
         // Coasts 18 NM wide at both ends, so that climb and descent stay in reach.
-        PlannedWeek South(PlannedWeek week, double nm) => Land(week, Along(nm), SomePlans.Square("west", 40, 42, -41, -39.6), SomePlans.Square("east", 40, 42, -36.4, -35));
+        PlannedWeek South(PlannedWeek week, double nm) =>
+            Land(week, Along(nm), SomePlans.Square("west", 40, 42, -41, -39.6), SomePlans.Square("east", 40, 42, -36.4, -35));
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-01", At(10_000), week => South(week, 20)).Verdict);
         var finding = Ask.Worst("ENR-01", At(9_000), week => South(week, 20));
         Assert.Equal((Verdict.Fail, "NM", "14 CFR 135.183(a)"), (finding.Verdict, finding.Unit, finding.Citation));
@@ -129,13 +132,15 @@ public sealed class EnrouteChecksTests
             Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null },
         });
 
-        // 12,000 ft: above 10,000 ft for 40 + 2 x 10/6 minutes, 13 1/3 beyond 30 for the pilot and for one of two passengers: 26 2/3 person-minutes for three persons.
+        // 12,000 ft: above 10,000 ft for 40 + 2 x 10/6 minutes, 13 1/3 beyond 30 for the pilot and for one of two passengers: 26 2/3 person-minutes for three
+        // persons.
         Ask.Boundary("ENR-05", Supply(8.89, 12_000), Supply(8.88, 12_000), Supply(null, 12_000));
 
         // 10,000 ft ask for nothing.
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", Supply(null, 10_000)).Verdict);
 
-        // 15,000 ft: pilot 30 minutes less of (4 min in the band) and 44 min above 12,000 ft; one passenger for 46 2/3 - 30 minutes: (44 + 16 2/3) / 3 = 20.2 minutes.
+        // 15,000 ft: pilot 30 minutes less of (4 min in the band) and 44 min above 12,000 ft; one passenger for 46 2/3 - 30 minutes: (44 + 16 2/3) / 3 = 20.2
+        // minutes.
         Ask.Boundary("ENR-05", Supply(20.23, 15_000), Supply(20.22, 15_000), Supply(null, 15_000));
         Assert.Contains("14 CFR 135.89(a), 135.157(a)", Ask.Worst("ENR-05", Supply(1, 15_000)).Citation, StringComparison.Ordinal);
     }
@@ -144,7 +149,8 @@ public sealed class EnrouteChecksTests
     [Fact]
     public void Oxygen_should_the_cabin_fail()
     {
-        LegPlan.Planned Supply(double? minutes, double level = 17_000) => At(level, Leg with { Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null } });
+        LegPlan.Planned Supply(double? minutes, double level = 17_000) =>
+            At(level, Leg with { Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null } });
         Ask.Boundary("ENR-05", Supply(80), Supply(79.9), Supply(null));
         Assert.Equal("14 CFR 135.157(b)(2)", Ask.Worst("ENR-05", Supply(79.9)).Citation);
         Assert.Equal("14 CFR 135.157(b)(2)", Ask.Worst("ENR-05", Supply(null)).Citation);
@@ -161,7 +167,8 @@ public sealed class EnrouteChecksTests
         Assert.Equal("14 CFR 135.89(b)(2)(i)", Ask.Worst("ENR-05", With(null, 25_001)).Citation);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(null, 25_000)).Verdict);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(true, 35_000)).Verdict);
-        Assert.Equal((Verdict.Note, "14 CFR 135.89(b)(3)"), (Ask.Worst("ENR-05", With(true, 35_001)).Verdict, Ask.Worst("ENR-05", With(true, 35_001)).Citation));
+        Assert.Equal((Verdict.Note, "14 CFR 135.89(b)(3)"),
+            (Ask.Worst("ENR-05", With(true, 35_001)).Verdict, Ask.Worst("ENR-05", With(true, 35_001)).Citation));
     }
 
     // A leg that begins at 24,000 ft and steps up to 31,000 ft is flown at 31,000 ft: masks, ceiling (30,000 ft) and reduced separation go by that.
@@ -170,17 +177,27 @@ public sealed class EnrouteChecksTests
     {
         var leg = At(24_000, Leg with { Aircraft = Leg.Aircraft with { QuickDonningMasks = false, Oxygen = Duration.FromHours(9) } });
         var slices = leg.Profile.Slices;
-        var step = leg with { Profile = leg.Profile with { Slices = [slices[0], .. slices[1..].Select(slice => slice.Phase == FlightPhase.Cruise ? slice with { StartFt = 31_000, EndFt = 31_000 } : slice)] } };
+        var step = leg with
+        {
+            Profile = leg.Profile with
+            {
+                Slices = [slices[0],
+            .. slices[1..].Select(slice => slice.Phase == FlightPhase.Cruise ? slice with { StartFt = 31_000, EndFt = 31_000 } : slice)]
+            }
+        };
         Assert.Equal("14 CFR 135.89(b)(2)(i)", Ask.Worst("ENR-05", step).Citation);
         Assert.Contains("31,000 ft", Ask.Worst("ENR-05", step).Text, StringComparison.Ordinal);
         Assert.Equal((Verdict.Fail, -1000.0), (Ask.Worst("ENR-08", step).Verdict, Ask.Worst("ENR-08", step).Margin));
     }
 
-    // 14 CFR 91.179(b): eastbound odd thousands. A leg that begins at 15,000 ft and steps up to 16,000 ft does not keep to them, whatever its first level is; begun at 14,000 ft and cruised at 15,000 ft it does.
+    // 14 CFR 91.179(b): eastbound odd thousands. A leg that begins at 15,000 ft and steps up to 16,000 ft does not keep to them, whatever its first level is;
+    // begun at 14,000 ft and cruised at 15,000 ft it does.
     [Fact]
     public void A_step_suits_the_direction_by_the_level_that_is_flown()
     {
-        LegPlan.Planned Cruising(double first, double flown) => At(flown) is var leg ? leg with { Profile = leg.Profile with { Level = new Feet(first) } } : null!;
+        LegPlan.Planned Cruising(double first, double flown) => At(flown) is var leg
+            ? leg with { Profile = leg.Profile with { Level = new Feet(first) } }
+            : null!;
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-09", Cruising(15_000, 15_000)).Verdict);
         var wrong = Ask.Worst("ENR-09", Cruising(15_000, 16_000));
         Assert.NotEqual(Verdict.Pass, wrong.Verdict);
@@ -192,19 +209,22 @@ public sealed class EnrouteChecksTests
     [Fact]
     public void High_up_off_charter_two_pilots_with_quick_masks_need_not_wear_them()
     {
-        LegPlan.Planned With(bool? masks, double level, int pilots = 2) => At(level, Leg with { Purpose = LegPurpose.Ferry, Aircraft = Leg.Aircraft with { QuickDonningMasks = masks }, Load = Leg.Load with { Pilots = pilots } });
+        LegPlan.Planned With(bool? masks, double level, int pilots = 2) => At(level,
+            Leg with { Purpose = LegPurpose.Ferry, Aircraft = Leg.Aircraft with { QuickDonningMasks = masks }, Load = Leg.Load with { Pilots = pilots } });
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(null, 35_000)).Verdict);
         Ask.Boundary("ENR-05", With(true, 35_001), With(false, 35_001), With(null, 35_001), Verdict.Caution);
         Assert.Equal(Verdict.Caution, Ask.Worst("ENR-05", With(true, 35_001, pilots: 1)).Verdict);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(true, 41_000)).Verdict);
-        Assert.Equal((Verdict.Note, "14 CFR 91.211(b)(1)(ii)"), (Ask.Worst("ENR-05", With(true, 41_001)).Verdict, Ask.Worst("ENR-05", With(true, 41_001)).Citation));
+        Assert.Equal((Verdict.Note, "14 CFR 91.211(b)(1)(ii)"),
+            (Ask.Worst("ENR-05", With(true, 41_001)).Verdict, Ask.Worst("ENR-05", With(true, 41_001)).Citation));
     }
 
     // 14 CFR 91.211(b): above 25,000 ft ten minutes for everybody.
     [Fact]
     public void Oxygen_off_charter()
     {
-        LegPlan.Planned Supply(double? minutes, double level) => At(level, Leg with { Purpose = LegPurpose.Ferry, Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null } });
+        LegPlan.Planned Supply(double? minutes, double level) => At(level,
+            Leg with { Purpose = LegPurpose.Ferry, Aircraft = Leg.Aircraft with { Oxygen = minutes is { } supply ? Duration.FromMinutes(supply) : null } });
         Ask.Boundary("ENR-05", Supply(10, 25_001), Supply(9.9, 25_001), Supply(null, 25_001));
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", Supply(null, 25_000)).Verdict);
     }
@@ -215,7 +235,11 @@ public sealed class EnrouteChecksTests
         LegPlan.Planned Protected(bool? has, double celsius = -15) => Leg with
         {
             Aircraft = Leg.Aircraft with { IcingProtection = has },
-            Profile = Leg.Profile with { Slices = [.. Leg.Profile.Slices.Select(slice => slice with { Air = slice.Air with { Temperature = new Celsius(celsius) } })] },
+            Profile = Leg.Profile with
+            {
+                Slices =
+                [.. Leg.Profile.Slices.Select(slice => slice with { Air = slice.Air with { Temperature = new Celsius(celsius) } })]
+            },
         };
         Ask.Boundary("ENR-06", Protected(true), Protected(false), Protected(null), Verdict.Caution);
         Ask.Boundary("ENR-06", Protected(false, 1), Protected(false, 0), null, Verdict.Caution);
@@ -226,7 +250,8 @@ public sealed class EnrouteChecksTests
     private static LandRing Along(double nm)
     {
         var path = Leg.Route.Segments[0].Path;
-        var north = Enumerable.Range(-20, 141).Select(part => path.At(part / 100.0 * Leg.Route.Length.Value).Point).Select(point => new GeoPoint(point.LatitudeDeg - (nm / 60), point.LongitudeDeg));
+        var north = Enumerable.Range(-20, 141).Select(part => path.At(part / 100.0 * Leg.Route.Length.Value).Point)
+            .Select(point => new GeoPoint(point.LatitudeDeg - (nm / 60), point.LongitudeDeg));
         return new LandRing("south", 1, [.. north, new GeoPoint(30, -35), new GeoPoint(30, -41)]);
     }
 }

@@ -24,8 +24,10 @@ public sealed class VisualFlightTests
     public void A_thousand_feet_and_three_miles_in_controlled_airspace(string rules)
     {
         Assert.Equal(Verdict.Pass, At("ENR-07", 1000, ThreeMiles, rules: rules).Verdict);
-        Assert.Equal((Verdict.Fail, "14 CFR 91.155(c)"), (At("ENR-07", 999, ThreeMiles, rules: rules).Verdict, At("ENR-07", 999, ThreeMiles, rules: rules).Citation));
-        Assert.Equal((Verdict.Fail, "14 CFR 91.155(a),(d)"), (At("ENR-07", 1000, ThreeMiles - 1, rules: rules).Verdict, At("ENR-07", 1000, ThreeMiles - 1, rules: rules).Citation));
+        Assert.Equal((Verdict.Fail, "14 CFR 91.155(c)"),
+            (At("ENR-07", 999, ThreeMiles, rules: rules).Verdict, At("ENR-07", 999, ThreeMiles, rules: rules).Citation));
+        Assert.Equal((Verdict.Fail, "14 CFR 91.155(a),(d)"),
+            (At("ENR-07", 1000, ThreeMiles - 1, rules: rules).Verdict, At("ENR-07", 1000, ThreeMiles - 1, rules: rules).Citation));
     }
 
     // 14 CFR 135.205(a): uncontrolled airspace, a ceiling of less than 1,000 ft: 2 miles; 14 CFR 91.155(a): by day 1, by night 3.
@@ -68,9 +70,11 @@ public sealed class VisualFlightTests
     {
         var over = 15_000 - Leg.To.Elevation.Value;
         Assert.Equal(Verdict.Pass, At("ENR-04", over, 10_000).Verdict);
-        Assert.Equal((Verdict.Caution, "14 CFR 135.181(d)(2); 14 CFR 135.211"), (At("ENR-04", over - 1, 10_000).Verdict, At("ENR-04", over - 1, 10_000).Citation));
+        Assert.Equal((Verdict.Caution, "14 CFR 135.181(d)(2); 14 CFR 135.211"),
+            (At("ENR-04", over - 1, 10_000).Verdict, At("ENR-04", over - 1, 10_000).Citation));
         Assert.Equal(Verdict.Caution, At("ENR-04", 1000, ThreeMiles).Verdict);
-        Assert.Equal((Verdict.Fail, "14 CFR 135.181(a)(1),(c); 14 CFR 135.211(a)"), (At("ENR-04", 999, ThreeMiles).Verdict, At("ENR-04", 999, ThreeMiles).Citation));
+        Assert.Equal((Verdict.Fail, "14 CFR 135.181(a)(1),(c); 14 CFR 135.211(a)"),
+            (At("ENR-04", 999, ThreeMiles).Verdict, At("ENR-04", 999, ThreeMiles).Citation));
         Assert.Equal(Verdict.Fail, At("ENR-04", 1000, ThreeMiles - 1).Verdict);
         Assert.Equal("14 CFR 135.211(a)", At("ENR-04", 999, ThreeMiles, Leg with { Type = Leg.Type with { Engines = 2 } }).Citation);
     }

@@ -9,7 +9,12 @@ public sealed class FuelChecksTests
 {
     private static LegPlan.Planned Leg { get; } = SomePlans.Planned();
 
-    private static LegPlan.Planned Visual { get; } = Leg with { Rules = FlightRules.Vfr, Alternates = [], Fuel = Leg.Fuel with { FinalReserve = new Pounds(200), FinalReserveTime = Duration.FromMinutes(30) } };
+    private static LegPlan.Planned Visual { get; } = Leg with
+    {
+        Rules = FlightRules.Vfr,
+        Alternates = [],
+        Fuel = Leg.Fuel with { FinalReserve = new Pounds(200), FinalReserveTime = Duration.FromMinutes(30) }
+    };
 
     private static LegPlan.Planned With(LegPlan.Planned plan, Func<FuelLadder, FuelLadder> change) => plan with { Fuel = change(plan.Fuel) };
 
@@ -61,7 +66,8 @@ public sealed class FuelChecksTests
     }
 
     [Fact]
-    public void Without_an_alternate_its_fuel_is_not_asked_for() => Ask.Boundary("FUEL-03", Aboard(Leg with { Alternates = [] }, 980), Aboard(Leg with { Alternates = [] }, 979), null);
+    public void Without_an_alternate_its_fuel_is_not_asked_for() =>
+        Ask.Boundary("FUEL-03", Aboard(Leg with { Alternates = [] }, 980), Aboard(Leg with { Alternates = [] }, 979), null);
 
     // From memory in the rule file, so at most a caution.
     [Fact]
@@ -76,14 +82,16 @@ public sealed class FuelChecksTests
 
     [Fact]
     public void An_engine_that_is_not_said_leaves_the_reserve_open() =>
-        Assert.Contains("engine kind of the type", Ask.Worst("FUEL-03", Leg with { Type = Leg.Type with { Engine = null } }, rules: "icao-annex-6").Text, StringComparison.Ordinal);
+        Assert.Contains("engine kind of the type", Ask.Worst("FUEL-03", Leg with { Type = Leg.Type with { Engine = null } }, rules: "icao-annex-6").Text,
+            StringComparison.Ordinal);
 
     // AMC2 CAT.OP.MPA.181: not less than 5 % of trip fuel, 32 of 640 lb.
     [Fact]
     public void Contingency_is_five_percent_of_trip_fuel()
     {
         Ask.Boundary("FUEL-04", Aboard(Leg, 1172), Aboard(Leg, 1171), null, rules: "eu-commercial");
-        Ask.Boundary("FUEL-04", Aboard(Leg, 1172), Aboard(Leg, 1171), Aboard(Leg, 1172) with { Type = Leg.Type with { Tables = new PerformanceTables() } }, Verdict.Caution, "icao-annex-6");
+        Ask.Boundary("FUEL-04", Aboard(Leg, 1172), Aboard(Leg, 1171), Aboard(Leg, 1172) with { Type = Leg.Type with { Tables = new PerformanceTables() } },
+            Verdict.Caution, "icao-annex-6");
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("FUEL-04", Leg).Verdict);
         Assert.Equal(Verdict.Caution, Ask.Worst("FUEL-04", With(Leg, fuel => fuel with { Contingency = new Pounds(1) })).Verdict);
     }
@@ -93,7 +101,8 @@ public sealed class FuelChecksTests
     {
         // 15 minutes at 360 lb/h in the ladder: 40 + 640 + 90 + 300.
         var alone = With(Leg with { Alternates = [] }, fuel => fuel with { Alternate = new Pounds(90) });
-        Ask.Boundary("FUEL-05", Aboard(alone, 1070), Aboard(alone, 1069), With(alone, fuel => fuel with { Alternate = Pounds.Zero }), Verdict.Caution, "icao-annex-6");
+        Ask.Boundary("FUEL-05", Aboard(alone, 1070), Aboard(alone, 1069), With(alone, fuel => fuel with { Alternate = Pounds.Zero }), Verdict.Caution,
+            "icao-annex-6");
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("FUEL-05", Leg, rules: "icao-annex-6").Verdict);
     }
 
@@ -120,7 +129,8 @@ public sealed class FuelChecksTests
         Ask.Boundary("FUEL-09", Leg, With(Leg, fuel => fuel with { IsSoldHere = false }), With(Leg, fuel => fuel with { IsSoldHere = null }));
         Assert.Equal(Verdict.Pass, Ask.Worst("FUEL-09", With(Leg, fuel => fuel with { IsSoldHere = false, Uplift = Pounds.Zero })).Verdict);
         Assert.Contains("empty tanks", Ask.Worst("FUEL-09", With(Leg, fuel => fuel with { IsBeforeKnown = false })).Text, StringComparison.Ordinal);
-        Assert.Contains("must come off", Ask.Worst("FUEL-09", With(Leg, fuel => fuel with { Before = new Pounds(1141), Uplift = Pounds.Zero })).Text, StringComparison.Ordinal);
+        Assert.Contains("must come off", Ask.Worst("FUEL-09", With(Leg, fuel => fuel with { Before = new Pounds(1141), Uplift = Pounds.Zero })).Text,
+            StringComparison.Ordinal);
         var notice = new Notice { Subject = "xand", Effect = NoticeEffect.NoFuel, From = Leg.Times.OffBlocks, Origin = SomePlans.Row("week.xlsx/Notices", 2) };
         var finding = Ask.Worst("FUEL-09", Leg, week => week.With(notice));
         Assert.Equal((Verdict.Fail, "week.xlsx/Notices/2"), (finding.Verdict, finding.Cells[0]));
@@ -130,7 +140,8 @@ public sealed class FuelChecksTests
     [Fact]
     public void What_the_next_departure_needs_is_still_there_on_landing()
     {
-        Ask.Boundary("FUEL-10", With(Leg, fuel => fuel with { NeededAfterLanding = new Pounds(460) }), With(Leg, fuel => fuel with { NeededAfterLanding = new Pounds(461) }), null);
+        Ask.Boundary("FUEL-10", With(Leg, fuel => fuel with { NeededAfterLanding = new Pounds(460) }),
+            With(Leg, fuel => fuel with { NeededAfterLanding = new Pounds(461) }), null);
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("FUEL-10", Leg).Verdict);
     }
 }

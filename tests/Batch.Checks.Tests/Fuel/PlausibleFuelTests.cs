@@ -8,7 +8,8 @@ public sealed class PlausibleFuelTests
 {
     private static LegPlan.Planned Leg { get; } = SomePlans.Planned();
 
-    private static LegPlan.Planned Density(double? density, FuelKind? fuel = FuelKind.JetA1) => Leg with { Type = Leg.Type with { FuelDensity = density, Fuel = fuel } };
+    private static LegPlan.Planned Density(double? density, FuelKind? fuel = FuelKind.JetA1) =>
+        Leg with { Type = Leg.Type with { FuelDensity = density, Fuel = fuel } };
 
     // Usual densities: Jet A-1 6.7 lb/US gal, Avgas 6.0 (FAA handbooks); 2 % of 6.7 is 0.134.
     [Fact]
@@ -23,7 +24,8 @@ public sealed class PlausibleFuelTests
     public void Kilograms_a_litre_are_seen_as_a_wrong_unit()
     {
         var finding = Ask.Worst("FUEL-08", Density(0.803));
-        Assert.Equal("The difference of the Jet A-1 density of Skua 9 (0.803 lb/USG) from the usual 6.7 lb/USG is 88.1%, 86.1% over the plausible range (2%).", finding.Text);
+        Assert.Equal("The difference of the Jet A-1 density of Skua 9 (0.803 lb/USG) from the usual 6.7 lb/USG is 88.1%, 86.1% over the plausible range (2%).",
+            finding.Text);
     }
 
     [Fact]

@@ -12,5 +12,6 @@ public sealed class LevelWordsTests
     [InlineData(17_000, "17,000 ft", "17000 ft")]
     [InlineData(18_000, "FL180", "FL180")]
     [InlineData(23_100, "23,100 ft", "23100 ft")]
-    public void A_level_is_said_and_typed(double feet, string said, string typed) => Assert.Equal((said, typed), (Words.Level(new Feet(feet)), Typed.Level(new Feet(feet))));
+    public void A_level_is_said_and_typed(double feet, string said, string typed) =>
+        Assert.Equal((said, typed), (Words.Level(new Feet(feet)), Typed.Level(new Feet(feet))));
 }

@@ -12,7 +12,15 @@ public sealed class MilderWordsTests
     private static LegPlan.Planned Leg { get; } = SomePlans.Planned();
 
     private static Finding Milder(string check, LegPlan.Planned leg) => Ask.Worst(check, leg, week => week.With(
-        new CheckSetting { Check = check, Value = "", State = State.Caution, On = null, Reason = "agreed with the inspector", Origin = SomePlans.Row("operator.xlsx/Checks", 5) }));
+        new CheckSetting
+        {
+            Check = check,
+            Value = "",
+            State = State.Caution,
+            On = null,
+            Reason = "agreed with the inspector",
+            Origin = SomePlans.Row("operator.xlsx/Checks", 5)
+        }));
 
     public static TheoryData<string> Checks => ["ACFT-05", "CREW-08", "WB-05", "WB-06", "WB-07"];
 
@@ -22,9 +30,20 @@ public sealed class MilderWordsTests
     {
         var finding = Milder(check, check switch
         {
-            "ACFT-05" => Leg with { Aircraft = Leg.Aircraft with { VorCheckedOn = SomePlans.Date.PlusDays(-31) }, Type = Leg.Type with { Equipment = "SD/LB1" } },
+            "ACFT-05" => Leg with
+            {
+                Aircraft = Leg.Aircraft with { VorCheckedOn = SomePlans.Date.PlusDays(-31) },
+                Type = Leg.Type with { Equipment = "SD/LB1" }
+            },
             "CREW-08" => Leg with { Captain = SomePlans.Pilot() with { ThirdLastLanding = SomePlans.Date.PlusDays(-91), ThirdLastNightLanding = null } },
-            "WB-05" => Leg with { Load = Leg.Load with { Tests = [SomePlans.Test("landing", EnvelopeCase.Landing, 5860, 205.5), SomePlans.Test("zero fuel", EnvelopeCase.ZeroFuel, 5400, 206), SomePlans.Test("during the flight", EnvelopeCase.Takeoff, 6000)] } },
+            "WB-05" => Leg with
+            {
+                Load = Leg.Load with
+                {
+                    Tests = [SomePlans.Test("landing", EnvelopeCase.Landing, 5860, 205.5),
+                SomePlans.Test("zero fuel", EnvelopeCase.ZeroFuel, 5400, 206), SomePlans.Test("during the flight", EnvelopeCase.Takeoff, 6000)]
+                }
+            },
             "WB-06" => Leg with { Type = Leg.Type with { Seats = 1 } },
             _ => Leg with { Load = Leg.Load with { Stations = [new StationLoad(SomePlans.Front, new Pounds(400), 3)] } },
         });

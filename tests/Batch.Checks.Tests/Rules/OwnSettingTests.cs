@@ -13,7 +13,8 @@ public sealed class OwnSettingTests
 
     private static ImmutableArray<Finding> Of(string check, LegPlan.Planned leg, CheckSetting setting) => Ask.All(check, leg, week => week.With(setting));
 
-    private static LegPlan.Planned Cross(double knots) => Leg with { Departure = new RunwayResult.Computed(SomePlans.Use() with { Crosswind = new Knots(knots) }) };
+    private static LegPlan.Planned Cross(double knots) =>
+        Leg with { Departure = new RunwayResult.Computed(SomePlans.Use() with { Crosswind = new Knots(knots) }) };
 
     [Fact]
     public void A_stricter_value_holds_without_a_reason_and_is_cited()

@@ -21,7 +21,8 @@ public sealed class RuleAmountsTests
         if (row["check"] == "flight levels")
         {
             var set = RuleSet.Load(row["rule set"]);
-            Assert.Equal((row["value"], "ft", row["citation"]), (set.FlightLevelsFrom?.Value.ToString(CultureInfo.InvariantCulture), row["unit"], set.FlightLevelsCite));
+            Assert.Equal((row["value"], "ft", row["citation"]),
+                (set.FlightLevelsFrom?.Value.ToString(CultureInfo.InvariantCulture), row["unit"], set.FlightLevelsCite));
             return;
         }
 
@@ -53,12 +54,14 @@ public sealed class RuleAmountsTests
             "WB-08/adult", // the mass of a man in eu-commercial
         ];
         var missing = RuleSet.Names.SelectMany(name => RuleSet.Load(name).Rules)
-            .Where(rule => rule.Value is not null && rule.Mark != RuleMark.OperatorBook && !rule.Citation.Contains("no source", StringComparison.Ordinal) && !free.Contains(rule.Check + "/" + rule.Part))
+            .Where(rule => rule.Value is not null && rule.Mark != RuleMark.OperatorBook && !rule.Citation.Contains("no source",
+                StringComparison.Ordinal) && !free.Contains(rule.Check + "/" + rule.Part))
             .Where(rule => !known.Contains((rule.Check, rule.Part, (rule.Value ?? 0).ToString(CultureInfo.InvariantCulture), rule.Unit)))
             .Select(rule => $"{rule.Check} {rule.Part} {(rule.Value ?? 0).ToString(CultureInfo.InvariantCulture)} {rule.Unit} ({rule.Citation})")
             .Distinct(StringComparer.Ordinal);
         Assert.Empty(missing);
-        Assert.Equal(RuleSet.Names.Where(name => RuleSet.Load(name).FlightLevelsFrom is not null).Order(StringComparer.Ordinal), Amounts.Rows.Where(row => row["check"] == "flight levels").Select(row => row["rule set"]).Order(StringComparer.Ordinal));
+        Assert.Equal(RuleSet.Names.Where(name => RuleSet.Load(name).FlightLevelsFrom is not null).Order(StringComparer.Ordinal),
+            Amounts.Rows.Where(row => row["check"] == "flight levels").Select(row => row["rule set"]).Order(StringComparer.Ordinal));
     }
 
     private static LegFacts Facts(string conditions)

@@ -23,7 +23,8 @@ public sealed class ArrivalTests
     [Theory]
     [InlineData("us-charter")]
     [InlineData("eu-commercial")]
-    public void Fifteen_percent_are_left_at_the_arrival(string rules) => Ask.Boundary("PERF-05", Landing(SomePlans.Use(3478)), Landing(SomePlans.Use(3479)), NoLanding, Verdict.Caution, rules);
+    public void Fifteen_percent_are_left_at_the_arrival(string rules) =>
+        Ask.Boundary("PERF-05", Landing(SomePlans.Use(3478)), Landing(SomePlans.Use(3479)), NoLanding, Verdict.Caution, rules);
 
     [Fact]
     public void A_wet_arrival_wants_a_wet_correction()
@@ -44,13 +45,15 @@ public sealed class ArrivalTests
 
     [Fact]
     public void A_wet_runway_is_held_against_the_manuals_own_wet_distance_too() =>
-        Assert.Equal((Verdict.Fail, "CAT.POL.A.330(a)"), (Ask.Worst("PERF-04", Landing(Wet(2801)), rules: "eu-commercial").Verdict, Ask.Worst("PERF-04", Landing(Wet(2801)), rules: "eu-commercial").Citation));
+        Assert.Equal((Verdict.Fail, "CAT.POL.A.330(a)"), (Ask.Worst("PERF-04", Landing(Wet(2801)), rules: "eu-commercial").Verdict,
+            Ask.Worst("PERF-04", Landing(Wet(2801)), rules: "eu-commercial").Citation));
 
     // AMC2 CAT.POL.A.305: more than 2 % wants demonstrated data.
     [Fact]
     public void A_steep_runway_wants_demonstrated_data()
     {
-        LegPlan.Planned Slope(double percent) => Type(own => own with { TakeoffUpslopePerPercent = 0.05 }, Takeoff(SomePlans.Use() with { Runway = SomePlans.Runway with { SlopePercent = percent } }));
+        LegPlan.Planned Slope(double percent) => Type(own => own with { TakeoffUpslopePerPercent = 0.05 },
+            Takeoff(SomePlans.Use() with { Runway = SomePlans.Runway with { SlopePercent = percent } }));
         Ask.Boundary("PERF-06", Slope(2), Slope(2.01), null, Verdict.Caution);
         Ask.Boundary("PERF-06", Slope(-2), Slope(-2.01), null, Verdict.Caution);
     }
@@ -64,7 +67,8 @@ public sealed class ArrivalTests
         Ask.Boundary("PERF-06", Type(own => own with { LandingTailwindPerKnot = 0.03 }, tailwind), tailwind, null, Verdict.Caution);
         var rain = Landing(Wet(2000));
         Ask.Boundary("PERF-06", Type(own => own with { LandingWet = 0.1 }, rain), rain, null, Verdict.Caution);
-        Assert.Equal("3 kt of tailwind at XBEL runway 09, and the Types sheet gives no landing correction for a tailwind: the distance is without it.", Ask.Worst("PERF-06", tailwind).Text);
+        Assert.Equal("3 kt of tailwind at XBEL runway 09, and the Types sheet gives no landing correction for a tailwind: the distance is without it.",
+            Ask.Worst("PERF-06", tailwind).Text);
     }
 
     [Fact]
@@ -79,13 +83,22 @@ public sealed class ArrivalTests
     [Fact]
     public void The_passing_answer_says_how_much_of_the_wind_is_in_the_distance()
     {
-        string Of(RunwayUse use) => Ask.All("PERF-06", Leg with { Type = Leg.Type with { Corrections = new RunwayCorrections { LandingTailwindPerKnot = 0.03 } }, Arrival = new RunwayResult.Computed(use) })
+        string Of(RunwayUse use) => Ask.All("PERF-06",
+            Leg with
+            {
+                Type = Leg.Type with { Corrections = new RunwayCorrections { LandingTailwindPerKnot = 0.03 } },
+                Arrival = new RunwayResult.Computed(use)
+            })
             .Single(finding => finding.Verdict == Verdict.Pass && finding.Text.StartsWith("The landing distance", StringComparison.Ordinal)).Text;
         var eight = SomePlans.Use() with { Headwind = new Knots(8) };
-        Assert.Equal("The landing distance at XBEL runway 09 holds half of its 8 kt of headwind, its slope and its surface.", Of(eight with { Factors = [new RunwayFactor("8 kt headwind, half credited", 0.96)] }));
-        Assert.Equal("The landing distance at XBEL runway 09 holds none of its headwind (the wind is known from aloft alone), its slope and its surface.", Of(eight with { IsWindFromAloft = true }));
-        Assert.StartsWith("The landing distance at XBEL runway 09 holds none of its headwind (the Types sheet gives no correction", Of(eight), StringComparison.Ordinal);
-        Assert.StartsWith("The landing distance at XBEL runway 09 holds one and a half times its 3 kt of tailwind", Of(SomePlans.Use() with { Headwind = new Knots(-3) }), StringComparison.Ordinal);
+        Assert.Equal("The landing distance at XBEL runway 09 holds half of its 8 kt of headwind, its slope and its surface.",
+            Of(eight with { Factors = [new RunwayFactor("8 kt headwind, half credited", 0.96)] }));
+        Assert.Equal("The landing distance at XBEL runway 09 holds none of its headwind (the wind is known from aloft alone), its slope and its surface.",
+            Of(eight with { IsWindFromAloft = true }));
+        Assert.StartsWith("The landing distance at XBEL runway 09 holds none of its headwind (the Types sheet gives no correction", Of(eight),
+            StringComparison.Ordinal);
+        Assert.StartsWith("The landing distance at XBEL runway 09 holds one and a half times its 3 kt of tailwind",
+            Of(SomePlans.Use() with { Headwind = new Knots(-3) }), StringComparison.Ordinal);
         Assert.StartsWith("The landing distance at XBEL runway 09 holds its wind (none along the runway)", Of(SomePlans.Use()), StringComparison.Ordinal);
     }
 }

@@ -87,6 +87,7 @@ public sealed class BoardKeysTests(BrowserFixture browser) : IClassFixture<Brows
         Assert.Equal("crew", await board.Ask<string>("document.documentElement.dataset.view"));
         await board.Page.Keyboard.PressAsync("/");
         await board.Page.Keyboard.TypeAsync("v?");
-        Assert.Equal(("v?", 0, "crew"), (await board.Ask<string>("document.activeElement.value"), await board.Seen("#help"), await board.Ask<string>("document.documentElement.dataset.view")));
+        Assert.Equal(("v?", 0, "crew"), (await board.Ask<string>("document.activeElement.value"), await board.Seen("#help"),
+            await board.Ask<string>("document.documentElement.dataset.view")));
     }
 }

@@ -15,7 +15,8 @@ internal sealed class BoardPage : IAsyncDisposable
         page.PageError += (_, error) => _complaints.Add(error.Message);
         page.Request += (_, asked) =>
         {
-            if (!asked.Request.Url.StartsWith("file:", StringComparison.Ordinal) && !asked.Request.Url.StartsWith("data:", StringComparison.Ordinal)) _complaints.Add("asked for " + asked.Request.Url);
+            if (!asked.Request.Url.StartsWith("file:", StringComparison.Ordinal) && !asked.Request.Url.StartsWith("data:", StringComparison.Ordinal))
+                _complaints.Add("asked for " + asked.Request.Url);
         };
     }
 
@@ -35,7 +36,8 @@ internal sealed class BoardPage : IAsyncDisposable
     public Task Until(string condition) => Page.WaitForExpressionAsync(condition);
 
     /// <summary>How many elements of a kind can be seen.</summary>
-    public Task<int> Seen(string selector) => Ask<int>($"[...document.querySelectorAll('{selector}')].filter(one => one.checkVisibility() && !one.classList.contains('off')).length");
+    public Task<int> Seen(string selector) =>
+        Ask<int>($"[...document.querySelectorAll('{selector}')].filter(one => one.checkVisibility() && !one.classList.contains('off')).length");
 
     /// <summary>The text of the first element of a kind, as seen.</summary>
     public Task<string> Text(string selector) => Ask<string>($"document.querySelector('{selector}').innerText.trim()");

@@ -6,7 +6,10 @@ using Xunit.Abstractions;
 
 namespace Batch.EndToEnd.Tests.Browser;
 
-/// <summary>The board of a large random week: it stays whole, and how long it takes is printed. BOARD_LEGS=500 gives the figures of the README; no time is asserted, machines differ.</summary>
+/// <summary>
+/// The board of a large random week: it stays whole, and how long it takes is printed. BOARD_LEGS=500 gives the figures of the README; no time is asserted,
+/// machines differ.
+/// </summary>
 public sealed class BoardSpeedTests(BrowserFixture browser, ITestOutputHelper output) : IClassFixture<BrowserFixture>
 {
     private const string Measured = """

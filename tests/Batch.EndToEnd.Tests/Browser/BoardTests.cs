@@ -45,7 +45,8 @@ public sealed partial class BoardTests(BrowserFixture browser) : IClassFixture<B
         await board.Open();
         await board.Page.SelectAsync("#aircraft", "Q-TOB");
         await board.Page.SelectAsync("#person", "KAI");
-        Assert.Equal(["Q-TOB"], await board.Ask<string[]>("[...new Set([...document.querySelectorAll('table.legs tr[id]:not([hidden])')].map(row => row.dataset.aircraft))]"));
+        Assert.Equal(["Q-TOB"],
+            await board.Ask<string[]>("[...new Set([...document.querySelectorAll('table.legs tr[id]:not([hidden])')].map(row => row.dataset.aircraft))]"));
         Assert.Equal(1, await board.Seen("[data-line=aircraft] .row"));
         await board.Page.ClickAsync("#clear");
         await board.Page.SelectAsync("#day", "2026-12-12");
@@ -62,7 +63,8 @@ public sealed partial class BoardTests(BrowserFixture browser) : IClassFixture<B
         await board.Open();
         await board.Page.Keyboard.PressAsync("/");
         await board.Page.Keyboard.TypeAsync("xgra landing distance");
-        Assert.Equal("T119/1 T125/1", await board.Ask<string>("[...document.querySelectorAll('table.legs tr[id]:not([hidden])')].map(row => row.dataset.key).join(' ')"));
+        Assert.Equal("T119/1 T125/1",
+            await board.Ask<string>("[...document.querySelectorAll('table.legs tr[id]:not([hidden])')].map(row => row.dataset.key).join(' ')"));
         await board.Page.Keyboard.PressAsync("Escape");
         Assert.Equal(BrowserFixture.AllLegs, await board.Text("#shown"));
     }
@@ -86,7 +88,8 @@ public sealed partial class BoardTests(BrowserFixture browser) : IClassFixture<B
     {
         await using var board = await browser.Page(1440, 900);
         await board.Open("#leg=T106/1&view=crew&state=fail,caution&q=xfen");
-        Assert.Equal(("xfen", "2"), (await board.Ask<string>("document.querySelector('#q').value"), await board.Ask<string>("String(document.querySelectorAll('.toggle[aria-pressed=true]').length)")));
+        Assert.Equal(("xfen", "2"), (await board.Ask<string>("document.querySelector('#q').value"),
+            await board.Ask<string>("String(document.querySelectorAll('.toggle[aria-pressed=true]').length)")));
         Assert.Equal(0, await board.Seen("[data-line=aircraft] .bar"));
         Assert.True(await board.Seen("[data-line=crew] .bar") > 0);
         await board.Page.ReloadAsync();
@@ -125,7 +128,8 @@ public sealed partial class BoardTests(BrowserFixture browser) : IClassFixture<B
     {
         await using var board = await browser.Page(1440, 900);
         await board.Open();
-        var links = await board.Ask<string[]>("[...new Set([...document.querySelectorAll('a.sheet, a.pdf')].map(link => decodeURI(new URL(link.href).pathname)))]");
+        var links = await board.Ask<string[]>(
+            "[...new Set([...document.querySelectorAll('a.sheet, a.pdf')].map(link => decodeURI(new URL(link.href).pathname)))]");
         Assert.Equal(2 * BrowserFixture.Trips, links.Length);
         Assert.All(links, link => Assert.True(File.Exists(link), link));
     }

@@ -9,7 +9,8 @@ namespace Batch.EndToEnd.Tests.Browser;
 public sealed class BrowserFixture : IAsyncLifetime
 {
     private static readonly string? Path = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(System.IO.Path.PathSeparator)
-        .SelectMany(folder => new[] { "chromium", "chromium-browser", "google-chrome" }.Select(name => System.IO.Path.Combine(folder, name))).FirstOrDefault(File.Exists);
+        .SelectMany(folder => new[] { "chromium", "chromium-browser", "google-chrome" }.Select(name => System.IO.Path.Combine(folder, name)))
+            .FirstOrDefault(File.Exists);
 
     private static readonly (string Trip, string State)[] Sample = ReadSample();
 
@@ -35,7 +36,8 @@ public sealed class BrowserFixture : IAsyncLifetime
         {
             ExecutablePath = Path,
             Headless = true,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update",
+                "--disable-sync"],
         });
         var context = await _browser.CreateBrowserContextAsync();
         var page = await context.NewPageAsync();

@@ -14,7 +14,8 @@ public sealed class SameRowsTests
     private static readonly string[] MadeAnew = [nameof(OperatorWeek.Inputs), nameof(OperatorWeek.Problems)];
 
     /// <summary>Members whose rows are compared one by one for each leg.</summary>
-    private static readonly string[] OfALeg = [nameof(OperatorWeek.Legs), nameof(OperatorWeek.BrokenLegs), nameof(OperatorWeek.Manifest), nameof(OperatorWeek.Cargo)];
+    private static readonly string[] OfALeg =
+        [nameof(OperatorWeek.Legs), nameof(OperatorWeek.BrokenLegs), nameof(OperatorWeek.Manifest), nameof(OperatorWeek.Cargo)];
 
     private static readonly PropertyInfo[] Members = typeof(OperatorWeek).GetProperties().Where(member => member.CanWrite).ToArray();
 

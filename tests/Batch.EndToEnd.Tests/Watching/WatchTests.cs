@@ -161,8 +161,10 @@ public sealed class WatchTests : IDisposable
         Assert.Equal((HttpStatusCode)421, await Status("index.html", host: "board.example"));
         Assert.Equal((HttpStatusCode)421, await Status("index.html", host: "board.example:" + program.Address.Port));
         Assert.Equal(HttpStatusCode.OK, await Status("index.html", host: "localhost:" + program.Address.Port));
-        foreach (var method in new[] { HttpMethod.Post, HttpMethod.Put, HttpMethod.Delete, HttpMethod.Patch, HttpMethod.Options }) Assert.Equal(HttpStatusCode.MethodNotAllowed, await Status("index.html", method));
-        foreach (var path in new[] { "..%2f..%2fweek.xlsx", "%2e%2e/week.xlsx", "sheets/..%2f..%2f..%2fweek.xlsx", "..%5cweek.xlsx", "//etc/passwd", "%00", "/etc/passwd" })
+        foreach (var method in new[] { HttpMethod.Post, HttpMethod.Put, HttpMethod.Delete, HttpMethod.Patch, HttpMethod.Options })
+            Assert.Equal(HttpStatusCode.MethodNotAllowed, await Status("index.html", method));
+        foreach (var path in new[] { "..%2f..%2fweek.xlsx", "%2e%2e/week.xlsx", "sheets/..%2f..%2f..%2fweek.xlsx", "..%5cweek.xlsx", "//etc/passwd", "%00",
+            "/etc/passwd" })
             Assert.Contains(await Status(program.Address.AbsolutePath + path), (HttpStatusCode[])[HttpStatusCode.NotFound, HttpStatusCode.BadRequest]);
     }
 
@@ -217,7 +219,8 @@ public sealed class WatchTests : IDisposable
     {
         using var book = new XLWorkbook(_week);
         var legs = book.Worksheet("Legs");
-        foreach (var (header, value) in cells) legs.Cell(3, legs.Row(2).CellsUsed().First(cell => cell.GetString().Split(" [")[0] == header).Address.ColumnNumber).SetValue(value);
+        foreach (var (header, value) in cells)
+            legs.Cell(3, legs.Row(2).CellsUsed().First(cell => cell.GetString().Split(" [")[0] == header).Address.ColumnNumber).SetValue(value);
         using var saved = new MemoryStream();
         book.SaveAs(saved);
         return saved.ToArray();

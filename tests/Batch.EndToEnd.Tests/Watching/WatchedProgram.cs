@@ -25,7 +25,10 @@ internal sealed class WatchedProgram : IDisposable
         Address = new Uri(first.Split(' ', StringSplitOptions.RemoveEmptyEntries)[1]);
     }
 
-    /// <summary>Whether Ctrl-C can reach it: not from Windows by a signal, nor where this process was told to ignore interrupts (as shells tell what they start in the background), which its children inherit.</summary>
+    /// <summary>
+    /// Whether Ctrl-C can reach it: not from Windows by a signal, nor where this process was told to ignore interrupts (as shells tell what they start in the
+    /// background), which its children inherit.
+    /// </summary>
     public static bool CanBeInterrupted { get; } = OperatingSystem.IsLinux() && (IgnoredSignals() & 2) == 0; // SIGINT is signal 2, bit 1 of the mask
 
     /// <summary>Where it says that the board is.</summary>
@@ -77,5 +80,6 @@ internal sealed class WatchedProgram : IDisposable
     }
 
     private static ulong IgnoredSignals() =>
-        ulong.Parse(File.ReadLines("/proc/self/status").First(line => line.StartsWith("SigIgn:", StringComparison.Ordinal))["SigIgn:".Length..].Trim(), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
+        ulong.Parse(File.ReadLines("/proc/self/status").First(line => line.StartsWith("SigIgn:", StringComparison.Ordinal))["SigIgn:".Length..].Trim(),
+            NumberStyles.HexNumber, CultureInfo.InvariantCulture);
 }

@@ -99,7 +99,8 @@ public sealed class WeekMemoTests(ITestOutputHelper output) : IDisposable
         Timed("first run", memo);
         Timed("nothing changed", memo);
         double fresh = 0, kept = 0;
-        foreach (var (cell, value) in new[] { ("week/Legs/Z3", "seen"), ("week/Legs/R8", "full"), ("week/Legs/D20", "10:05"), ("week/Manifest/E5", "201"), ("operator/Aircraft/J4", "2877.5") })
+        foreach (var (cell, value) in new[] { ("week/Legs/Z3", "seen"), ("week/Legs/R8", "full"), ("week/Legs/D20", "10:05"), ("week/Manifest/E5", "201"),
+            ("operator/Aircraft/J4", "2877.5") })
         {
             CsvCells.Type(_folder.Path, [(cell, value)]);
             kept += Timed($"{cell} = {value}", memo);
@@ -128,7 +129,8 @@ public sealed class WeekMemoTests(ITestOutputHelper output) : IDisposable
         {
             var (left, right) = (one.Split('\n'), other.Split('\n'));
             var at = left.Zip(right).TakeWhile(pair => pair.First == pair.Second).Count();
-            return string.Create(CultureInfo.InvariantCulture, $"run.json, line {at + 1}: {string.Join(' ', left.Skip(at - 3).Take(6))} | {string.Join(' ', right.Skip(at - 3).Take(6))}");
+            return string.Create(CultureInfo.InvariantCulture,
+                $"run.json, line {at + 1}: {string.Join(' ', left.Skip(at - 3).Take(6))} | {string.Join(' ', right.Skip(at - 3).Take(6))}");
         }
 
         foreach (var (leg, same) in fresh.Legs.Zip(kept.Legs))
@@ -141,7 +143,8 @@ public sealed class WeekMemoTests(ITestOutputHelper output) : IDisposable
 
     private CheckedWeek Read(WeekMemo? memo)
     {
-        var result = WeekReading.Of(BookReader.Read([Path.Combine(_folder.Path, "operator"), Path.Combine(_folder.Path, "week")]), 2, findsRemedies: true, new Silent(), CancellationToken.None, memo);
+        var result = WeekReading.Of(BookReader.Read([Path.Combine(_folder.Path, "operator"), Path.Combine(_folder.Path, "week")]), 2, findsRemedies: true,
+            new Silent(), CancellationToken.None, memo);
         Assert.Empty(result.Faults);
         return result.Week;
     }

@@ -22,7 +22,8 @@ public sealed class WindTriangleTests
     {
         var row = Computed[id];
         var solution = WindTriangle.Solve(
-            TrueDegrees.Of(row.Number("true_course")), new Knots(row.Number("tas_kt")), TrueDegrees.Of(row.Number("wind_from")), new Knots(row.Number("wind_kt")));
+            TrueDegrees.Of(row.Number("true_course")), new Knots(row.Number("tas_kt")), TrueDegrees.Of(row.Number("wind_from")),
+            new Knots(row.Number("wind_kt")));
         Assert.Equal(row["feasible"] == "yes", solution.IsFlyable);
         if (row.Has("wca")) Assert.Equal(row.Number("wca"), solution.CorrectionDeg, row.HalfDigit("wca"));
         if (row.Has("true_heading")) AssertSameAngle(row.Number("true_heading"), solution.Heading.Value, row.HalfDigit("true_heading"));
@@ -121,7 +122,8 @@ public sealed class WindTriangleTests
     private static Dictionary<string, (double Value, bool IsAngle)> Solved(IReadOnlyDictionary<string, string> given)
     {
         var s = WindTriangle.Solve(
-            TrueDegrees.Of(Number(given["tc"])), new Knots(Number(given["tas"])), TrueDegrees.Of(Number(given["wind_dir"])), new Knots(Number(given["wind_kt"])));
+            TrueDegrees.Of(Number(given["tc"])), new Knots(Number(given["tas"])), TrueDegrees.Of(Number(given["wind_dir"])),
+            new Knots(Number(given["wind_kt"])));
         var magnetic = given.TryGetValue("variation", out var text) ? s.Heading.ToMagnetic(Variation(text)).Value : double.NaN;
         var minutes = given.TryGetValue("distance", out var distance) ? Number(distance) / s.GroundSpeed.Value * 60 : double.NaN;
         return new()

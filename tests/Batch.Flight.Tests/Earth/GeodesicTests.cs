@@ -190,7 +190,8 @@ public sealed class GeodesicTests
     {
         var (a, b) = (InSpace(expected), InSpace(actual));
         var distanceM = Math.Sqrt((a.X - b.X) * (a.X - b.X) + (a.Y - b.Y) * (a.Y - b.Y) + (a.Z - b.Z) * (a.Z - b.Z));
-        Assert.True(distanceM <= toleranceM, FormattableString.Invariant($"{expected.LatitudeDeg:R} {expected.LongitudeDeg:R} expected, {actual.LatitudeDeg:R} {actual.LongitudeDeg:R} found, {distanceM:R} m apart"));
+        Assert.True(distanceM <= toleranceM, FormattableString.Invariant(
+            $"{expected.LatitudeDeg:R} {expected.LongitudeDeg:R} expected, {actual.LatitudeDeg:R} {actual.LongitudeDeg:R} found, {distanceM:R} m apart"));
     }
 
     private static (double X, double Y, double Z) InSpace(GeoPoint p)
@@ -204,6 +205,7 @@ public sealed class GeodesicTests
     private static void AssertSameAngle(double expectedDeg, double actualDeg, double toleranceDeg)
     {
         var difference = Math.Abs(Math.IEEERemainder(expectedDeg - actualDeg, 360));
-        Assert.True(difference <= toleranceDeg, FormattableString.Invariant($"{expectedDeg:R} expected, {actualDeg:R} found, {difference:R} deg apart, {toleranceDeg:R} allowed"));
+        Assert.True(difference <= toleranceDeg,
+            FormattableString.Invariant($"{expectedDeg:R} expected, {actualDeg:R} found, {difference:R} deg apart, {toleranceDeg:R} allowed"));
     }
 }

@@ -23,7 +23,8 @@ public sealed class FlightPlanFieldTests
             "departure" => FlightPlanField.Departure(meaning!["ident"], On("2026-07-01", meaning["time"])),
             "destination" => FlightPlanField.Destination(meaning!["ident"], On("2026-07-01", "0" + meaning["elapsed"]) - On("2026-07-01", "00:00")),
             "date" => FlightPlanField.DateOfFlight(On(meaning!["date"], "23:59")),
-            "type" => FlightPlanField.TypeOfAircraft((int)Number("number"), meaning!["designator"], meaning["wake"] == "M" ? WakeCategory.Medium : WakeCategory.Light),
+            "type" => FlightPlanField.TypeOfAircraft(
+                (int)Number("number"), meaning!["designator"], meaning["wake"] == "M" ? WakeCategory.Medium : WakeCategory.Light),
             "persons" => FlightPlanField.Persons((int)Number("persons")),
             "no designator" => FlightPlanField.NoDesignator,
             _ => "",
@@ -38,7 +39,8 @@ public sealed class FlightPlanFieldTests
     [InlineData(7_000.1, WakeCategory.Medium)]
     [InlineData(135_999.9, WakeCategory.Medium)]
     [InlineData(136_000, WakeCategory.Heavy)]
-    public void The_wake_category_follows_the_mass(double kilograms, WakeCategory category) => Assert.Equal(category, FlightPlanField.WakeOf(Pounds.FromKilograms(kilograms)));
+    public void The_wake_category_follows_the_mass(double kilograms, WakeCategory category) =>
+        Assert.Equal(category, FlightPlanField.WakeOf(Pounds.FromKilograms(kilograms)));
 
     [Theory]
     [InlineData("X-HLDA", "XHLDA")]
@@ -46,7 +48,8 @@ public sealed class FlightPlanFieldTests
     [InlineData("ABCDEFGH", null)]
     [InlineData("X/1", null)]
     [InlineData("", null)]
-    public void A_registration_becomes_an_identification_without_its_hyphen(string registration, string? identification) => Assert.Equal(identification, FlightPlanField.Identification(registration));
+    public void A_registration_becomes_an_identification_without_its_hyphen(string registration, string? identification) =>
+        Assert.Equal(identification, FlightPlanField.Identification(registration));
 
     [Theory]
     [InlineData("Northwind Air, Inc. (XN-1)", "NORTHWIND AIR INC XN 1")]

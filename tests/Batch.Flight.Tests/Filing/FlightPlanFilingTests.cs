@@ -61,7 +61,8 @@ public sealed class FlightPlanFilingTests
     }
 
     [Fact]
-    public void A_step_that_is_not_flown_is_not_filed() => Assert.Equal(["DCT", "TIDES", "DCT", "OTTER", "DCT"], Filed(Plan("TIDES/N0200F180 OTTER")).Split(' ')[1..]);
+    public void A_step_that_is_not_flown_is_not_filed() =>
+        Assert.Equal(["DCT", "TIDES", "DCT", "OTTER", "DCT"], Filed(Plan("TIDES/N0200F180 OTTER")).Split(' ')[1..]);
 
     [Fact]
     public void Below_the_flight_levels_stands_an_altitude()
@@ -91,7 +92,8 @@ public sealed class FlightPlanFilingTests
         Assert.Contains("DEP/XA12 4100N04000W", message.Lines[5], StringComparison.Ordinal);
     }
 
-    // ICAO Doc 4444, appendix 2, item 10a (from memory): with R the levels of performance-based navigation stand in item 18 behind PBN/; with Z other equipment behind COM/, NAV/ or DAT/.
+    // ICAO Doc 4444, appendix 2, item 10a (from memory): with R the levels of performance-based navigation stand in item 18 behind PBN/; with Z other equipment
+    // behind COM/, NAV/ or DAT/.
     [Theory]
     [InlineData("SDFGRY/LB1", 1, "PBN/")]
     [InlineData("SDFGRY/LB1 PBN/B2", 0, "")]
@@ -105,13 +107,15 @@ public sealed class FlightPlanFilingTests
         if (missing > 0) Assert.Contains(named, message.Missing[0], StringComparison.Ordinal);
     }
 
-    // ICAO Doc 4444, appendix 2, item 18 (from memory): STS, PBN, NAV, COM, DAT, SUR, DEP, DEST, DOF, REG, EET, SEL, TYP, CODE, DLE, OPR, ORGN, PER, ALTN, RALT, TALT, RIF, RMK; no hyphen inside.
+    // ICAO Doc 4444, appendix 2, item 18 (from memory): STS, PBN, NAV, COM, DAT, SUR, DEP, DEST, DOF, REG, EET, SEL, TYP, CODE, DLE, OPR, ORGN, PER, ALTN,
+    // RALT, TALT, RIF, RMK; no hyphen inside.
     [Fact]
     public void Words_of_the_types_sheet_stand_at_their_place_in_item_18()
     {
         var plan = Plan("");
         plan = plan with { Type = plan.Type with { Equipment = "SDGR/S CODE/A-12BC PBN/B2 RMK/TCAS EQUIPPED" } };
-        Assert.Equal($"-PBN/B2 DOF/{plan.Times.OffBlocks.ToString("yyMMdd", null)} REG/ABCDE CODE/A 12BC PER/B RMK/TCAS EQUIPPED)", FlightPlanFiling.Of(plan, Airports, "").Lines[5]);
+        Assert.Equal($"-PBN/B2 DOF/{plan.Times.OffBlocks.ToString("yyMMdd", null)} REG/ABCDE CODE/A 12BC PER/B RMK/TCAS EQUIPPED)",
+            FlightPlanFiling.Of(plan, Airports, "").Lines[5]);
     }
 
     private static readonly IReadOnlyDictionary<string, Airport> Airports = Some.Week([]).Airports;
@@ -120,8 +124,16 @@ public sealed class FlightPlanFilingTests
 
     private static LegPlan.Planned Plan(string route, string alternate = "")
     {
-        var week = Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, aboardLb: 300, alternate: alternate) with { Route = route }]) with { Fixes = Some.Fixes, Airways = Some.Airways.ToImmutableSortedDictionary(airway => airway.Name, airway => airway) };
-        week = week with { Types = week.Types.SetItem("Skua 9", Some.WeekType with { Designator = "SKUA", Equipment = "SGR/S PBN/B2", ApproachCategory = "B", MaximumTakeoff = new Pounds(9000) }) };
+        var week = Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, aboardLb: 300, alternate: alternate) with { Route = route }]) with
+        {
+            Fixes = Some.Fixes,
+            Airways = Some.Airways.ToImmutableSortedDictionary(airway => airway.Name, airway => airway)
+        };
+        week = week with
+        {
+            Types = week.Types.SetItem("Skua 9",
+            Some.WeekType with { Designator = "SKUA", Equipment = "SGR/S PBN/B2", ApproachCategory = "B", MaximumTakeoff = new Pounds(9000) })
+        };
         return Assert.IsType<LegPlan.Planned>(Some.Planned(week).Legs[0]);
     }
 }

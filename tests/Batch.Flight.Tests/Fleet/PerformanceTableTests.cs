@@ -30,7 +30,8 @@ public sealed class PerformanceTableTests
     public void The_order_of_the_rows_does_not_matter()
     {
         var shuffled = Make(["weight [lb]", "pressure altitude [ft]"], ["time [min]"],
-            ([9000, 20000], [30]), ([8000, 30000], [50]), ([8000, 0], [0]), ([9000, 0], [0]), ([8000, 20000], [24]), ([9000, 10000], [12]), ([8000, 10000], [10]));
+            ([9000, 20000], [30]), ([8000, 30000], [50]), ([8000, 0], [0]), ([9000, 0], [0]), ([8000, 20000], [24]), ([9000, 10000], [12]),
+            ([8000, 10000], [10]));
         Assert.Equal(Read(Ragged, 8321, 17777), Read(shuffled, 8321, 17777));
     }
 
@@ -210,7 +211,8 @@ public sealed class PerformanceTableTests
 
     private static PerformanceTable Make(ImmutableArray<string> axes, ImmutableArray<string> names, params (double[] Keys, double[] Values)[] rows)
     {
-        PerformanceTable.TryCreate("Test", axes, names, [.. rows.Select(row => new TableRow([.. row.Keys], [.. row.Values], Origin.None))], out var table, out var faults);
+        PerformanceTable.TryCreate(
+            "Test", axes, names, [.. rows.Select(row => new TableRow([.. row.Keys], [.. row.Values], Origin.None))], out var table, out var faults);
         Assert.Empty(faults);
         return table ?? throw new InvalidOperationException("No table was made.");
     }

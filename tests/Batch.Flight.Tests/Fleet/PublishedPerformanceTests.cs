@@ -77,7 +77,8 @@ public sealed class PublishedPerformanceTests
     {
         var row = Computed[id];
         var lines = row["table"][(row["table"].IndexOf(' ', StringComparison.Ordinal) + 1)..].Split(';').Select(line => line.Split(':'));
-        var table = Some.Table(id, ["pressure altitude [ft]"], ["time [min]", "fuel [lb]", "distance [NM]"], [.. lines.Select(part => (Numbers(part[0]), Numbers(part[1])))]);
+        var table = Some.Table(id, ["pressure altitude [ft]"], ["time [min]", "fuel [lb]", "distance [NM]"],
+            [.. lines.Select(part => (Numbers(part[0]), Numbers(part[1])))]);
         var (from, to) = (Read(table, Number(row.Parts("query")["from"])), Read(table, Number(row.Parts("query")["to"])));
         var answers = row.Parts("result");
         Assert.Equal(Number(answers["time"]), to[0] - from[0], 1e-4);

@@ -16,7 +16,8 @@ public sealed class EnvelopeTests
     [InlineData(6000, 155, false, -3, 130, 152, 2000)]
     [InlineData(5000, 130, true, 0, 130, 152, 2000)]
     [InlineData(8000, 145, true, 7, 138, 152, 0)]
-    public void A_state_is_held_against_the_limits_at_its_weight(double weight, double arm, bool isInside, double margin, double forward, double aft, double above)
+    public void A_state_is_held_against_the_limits_at_its_weight(
+        double weight, double arm, bool isInside, double margin, double forward, double aft, double above)
     {
         var test = Skua.Test(weight, arm, EnvelopeCase.Takeoff, "takeoff");
         Assert.Equal(isInside, test.IsInside);
@@ -52,7 +53,8 @@ public sealed class EnvelopeTests
     public void Vertices_may_run_either_way_round_and_start_anywhere()
     {
         var vertices = Some.LoadType.Envelopes[0].Vertices;
-        var turned = new EnvelopePolygon(new Envelope { Case = EnvelopeCase.Takeoff, Vertices = [.. vertices.Reverse().Skip(2), .. vertices.Reverse().Take(2)] });
+        var turned = new EnvelopePolygon(
+            new Envelope { Case = EnvelopeCase.Takeoff, Vertices = [.. vertices.Reverse().Skip(2), .. vertices.Reverse().Take(2)] });
         Gen.Select(Gen.Double[4900, 8100], Gen.Double[125, 155]).Sample((weight, arm) =>
         {
             var (one, other) = (Skua.Test(weight, arm, EnvelopeCase.Takeoff, ""), turned.Test(weight, arm, EnvelopeCase.Takeoff, ""));
@@ -74,11 +76,13 @@ public sealed class EnvelopeTests
     [Fact]
     public void A_notch_in_the_polygon_is_outside()
     {
-        var notched = new EnvelopePolygon(Some.Envelope(EnvelopeCase.Takeoff, (5000, 80), (8000, 80), (8000, 84), (6000, 86), (8000, 88), (8000, 92), (5000, 92)));
+        var notched = new EnvelopePolygon(
+            Some.Envelope(EnvelopeCase.Takeoff, (5000, 80), (8000, 80), (8000, 84), (6000, 86), (8000, 88), (8000, 92), (5000, 92)));
         Assert.True(notched.Test(7000, 82, EnvelopeCase.Takeoff, "").IsInside);
         Assert.False(notched.Test(7000, 86, EnvelopeCase.Takeoff, "").IsInside);
         Assert.True(notched.Test(5900, 86, EnvelopeCase.Takeoff, "").IsInside);
-        Assert.Equal((80d, 85d), (notched.Test(7000, 82, EnvelopeCase.Takeoff, "").ForwardLimit?.Value, notched.Test(7000, 82, EnvelopeCase.Takeoff, "").AftLimit?.Value));
+        Assert.Equal((80d, 85d),
+            (notched.Test(7000, 82, EnvelopeCase.Takeoff, "").ForwardLimit?.Value, notched.Test(7000, 82, EnvelopeCase.Takeoff, "").AftLimit?.Value));
     }
 
     [Fact]
@@ -103,7 +107,8 @@ public sealed class EnvelopeTests
     [Fact]
     public void The_bulge_of_the_curve_between_two_vertices_is_found()
     {
-        // 1,000 lb at 100 in burn off an aircraft whose centre of gravity is 140 in: arm = 100 + 208,000/W is curved, so a limit drawn straight from takeoff to landing cuts it.
+        // 1,000 lb at 100 in burn off an aircraft whose centre of gravity is 140 in: arm = 100 + 208,000/W is curved, so a limit drawn straight from takeoff to
+        // landing cuts it.
         var type = Some.LoadType with
         {
             FuelMoments = [new FuelMoment(new Pounds(1000), new PoundInches(100_000))],
@@ -124,7 +129,8 @@ public sealed class EnvelopeTests
         Assert.All(shared.Tests, test => Assert.Equal(EnvelopeCase.Takeoff, test.Case));
         Assert.Equal(["takeoff", "during the flight", "landing", "zero fuel"], shared.Tests.Select(test => test.When));
         Assert.Equal(
-            ["The book gives no landing envelope of Skua 9: the takeoff envelope holds.", "The book gives no zero fuel envelope of Skua 9: the takeoff envelope holds."],
+            ["The book gives no landing envelope of Skua 9: the takeoff envelope holds.",
+                "The book gives no zero fuel envelope of Skua 9: the takeoff envelope holds."],
             shared.Assumptions.AsEnumerable());
 
         var own = Loading.Of(Some.LoadRequest with
@@ -151,7 +157,8 @@ public sealed class EnvelopeTests
         {
             var type = Some.LoadType with
             {
-                FuelMoments = [new FuelMoment(new Pounds(knot), new PoundInches(knot * arm1)), new FuelMoment(new Pounds(1800), new PoundInches((knot * arm1) + ((1800 - knot) * arm2)))],
+                FuelMoments = [new FuelMoment(new Pounds(knot), new PoundInches(knot * arm1)),
+                    new FuelMoment(new Pounds(1800), new PoundInches((knot * arm1) + ((1800 - knot) * arm2)))],
             };
             var aircraft = Some.LoadAircraft with { BasicEmptyWeight = new Pounds(empty), BasicEmptyMoment = new PoundInches(empty * emptyArm) };
             var request = Some.LoadRequest with { Type = type, Aircraft = aircraft, Block = new Pounds(1800), Taxi = new Pounds(30), Trip = new Pounds(1500) };

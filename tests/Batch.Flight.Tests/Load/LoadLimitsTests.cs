@@ -39,7 +39,8 @@ public sealed class LoadLimitsTests
         var bare = new AircraftType { Name = "T" };
         Assert.Equal(new FuelLimit(null, ""), LoadLimits.MostFuel(bare, new Pounds(6000), new Pounds(20), new Pounds(500), null, null));
         Assert.Equal(new PayloadLimit(null, ""), LoadLimits.PayloadSpare(bare, new Pounds(6000), new Pounds(900), new Pounds(20), new Pounds(500), null, null));
-        Assert.Equal(new FuelLimit(new Pounds(900), "tank"), LoadLimits.MostFuel(bare with { UsableFuel = new Pounds(900) }, new Pounds(6000), new Pounds(20), new Pounds(500), null, null));
+        Assert.Equal(new FuelLimit(new Pounds(900), "tank"),
+            LoadLimits.MostFuel(bare with { UsableFuel = new Pounds(900) }, new Pounds(6000), new Pounds(20), new Pounds(500), null, null));
     }
 
     [Theory]
@@ -48,7 +49,8 @@ public sealed class LoadLimitsTests
     [InlineData(6500, 1400, 7850.0, null, -30, "departure runway")]
     [InlineData(6500, 1400, null, 7390.0, 10, "arrival runway")]
     [InlineData(7100, 500, null, null, -100, "zero-fuel weight")]
-    public void The_spare_payload_is_the_least_room_and_may_be_negative(double zeroFuel, double block, double? departure, double? arrival, double spare, string boundBy)
+    public void The_spare_payload_is_the_least_room_and_may_be_negative(
+        double zeroFuel, double block, double? departure, double? arrival, double spare, string boundBy)
     {
         var limit = LoadLimits.PayloadSpare(Type, new Pounds(zeroFuel), new Pounds(block), new Pounds(20), new Pounds(500), Pounds(departure), Pounds(arrival));
         Assert.Equal((spare, boundBy), (Assert.NotNull(limit.Spare).Value, limit.BoundBy));

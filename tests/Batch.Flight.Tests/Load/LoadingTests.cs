@@ -54,7 +54,8 @@ public sealed class LoadingTests
     public void A_pilot_counted_but_not_aboard_is_said()
     {
         var sheet = Loading.Of(Alone with { Aircraft = Some.LoadAircraft with { PilotsIncluded = 2 } });
-        Assert.Equal("The empty weight of ABCDE counts one pilot more than is aboard: the weights are those with that pilot.", Assert.Single(sheet.Assumptions));
+        Assert.Equal("The empty weight of ABCDE counts one pilot more than is aboard: the weights are those with that pilot.",
+            Assert.Single(sheet.Assumptions));
     }
 
     [Fact]
@@ -70,7 +71,12 @@ public sealed class LoadingTests
     public void Without_a_second_pilot_seat_the_second_pilot_takes_a_passenger_seat()
     {
         var type = Some.LoadType with { Stations = [Some.LoadType.Stations[0] with { Seats = 1 }, .. Some.LoadType.Stations[1..]] };
-        var sheet = Loading.Of(Alone with { Type = type, SecondPilot = Some.Pilot("P2", 175), Passengers = [Some.Passenger(PersonCategory.Man, 200, seat: "Row 2"), Some.Passenger(PersonCategory.Man, 200, seat: "Row 2")] });
+        var sheet = Loading.Of(Alone with
+        {
+            Type = type,
+            SecondPilot = Some.Pilot("P2", 175),
+            Passengers = [Some.Passenger(PersonCategory.Man, 200, seat: "Row 2"), Some.Passenger(PersonCategory.Man, 200, seat: "Row 2")]
+        });
         Assert.Equal(["Row 1", "Row 2", "Row 2"], sheet.Items.Select(item => item.Station));
         Assert.Equal(0, sheet.WithoutSeat);
     }
@@ -118,7 +124,11 @@ public sealed class LoadingTests
     [Fact]
     public void A_heavy_person_passes_a_row_whose_maximum_would_be_exceeded_and_takes_it_only_when_no_other_is_left()
     {
-        var type = Some.LoadType with { Stations = [.. Some.LoadType.Stations.Select(station => station.Name == "Row 2" ? station with { Maximum = new Pounds(300) } : station)] };
+        var type = Some.LoadType with
+        {
+            Stations =
+            [.. Some.LoadType.Stations.Select(station => station.Name == "Row 2" ? station with { Maximum = new Pounds(300) } : station)]
+        };
         var sheet = Loading.Of(Alone with { Type = type, Passengers = [.. Enumerable.Repeat(Some.Passenger(PersonCategory.Man, 200), 5)] });
         Assert.Equal(["Row 2", "Row 1", "Row 1", "Row 3", "Row 2"], sheet.Items.Select(item => item.Station));
         Assert.Equal(400, sheet.Stations[2].Weight.Value);
@@ -143,7 +153,8 @@ public sealed class LoadingTests
         {
             Passengers =
             [
-                Some.Passenger(PersonCategory.Adult), Some.Passenger(PersonCategory.Woman), Some.Passenger(PersonCategory.Adult), Some.Passenger(PersonCategory.Man, 240),
+                Some.Passenger(PersonCategory.Adult), Some.Passenger(PersonCategory.Woman), Some.Passenger(PersonCategory.Adult),
+                Some.Passenger(PersonCategory.Man, 240),
                 Some.Passenger(PersonCategory.Child), Some.Passenger(null),
             ],
         });
@@ -166,7 +177,8 @@ public sealed class LoadingTests
         {
             Passengers =
             [
-                Some.Passenger(PersonCategory.Man, 200, seat: "Row 1"), Some.Passenger(PersonCategory.Woman, 150, seat: "Row 3"), Some.Passenger(PersonCategory.Infant),
+                Some.Passenger(PersonCategory.Man, 200, seat: "Row 1"), Some.Passenger(PersonCategory.Woman, 150, seat: "Row 3"),
+                Some.Passenger(PersonCategory.Infant),
                 .. Enumerable.Repeat(Some.Passenger(PersonCategory.Adult, 150), 4),
             ],
         });
@@ -194,7 +206,11 @@ public sealed class LoadingTests
     [Fact]
     public void An_infant_whose_row_is_full_goes_on_a_lap()
     {
-        var sheet = Loading.Of(Alone with { Passengers = [.. Enumerable.Repeat(Some.Passenger(PersonCategory.Adult, 150, seat: "1"), 2), Some.Passenger(PersonCategory.Infant, seat: "1")] });
+        var sheet = Loading.Of(Alone with
+        {
+            Passengers = [.. Enumerable.Repeat(Some.Passenger(PersonCategory.Adult, 150, seat: "1"), 2),
+            Some.Passenger(PersonCategory.Infant, seat: "1")]
+        });
         Assert.Equal(("Row 1", false), (sheet.Items[2].Station, sheet.Items[2].TakesSeat));
         Assert.Equal(0, sheet.WithoutSeat);
     }
@@ -213,8 +229,10 @@ public sealed class LoadingTests
     [Fact]
     public void Bags_that_fit_whole_into_a_later_station_are_not_parted()
     {
-        var sheet = Loading.Of(Alone with { Passengers = [Some.Passenger(PersonCategory.Adult, 180, bagsLb: 170), Some.Passenger(PersonCategory.Adult, 180, bagsLb: 50)] });
-        Assert.Equal([("Aft", 170d), ("Nose", 50d)], sheet.Items.Where(item => item.Kind == LoadItemKind.Bags).Select(item => (item.Station, item.Weight.Value)));
+        var sheet = Loading.Of(
+            Alone with { Passengers = [Some.Passenger(PersonCategory.Adult, 180, bagsLb: 170), Some.Passenger(PersonCategory.Adult, 180, bagsLb: 50)] });
+        Assert.Equal([("Aft", 170d), ("Nose", 50d)],
+            sheet.Items.Where(item => item.Kind == LoadItemKind.Bags).Select(item => (item.Station, item.Weight.Value)));
     }
 
     [Fact]
@@ -232,11 +250,13 @@ public sealed class LoadingTests
     {
         var sheet = Loading.Of(Alone with
         {
-            Passengers = [Some.Passenger(PersonCategory.Adult, 180, bagsLb: null, bagCount: 2), Some.Passenger(PersonCategory.Adult, 180, bagsLb: null), Some.Passenger(PersonCategory.Adult, 180, bagsLb: null, bagCount: 0)],
+            Passengers = [Some.Passenger(PersonCategory.Adult, 180, bagsLb: null, bagCount: 2), Some.Passenger(PersonCategory.Adult, 180, bagsLb: null),
+                Some.Passenger(PersonCategory.Adult, 180, bagsLb: null, bagCount: 0)],
         });
         var bags = Assert.Single(sheet.Items, item => item.Kind == LoadItemKind.Bags);
         Assert.Equal((60d, true), (bags.Weight.Value, bags.IsAssumed));
-        Assert.Equal(["2 bags at standard weight (30 lb, test weights).", "No bag weight stated for 1 passenger: taken as 0 lb."], sheet.Assumptions.AsEnumerable());
+        Assert.Equal(["2 bags at standard weight (30 lb, test weights).", "No bag weight stated for 1 passenger: taken as 0 lb."],
+            sheet.Assumptions.AsEnumerable());
     }
 
     [Fact]
@@ -303,7 +323,8 @@ public sealed class LoadingTests
         var placed = Loading.Place(request);
         foreach (var block in new[] { 700d, 1500d })
         {
-            var (fast, slow) = (Loading.WithFuel(placed, new Pounds(block), request.Taxi, request.Trip), Loading.Of(request with { Block = new Pounds(block) }));
+            var (fast, slow) = (Loading.WithFuel(placed, new Pounds(block), request.Taxi, request.Trip),
+                Loading.Of(request with { Block = new Pounds(block) }));
             Assert.Equal(slow.Ramp, fast.Ramp);
             Assert.Equal(slow.Landing, fast.Landing);
             Assert.Equal(slow.Tests, fast.Tests.AsEnumerable());
@@ -314,7 +335,8 @@ public sealed class LoadingTests
     [Fact]
     public void Whatever_is_loaded_nothing_is_lost_and_nothing_appears()
     {
-        var persons = Gen.Select(Gen.Double[0, 300], Gen.Double[0, 150], AnyOf("", "1", "Row 2", "3", "9"), AnyOf(PersonCategory.Adult, PersonCategory.Infant, PersonCategory.Child));
+        var persons = Gen.Select(Gen.Double[0, 300], Gen.Double[0, 150], AnyOf("", "1", "Row 2", "3", "9"),
+            AnyOf(PersonCategory.Adult, PersonCategory.Infant, PersonCategory.Child));
         var loads = Gen.Select(persons.Array[0, 10], Gen.Select(Gen.Double[1, 120], AnyOf("", "Aft", "Nose", "Row 1")).Array[0, 5], Gen.Int[0, 2], Gen.Bool);
         loads.Sample((passengers, cargo, included, second) =>
         {

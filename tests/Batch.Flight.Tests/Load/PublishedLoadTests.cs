@@ -5,7 +5,10 @@ using Batch.Testing;
 
 namespace Batch.Flight.Tests.Load;
 
-/// <summary>Load sheets that others have worked, put together by the public functions: the pilot as captain, passengers in the manifest, bags as bags, the rest as cargo.</summary>
+/// <summary>
+/// Load sheets that others have worked, put together by the public functions: the pilot as captain, passengers in the manifest, bags as bags, the rest as
+/// cargo.
+/// </summary>
 public sealed class PublishedLoadTests
 {
     private static readonly CheckFile Tables = CheckFile.Read("loading-tables.csv");
@@ -84,7 +87,8 @@ public sealed class PublishedLoadTests
     public void A_load_sheet_worked_elsewhere_comes_out_the_same_in_all_four_states(string id)
     {
         var row = Sheets[id];
-        var items = row["items"].Split(';', StringSplitOptions.TrimEntries).Select(item => item.Split('|')).Select(part => (Name: part[0], Weight: Number(part[1]), Arm: Number(part[2]))).ToArray();
+        var items = row["items"].Split(';', StringSplitOptions.TrimEntries).Select(item => item.Split('|'))
+            .Select(part => (Name: part[0], Weight: Number(part[1]), Arm: Number(part[2]))).ToArray();
         var (fuel, fuelArm) = (row.Number("fuel_lb"), row.Number("fuel_arm"));
         var seats = items[1..].Where(item => item.Name.StartsWith("seat", StringComparison.Ordinal)).ToArray();
         var sheet = Loading.Of(new LoadRequest
@@ -137,7 +141,8 @@ public sealed class PublishedLoadTests
     public void Adding_and_removing_weight_shifts_the_centre_of_gravity_as_printed(string id, int sign)
     {
         var (given, answer) = (Changes[id].Parts("inputs"), Changes[id].Parts("outputs"));
-        var before = new WeightAndBalance(new Pounds(Number(given["total_weight"])), new Pounds(Number(given["total_weight"])) * new Inches(Number(given["cg"])));
+        var before = new WeightAndBalance(new Pounds(Number(given["total_weight"])),
+            new Pounds(Number(given["total_weight"])) * new Inches(Number(given["cg"])));
         var after = before.With(new Pounds(sign * Number(given[sign > 0 ? "added" : "removed"])), new Inches(Number(given["station"])));
         Assert.Equal(Number(answer["new_weight"]), after.Weight.Value, 9);
         Assert.Equal(Number(answer["new_cg"]), after.CentreOfGravity.Value, CheckRow.HalfDigitOf(answer["new_cg"]));

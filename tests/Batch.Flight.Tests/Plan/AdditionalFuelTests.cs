@@ -13,7 +13,9 @@ public sealed class AdditionalFuelTests
     private static readonly Airport East = Some.Airport("XEAS", 0, -30, 0) with { FuelsSold = [FuelKind.JetA1] };
     private static readonly PlanningRules Asked = SomePlans.Rules with { Fuel = SomePlans.Rules.Fuel with { AsksForAdditional = true } };
 
-    /// <summary>Climb 10 lb and 4 NM, descent 3 lb and 4 NM for every 1,000 ft; 200 kt at 400 lb/h above, 800 lb/h at 10,000 ft; holding 360 lb/h; approach 30 lb.</summary>
+    /// <summary>
+    /// Climb 10 lb and 4 NM, descent 3 lb and 4 NM for every 1,000 ft; 200 kt at 400 lb/h above, 800 lb/h at 10,000 ft; holding 360 lb/h; approach 30 lb.
+    /// </summary>
     private static readonly AircraftType Plain = Some.WeekType with
     {
         Tables = Some.PlainType().Tables with { Cruise = Some.Settings(("cruise", Cruise("cruise", 20_000, 400))), Holding = SomePlans.HoldingTable },
@@ -23,7 +25,8 @@ public sealed class AdditionalFuelTests
         $"Cruise ({setting}) of Plank 1",
         ["weight [lb]", "ISA deviation [K]", "pressure altitude [ft]"],
         ["true airspeed [kt]", "fuel flow [lb/h]"],
-        [Some.Row([double.NaN, double.NaN, 0], 200, 800), Some.Row([double.NaN, double.NaN, 10_000], 200, 800), Some.Row([double.NaN, double.NaN, highestFt], 200, highestFlow)]);
+        [Some.Row([double.NaN, double.NaN, 0], 200, 800), Some.Row([double.NaN, double.NaN, 10_000], 200, 800),
+            Some.Row([double.NaN, double.NaN, highestFt], 200, highestFlow)]);
 
     private static AircraftType WithOneEngine(AircraftType type) =>
         type with { Tables = type.Tables with { Cruise = type.Tables.Cruise.Add("one engine", Cruise("one engine", 15_000, 700)) } };
@@ -34,11 +37,13 @@ public sealed class AdditionalFuelTests
         return week with
         {
             Types = week.Types.SetItem("Skua 9", type),
-            Airports = others.Append(West).Append(East).ToImmutableSortedDictionary(airport => airport.Ident, airport => airport, StringComparer.OrdinalIgnoreCase),
+            Airports = others.Append(West).Append(East)
+                .ToImmutableSortedDictionary(airport => airport.Ident, airport => airport, StringComparer.OrdinalIgnoreCase),
         };
     }
 
-    private static LegPlan.Planned Planned(OperatorWeek week, PlanningRules rules) => Assert.IsType<LegPlan.Planned>(Assert.Single(Some.Planned(week, rules).Legs));
+    private static LegPlan.Planned Planned(OperatorWeek week, PlanningRules rules) =>
+        Assert.IsType<LegPlan.Planned>(Assert.Single(Some.Planned(week, rules).Legs));
 
     [Fact]
     public void Halfway_over_water_the_thick_air_at_ten_thousand_feet_asks_for_what_a_hand_reckons()
@@ -155,7 +160,8 @@ public sealed class AdditionalFuelTests
         var rules = Asked with { Fuel = Asked.Fuel with { FinalReserveDay = Duration.FromMinutes(10), FinalReserveNight = Duration.FromMinutes(10) } };
         var smooth = WithOneEngine(Some.WeekType);
         var asked = 0;
-        Gen.Select(Gen.Double[0, 360], Gen.Double[0, 90], Gen.Int[0, 3], Gen.Select(Gen.Double[-3, 3], Gen.Double[-41, -29]).List[0, 5]).Sample((windFrom, windKt, people, places) =>
+        Gen.Select(Gen.Double[0, 360], Gen.Double[0, 90], Gen.Int[0, 3], Gen.Select(Gen.Double[-3, 3], Gen.Double[-41, -29]).List[0, 5])
+            .Sample((windFrom, windKt, people, places) =>
         {
             Airport[] airports = [.. places.Select((place, index) => Some.Airport("XP" + index, place.Item1, place.Item2, index * 700))];
             double last = double.PositiveInfinity;
@@ -163,7 +169,11 @@ public sealed class AdditionalFuelTests
             {
                 var week = Week(smooth, airports[..count]);
                 var plan = Planned(
-                    week with { Winds = [.. Some.Reports(windFrom, windKt)], Manifest = [.. Enumerable.Repeat(Some.Passenger(PersonCategory.Adult, 180), people)] }, rules);
+                    week with
+                    {
+                        Winds = [.. Some.Reports(windFrom, windKt)],
+                        Manifest = [.. Enumerable.Repeat(Some.Passenger(PersonCategory.Adult, 180), people)]
+                    }, rules);
                 Assert.True(plan.Fuel.IsConverged);
                 Assert.True(plan.Fuel.Additional >= Pounds.Zero);
                 Assert.True(plan.Fuel.CriticalPoints.Length == 2, string.Join('\n', plan.Assumptions));

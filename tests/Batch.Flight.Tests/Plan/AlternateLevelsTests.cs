@@ -28,7 +28,9 @@ public sealed class AlternateLevelsTests
     [Fact]
     public void The_level_does_not_depend_on_what_was_asked_before() => Sample((request, levels) =>
     {
-        for (var lb = 6500; lb <= 9800; lb += 300) _ = levels.Of(request with { TakeoffWeight = new Pounds(lb), Takeoff = request.Takeoff - Duration.FromHours(lb % 7) }, Some.Xand, Some.Xbel, FlightRules.Ifr, null);
+        for (var lb = 6500; lb <= 9800; lb += 300)
+            _ = levels.Of(request with { TakeoffWeight = new Pounds(lb), Takeoff = request.Takeoff - Duration.FromHours(lb % 7) },
+            Some.Xand, Some.Xbel, FlightRules.Ifr, null);
         var asked = levels.Of(request, Some.Xand, Some.Xbel, FlightRules.Ifr, null);
         Assert.Equal(new AlternateLevels().Of(request, Some.Xand, Some.Xbel, FlightRules.Ifr, null), asked);
     });

@@ -46,7 +46,8 @@ public sealed class CarryTests
         Assert.Equal(Pounds.Zero, carried[2].Fuel.Uplift);
         var note = CarryNote(carried[0]);
         Assert.Contains("for T1/2, T1/3 save ", note, StringComparison.Ordinal);
-        Assert.Contains(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"save {Cost(plain) - Cost(carried):0.00}"), note, StringComparison.Ordinal);
+        Assert.Contains(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"save {Cost(plain) - Cost(carried):0.00}"), note,
+            StringComparison.Ordinal);
         Assert.All(carried, leg => Assert.True(leg.Fuel.Margin.Value > -1));
     }
 
@@ -124,7 +125,8 @@ public sealed class CarryTests
             Assert.InRange(Cost(carried), 0, Cost(plain) + 0.01);
             foreach (var (with, without) in carried.Zip(plain))
             {
-                Assert.True(with.Fuel.Aboard <= with.Fuel.Most || with.Fuel.Aboard.Value <= without.Fuel.Aboard.Value + 1, $"{with.Key}: {with.Fuel.Aboard} aboard, most {with.Fuel.Most}");
+                Assert.True(with.Fuel.Aboard <= with.Fuel.Most || with.Fuel.Aboard.Value <= without.Fuel.Aboard.Value + 1,
+                    $"{with.Key}: {with.Fuel.Aboard} aboard, most {with.Fuel.Most}");
                 Assert.True(with.Fuel.Margin.Value > -1);
             }
 
@@ -151,7 +153,8 @@ public sealed class CarryTests
         }
 
         static bool IsAllowed(LegPlan.Planned tried, LegPlan.Planned plain) =>
-            tried.Fuel.Margin.Value >= -1 && tried.Fuel.Aboard <= tried.Fuel.Most && (tried.Load.Tests.All(test => test.IsInside) || !plain.Load.Tests.All(test => test.IsInside));
+            tried.Fuel.Margin.Value >= -1 && tried.Fuel.Aboard <= tried.Fuel.Most && (tried.Load.Tests.All(test => test.IsInside)
+                || !plain.Load.Tests.All(test => test.IsInside));
 
         // Three pounds at the dearest price: the spare that is carried with each amount.
         Assert.InRange(Cost(Plan(Chain((xand, xbel, xcor), people, Carry, Carry, Minimum))), 0, best + (3 / 6.7 * 9));

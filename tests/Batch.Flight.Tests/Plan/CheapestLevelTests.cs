@@ -25,7 +25,9 @@ public sealed class CheapestLevelTests
                 WindSpeed = new Knots(70 * random.NextDouble()),
                 Temperature = new Celsius(10 - (8 * (i / 8)) + (6 * random.NextDouble())),
             }).ToArray();
-            var request = ProfileFlyerTests.Skua("LN") with { Air = new AirField(reports), TakeoffWeight = new Pounds(weightLb), Setting = isFast ? "fast" : "long range" };
+            var request = ProfileFlyerTests.Skua(
+                "LN") with
+            { Air = new AirField(reports), TakeoffWeight = new Pounds(weightLb), Setting = isFast ? "fast" : "long range" };
             if (isShort) request = request with { Route = ProfileFlyerTests.EquatorRoute(70) };
             var candidates = LevelCandidates.Of(request.Route, FlightRules.Ifr, request.Type, request.Setting, null, Feet.Zero);
             var ranked = LevelFinder.Rank(request, candidates);

@@ -63,7 +63,8 @@ public sealed class FuelAmountTests
     public void The_time_to_an_alternate_includes_the_missed_approach()
     {
         var week = Some.Week([Plain with { Alternate = "XDUN" }]);
-        AlternatePlan With(int minutes) => Planned(week with { Types = week.Types.SetItem("Skua 9", Some.WeekType with { ApproachTime = Duration.FromMinutes(minutes) }) }).Alternates[0];
+        AlternatePlan With(int minutes) =>
+            Planned(week with { Types = week.Types.SetItem("Skua 9", Some.WeekType with { ApproachTime = Duration.FromMinutes(minutes) }) }).Alternates[0];
         Assert.Equal(14, (With(7).Time - With(0).Time).TotalMinutes, 0.01);
     }
 
@@ -88,7 +89,8 @@ public sealed class FuelAmountTests
         var week = Some.Week([Plain]);
         OperatorWeek On(double lengthFt) => week with
         {
-            Types = week.Types.SetItem("Skua 9", Some.WeekType with { Tables = Some.WeekType.Tables with { Takeoff = Some.Flaps(("10", Some.DistanceTable("Takeoff of Skua 9"))) } }),
+            Types = week.Types.SetItem("Skua 9",
+                Some.WeekType with { Tables = Some.WeekType.Tables with { Takeoff = Some.Flaps(("10", Some.DistanceTable("Takeoff of Skua 9"))) } }),
             Airports = week.Airports.SetItem("XAND", week.Airports["XAND"] with { Runways = [Some.Runway("09", 90, lengthFt)] }),
         };
         var shortest = Planned(On(500));

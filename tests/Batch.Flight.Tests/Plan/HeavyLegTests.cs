@@ -7,9 +7,11 @@ namespace Batch.Flight.Tests.Plan;
 /// <summary>Legs heavier or lighter than the tables: the reason names the weight and the table's end, the cells are those that decide the weight.</summary>
 public sealed class HeavyLegTests
 {
-    private static Leg Leg(double blockLb) => Some.Leg(1, "XAND", "XBEL", Some.Noon, new FuelPlan.Amount(new Pounds(blockLb))) with { Origin = Row("Legs", 2, "FuelPlan", "K") };
+    private static Leg Leg(double blockLb) =>
+        Some.Leg(1, "XAND", "XBEL", Some.Noon, new FuelPlan.Amount(new Pounds(blockLb))) with { Origin = Row("Legs", 2, "FuelPlan", "K") };
 
-    private static Origin Row(string sheet, int row, string field, string column) => new($"week.xlsx/{sheet}", row, ImmutableDictionary<string, string>.Empty.Add(field, column));
+    private static Origin Row(string sheet, int row, string field, string column) =>
+        new($"week.xlsx/{sheet}", row, ImmutableDictionary<string, string>.Empty.Add(field, column));
 
     // Empty 6,000 lb with a pilot of 190 lb and a passenger of 250 lb; 4,000 lb of fuel, no taxi fuel: 10,440 lb where the climb table ends at 10,000 lb.
     [Fact]
@@ -19,7 +21,9 @@ public sealed class HeavyLegTests
         var week = Some.Week([Leg(4000)], [passenger]);
         week = week with { Types = week.Types.SetItem("Skua 9", week.Types["Skua 9"] with { TaxiFuel = Pounds.Zero }) };
         var plan = Assert.IsType<LegPlan.Unplanned>(Some.Planned(week).Legs[0]);
-        Assert.Equal("The weight of 10,440 lb is 440 lb more than Climb of Skua 9 goes up to (10,000 lb): take load or fuel off, or give the table heavier rows.", plan.Why);
+        Assert.Equal(
+            "The weight of 10,440 lb is 440 lb more than Climb of Skua 9 goes up to (10,000 lb): take load or fuel off, or give the table heavier rows.",
+            plan.Why);
         Assert.Equal("week.xlsx/Legs/K2 week.xlsx/Manifest/E5", string.Join(" ", plan.Cells));
     }
 
@@ -30,7 +34,8 @@ public sealed class HeavyLegTests
         var week = Some.Week([Leg(300)]);
         week = week with { Fleet = week.Fleet.SetItem("ABCDE", week.Fleet["ABCDE"] with { BasicEmptyWeight = new Pounds(5000) }) };
         var plan = Assert.IsType<LegPlan.Unplanned>(Some.Planned(week).Legs[0]);
-        Assert.Matches("^The weight of 5,[0-9]{3} lb is [0-9]{3} lb less than Climb of Skua 9 begins at \\(6,000 lb\\): give the table lighter rows\\.$", plan.Why);
+        Assert.Matches("^The weight of 5,[0-9]{3} lb is [0-9]{3} lb less than Climb of Skua 9 begins at \\(6,000 lb\\): give the table lighter rows\\.$",
+            plan.Why);
         Assert.Contains("week.xlsx/Legs/K2", plan.Cells);
     }
 }

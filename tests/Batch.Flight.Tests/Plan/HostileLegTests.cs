@@ -8,7 +8,9 @@ using Batch.Testing;
 
 namespace Batch.Flight.Tests.Plan;
 
-/// <summary>Legs at the ends of the earth, of the calendar and of the weather: planned with finite numbers that agree with one another, or unplanned with a reason.</summary>
+/// <summary>
+/// Legs at the ends of the earth, of the calendar and of the weather: planned with finite numbers that agree with one another, or unplanned with a reason.
+/// </summary>
 public sealed class HostileLegTests
 {
     private static readonly Airport West = Some.Airport("XWES", 60, 179, 50);
@@ -67,10 +69,12 @@ public sealed class HostileLegTests
     [InlineData(60)]
     public void However_hot_or_cold(double deviationK)
     {
-        AirReport[] air = [.. Some.Reports(200, 20).Select(report => report with { Temperature = StandardAtmosphere.TemperatureAt(report.Altitude) + deviationK })];
+        AirReport[] air = [.. Some.Reports(200, 20)
+            .Select(report => report with { Temperature = StandardAtmosphere.TemperatureAt(report.Altitude) + deviationK })];
         foreach (var mayUseEdge in new[] { false, true })
             foreach (var setting in new[] { "Q0870", "Q1085", "A2600", "Q0000" })
-                Sound(Plan(Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XDUN"), air, mayUseEdge: mayUseEdge, bulletin: $"METAR XAND 141150Z 27015G90KT 9999 M60/M65 {setting}"));
+                Sound(Plan(Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XDUN"), air, mayUseEdge: mayUseEdge,
+                    bulletin: $"METAR XAND 141150Z 27015G90KT 9999 M60/M65 {setting}"));
     }
 
     [Theory]
@@ -105,7 +109,8 @@ public sealed class HostileLegTests
     public void Close_to_a_magnetic_pole_the_compass_is_said_to_be_of_no_use()
     {
         var plan = Plan(Some.Leg(1, "XNEA", "XPOL", Some.Noon), Some.Reports(0, 0));
-        Assert.Contains(Assert.IsType<LegPlan.Planned>(plan).Assumptions, assumption => assumption.StartsWith("Close to a magnetic pole", StringComparison.Ordinal) && assumption.Contains("XPOL", StringComparison.Ordinal));
+        Assert.Contains(Assert.IsType<LegPlan.Planned>(plan).Assumptions,
+            assumption => assumption.StartsWith("Close to a magnetic pole", StringComparison.Ordinal) && assumption.Contains("XPOL", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -131,8 +136,10 @@ public sealed class HostileLegTests
         {
             Operator = week.Operator with { MayUseTableEdge = mayUseEdge },
             Airports = week.Airports.SetItems(new[] { West, East, Pole, NearPole, Antarctic, DeadSea, High, AtAntipode }.Concat(more)
-                .Select(airport => KeyValuePair.Create(airport.Ident, airport with { FuelsSold = [FuelKind.JetA1], Runways = [Some.Runway("09", 90, 4000), Some.Runway("27", 270, 4000)] }))),
-            Types = week.Types.SetItem("Skua 9", Some.WeekType with { Tables = Some.WeekType.Tables with { Takeoff = Some.Flaps(("10", Some.DistanceTable("Takeoff of Skua 9"))) } }),
+                .Select(airport => KeyValuePair.Create(airport.Ident,
+                    airport with { FuelsSold = [FuelKind.JetA1], Runways = [Some.Runway("09", 90, 4000), Some.Runway("27", 270, 4000)] }))),
+            Types = week.Types.SetItem("Skua 9",
+                Some.WeekType with { Tables = Some.WeekType.Tables with { Takeoff = Some.Flaps(("10", Some.DistanceTable("Takeoff of Skua 9"))) } }),
             Bulletins = bulletin.Length == 0 ? [] : [new RawBulletin(bulletin, Some.Noon, Origin.None)],
         };
         return Some.Planned(week).Legs[0];
@@ -149,7 +156,8 @@ public sealed class HostileLegTests
             case LegPlan.Planned planned:
                 Assert.True(planned.Fuel.Trip.Value > 0 && planned.Profile.Time > Duration.Zero);
                 Assert.Equal(planned.Profile.Distance.Value, planned.Log.Sum(line => line.Distance.Value), 0.001);
-                Assert.All(planned.Log.Zip(planned.Log.Skip(1)), pair => Assert.True(pair.Second.Over >= pair.First.Over && pair.Second.Remaining <= pair.First.Remaining));
+                Assert.All(planned.Log.Zip(planned.Log.Skip(1)),
+                    pair => Assert.True(pair.Second.Over >= pair.First.Over && pair.Second.Remaining <= pair.First.Remaining));
                 Finite(LegWorking.Of(planned), "working", []);
                 break;
         }

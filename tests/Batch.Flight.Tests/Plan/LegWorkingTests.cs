@@ -20,7 +20,8 @@ public sealed class LegWorkingTests
         {
             Types = week.Types.SetItem("Skua 9", Some.WeekType with { Tables = tables, Corrections = Some.RunwayType.Corrections }),
             Fleet = week.Fleet.SetItems(week.Fleet.Values.Select(aircraft => KeyValuePair.Create(aircraft.Registration, aircraft with { BurnBias = 0.03 }))),
-            Airports = week.Airports.SetItems(week.Airports.Values.Select(airport => KeyValuePair.Create(airport.Ident, airport with { Runways = [Some.Runway("09", 90, 6000), Some.Runway("27", 270, 6000)] }))),
+            Airports = week.Airports.SetItems(week.Airports.Values.Select(
+                airport => KeyValuePair.Create(airport.Ident, airport with { Runways = [Some.Runway("09", 90, 6000), Some.Runway("27", 270, 6000)] }))),
         };
         return Assert.IsType<LegPlan.Planned>(Some.Planned(week).Legs[0]);
     }
@@ -41,7 +42,8 @@ public sealed class LegWorkingTests
     public void The_burn_of_every_cruise_step_follows_from_the_table_at_the_weight_and_deviation_printed()
     {
         var table = Plan.Type.Tables.Cruise[Plan.Profile.Setting];
-        var steps = Steps.Where(step => step.Name.StartsWith("cruise ", StringComparison.Ordinal) && step.Name.EndsWith(", burn", StringComparison.Ordinal)).ToArray();
+        var steps = Steps.Where(step => step.Name.StartsWith("cruise ", StringComparison.Ordinal) && step.Name.EndsWith(", burn", StringComparison.Ordinal))
+            .ToArray();
         Assert.NotEmpty(steps);
         Assert.All(steps, step =>
         {
@@ -54,11 +56,13 @@ public sealed class LegWorkingTests
     [Fact]
     public void The_burn_of_every_climb_slice_follows_from_the_table()
     {
-        var steps = Steps.Where(step => step.Name.StartsWith("climb ", StringComparison.Ordinal) && step.Name.EndsWith(", burn", StringComparison.Ordinal)).ToArray();
+        var steps = Steps.Where(step => step.Name.StartsWith("climb ", StringComparison.Ordinal) && step.Name.EndsWith(", burn", StringComparison.Ordinal))
+            .ToArray();
         Assert.NotEmpty(steps);
         Assert.All(steps, step =>
         {
-            double At(string altitude) => Read(Plan.Type.Tables.Climb, 1, In(step, "weight"), In(step, "deviation from the standard temperature"), In(step, altitude));
+            double At(string altitude) =>
+                Read(Plan.Type.Tables.Climb, 1, In(step, "weight"), In(step, "deviation from the standard temperature"), In(step, altitude));
             Assert.Equal(At("to altitude") - At("from altitude"), In(step, "table difference"), 0.05);
             Assert.Equal(step.Value, In(step, "table difference") * (1 + In(step, "burn bias")), 6);
         });
@@ -68,7 +72,8 @@ public sealed class LegWorkingTests
     public void The_flow_of_the_final_reserve_follows_from_the_table()
     {
         var step = Named("cruise flow");
-        var flow = Read(Plan.Type.Tables.Cruise[Plan.Profile.Setting], 1, In(step, "weight"), In(step, "deviation from the standard temperature"), In(step, "level"));
+        var flow =
+            Read(Plan.Type.Tables.Cruise[Plan.Profile.Setting], 1, In(step, "weight"), In(step, "deviation from the standard temperature"), In(step, "level"));
         Assert.Equal(flow, In(step, "flow of the table"), 6);
         Assert.Equal(In(Named("final reserve"), "flow"), flow * (1 + In(step, "burn bias")), 6);
     }
@@ -106,6 +111,7 @@ public sealed class LegWorkingTests
         var plan = Assert.IsType<LegPlan.Planned>(Some.Planned(isUsualSaid ? week : week with { Operator = week.Operator with { TaxiOut = null } }).Legs[0]);
         Assert.Equal(lb, plan.Fuel.Taxi.Value, 9);
         Assert.Equal(lb, plan.Load.Ramp.Weight.Value - plan.Load.Takeoff.Weight.Value, 6);
-        Assert.Equal(sentences, plan.Assumptions.Count(text => text == FormattableString.Invariant($"Taxi of {minutes} min instead of the usual 10 min: taxi fuel {lb} lb in proportion, not the 60 lb of Types.")));
+        Assert.Equal(sentences, plan.Assumptions.Count(text => text == FormattableString.Invariant(
+            $"Taxi of {minutes} min instead of the usual 10 min: taxi fuel {lb} lb in proportion, not the 60 lb of Types.")));
     }
 }

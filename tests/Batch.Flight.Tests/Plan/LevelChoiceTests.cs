@@ -46,7 +46,8 @@ public sealed class LevelChoiceTests
 
         Assert.True(With(Duration.FromMinutes(60)).Profile.Level.Value > 10_000);
         var over = Some.Airport("XHIG", 41, -36, 9500);
-        var high = Assert.IsType<LegPlan.Planned>(Some.Planned(week with { Legs = [week.Legs[0] with { To = "XHIG", Alternate = "" }], Airports = week.Airports.Add("XHIG", over) }, rules).Legs[0]);
+        var high = Assert.IsType<LegPlan.Planned>(
+            Some.Planned(week with { Legs = [week.Legs[0] with { To = "XHIG", Alternate = "" }], Airports = week.Airports.Add("XHIG", over) }, rules).Legs[0]);
         Assert.True(high.Profile.Level.Value > 10_000, "No level below would clear the field.");
     }
 
@@ -108,7 +109,8 @@ public sealed class LevelChoiceTests
     public void One_option_lies_far_below_the_plan_for_a_low_clearance()
     {
         var plan = Planned(Some.Leg(1, "XAND", "XBEL", Some.Noon));
-        var below = plan.Options.Where(option => !option.IsBackupRoute && option.Level < plan.Profile.Level).Select(option => option.Level.Value).Order().ToArray();
+        var below = plan.Options.Where(option => !option.IsBackupRoute && option.Level < plan.Profile.Level).Select(option => option.Level.Value).Order()
+            .ToArray();
         Assert.Equal(3, below.Length);
         Assert.True(below[1] - below[0] > below[2] - below[1]);
     }

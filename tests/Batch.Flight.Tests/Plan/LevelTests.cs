@@ -35,7 +35,8 @@ public sealed class LevelTests
     public void The_longer_part_decides_the_direction()
     {
         // First 36 NM east to XCOR, then the longer way west and south.
-        Assert.False(LevelCandidates.IsMostlyEastbound(RouteOf("XCOR 37N046W", "XAND", "XDUN") with { Segments = RouteOf("XCOR 37N046W", "XAND", "XDUN").Segments[..2] }));
+        Assert.False(LevelCandidates.IsMostlyEastbound(
+            RouteOf("XCOR 37N046W", "XAND", "XDUN") with { Segments = RouteOf("XCOR 37N046W", "XAND", "XDUN").Segments[..2] }));
         Assert.True(LevelCandidates.IsMostlyEastbound(RouteOf("XCOR", "XAND", "XBEL")));
     }
 
@@ -78,13 +79,15 @@ public sealed class LevelTests
         var request = ProfileFlyerTests.Plain(ProfileFlyerTests.EquatorRoute(lengthNm));
         var profile = Assert.IsType<ProfileResult.Flown>(LevelFinder.FlyHighest(request, rules, out var note)).Profile;
         Assert.Equal(levelFt, profile.Level.Value);
-        Assert.Equal(string.Create(CultureInfo.InvariantCulture, $"The route is too short for FL100; {levelFt:#,##0} ft is the highest level that leaves two minutes of cruise."), note);
+        Assert.Equal(string.Create(CultureInfo.InvariantCulture,
+            $"The route is too short for FL100; {levelFt:#,##0} ft is the highest level that leaves two minutes of cruise."), note);
         Assert.IsType<ProfileResult.TooShort>(ProfileFlyer.Fly(request with { Level = new Feet(levelFt + (rules == FlightRules.Vfr ? 500 : 1000)) }));
 
         // Whatever level was right at another weight.
         foreach (var known in new[] { levelFt - 1000, levelFt, levelFt + 1000, 40_000 })
         {
-            Assert.Equal(levelFt, Assert.IsType<ProfileResult.Flown>(LevelFinder.FlyHighest(request, rules, out var again, new Feet(known))).Profile.Level.Value);
+            Assert.Equal(levelFt,
+                Assert.IsType<ProfileResult.Flown>(LevelFinder.FlyHighest(request, rules, out var again, new Feet(known))).Profile.Level.Value);
             Assert.Equal(note, again);
         }
     }
@@ -109,6 +112,7 @@ public sealed class LevelTests
     private static FlownRoute RouteOf(string text, string from, string to)
     {
         var book = Some.Book();
-        return Assert.IsType<RouteResult.Resolved>(RouteReader.Resolve(book, book.Airport(from) ?? Some.Xand, book.Airport(to) ?? Some.Xand, text, Some.Day, null)).Route;
+        return Assert.IsType<RouteResult.Resolved>(
+            RouteReader.Resolve(book, book.Airport(from) ?? Some.Xand, book.Airport(to) ?? Some.Xand, text, Some.Day, null)).Route;
     }
 }

@@ -12,8 +12,10 @@ public sealed class LogFlownTests
 
     private static readonly string[] Routes = ["", "4130N03800W", "4130N03800W 4200N03700W", "N0220F150 40N038W"];
 
-    private static LegPlan.Planned Planned(string route, double levelFt, double windFromDeg, double windKt) => Assert.IsType<LegPlan.Planned>(Assert.Single(Some.Planned(Some.Week(
-        [Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XDUN") with { Level = new Feet(levelFt), Route = route }], winds: Some.Reports(windFromDeg, windKt))).Legs));
+    private static LegPlan.Planned Planned(string route, double levelFt, double windFromDeg, double windKt) =>
+        Assert.IsType<LegPlan.Planned>(Assert.Single(Some.Planned(Some.Week(
+        [Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XDUN") with { Level = new Feet(levelFt), Route = route }],
+        winds: Some.Reports(windFromDeg, windKt))).Legs));
 
     [Fact]
     public void Courses_times_and_ground_speeds_of_the_log_lead_to_every_point_and_to_the_destination()
@@ -44,7 +46,12 @@ public sealed class LogFlownTests
         var plan = Planned("4130N03800W", 20_000, 30, 55);
         foreach (var line in plan.Log.Skip(1))
         {
-            if (line is not { TrueCourse: { } course, Heading: { } heading, VariationDeg: { } variation, TrueAirspeed: { } airspeed, WindFrom: { } from, WindSpeed: { } speed, GroundSpeed: { } groundSpeed }) continue;
+            if (line is not
+                {
+                    TrueCourse: { } course, Heading: { } heading, VariationDeg: { } variation, TrueAirspeed: { } airspeed, WindFrom: { } from,
+                    WindSpeed: { } speed, GroundSpeed: { } groundSpeed
+                })
+                continue;
             var (headingRad, fromRad) = ((heading.Value + variation) * Math.PI / 180, from.Value * Math.PI / 180);
             var east = (airspeed.Value * Math.Sin(headingRad)) - (speed.Value * Math.Sin(fromRad));
             var north = (airspeed.Value * Math.Cos(headingRad)) - (speed.Value * Math.Cos(fromRad));

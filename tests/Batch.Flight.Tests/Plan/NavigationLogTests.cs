@@ -12,7 +12,8 @@ public sealed class NavigationLogTests
     private static readonly Pounds Aboard = new(1500);
 
     private static readonly Gen<ProfileRequest> Requests = Gen.Select(
-        Gen.Int[0, 4], Gen.Int[4, 26], Gen.Double[6500, 9900], Gen.Double[0, 359], Gen.Double[0, 60], Gen.Double[-15, 15]).Select((route, level, lb, from, knots, kelvin) =>
+        Gen.Int[0, 4], Gen.Int[4, 26], Gen.Double[6500, 9900], Gen.Double[0, 359], Gen.Double[0, 60], Gen.Double[-15, 15])
+            .Select((route, level, lb, from, knots, kelvin) =>
         ProfileFlyerTests.Skua(new[] { "", "NORRA V12 GULLS", "NOR LN", "41N039W 4100N03630W", "TIDES XCOR/N0200F270 GULLS" }[route]) with
         {
             Level = new Feet(level * 1000),
@@ -51,7 +52,12 @@ public sealed class NavigationLogTests
     {
         foreach (var line in log.Skip(1))
         {
-            if (line is not { TrueCourse: { } course, TrueAirspeed: { } airspeed, WindFrom: { } from, WindSpeed: { } wind, GroundSpeed: { } speed, Heading: { } heading, VariationDeg: { } variation }) continue;
+            if (line is not
+                {
+                    TrueCourse: { } course, TrueAirspeed: { } airspeed, WindFrom: { } from, WindSpeed: { } wind, GroundSpeed: { } speed,
+                    Heading: { } heading, VariationDeg: { } variation
+                })
+                continue;
             var solution = WindTriangle.Solve(course, airspeed, from, wind);
             // The course turns over a long stretch and the airspeed grows over a climb; the means differ a little from the triangle of the means.
             Assert.InRange(Math.Abs(solution.GroundSpeed.Value - speed.Value), 0, 2.5);
@@ -88,7 +94,8 @@ public sealed class NavigationLogTests
             (from, course, lengthNm, knots) =>
             {
                 var to = Geodesic.Direct(from, course, lengthNm * 1852);
-                var book = new NavigationBook([Some.Airport("XONE", from.LatitudeDeg, from.LongitudeDeg, 0), Some.Airport("XTWO", to.LatitudeDeg, to.LongitudeDeg, 0)], [], [], []);
+                var book = new NavigationBook(
+                    [Some.Airport("XONE", from.LatitudeDeg, from.LongitudeDeg, 0), Some.Airport("XTWO", to.LatitudeDeg, to.LongitudeDeg, 0)], [], [], []);
                 var route = book.Airport("XONE") is { } start && book.Airport("XTWO") is { } end
                     ? Assert.IsType<RouteResult.Resolved>(RouteReader.Resolve(book, start, end, "", Some.Day, null)).Route
                     : throw new InvalidOperationException("The book holds both.");
@@ -129,7 +136,8 @@ public sealed class NavigationLogTests
     {
         var route = ProfileFlyerTests.EquatorRoute(300, new Feet(15_000));
         var log = NavigationLog.Of(ProfileFlyerTests.Flown(ProfileFlyerTests.Plain(route)), route, Some.Noon, Aboard, Some.Day);
-        Assert.Equal("WESTR/0 TOC/10000 MIDDL/10000 TOC/15000 TOD/15000 EASTR/0", string.Join(' ', log.Select(line => line.Point + "/" + line.Altitude.ToString().Split(' ')[0])));
+        Assert.Equal("WESTR/0 TOC/10000 MIDDL/10000 TOC/15000 TOD/15000 EASTR/0",
+            string.Join(' ', log.Select(line => line.Point + "/" + line.Altitude.ToString().Split(' ')[0])));
     }
 
     [Fact]

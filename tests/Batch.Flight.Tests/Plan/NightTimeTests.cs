@@ -18,5 +18,6 @@ public sealed class NightTimeTests
         Assert.All(minutes.Zip(minutes.Skip(1)), pair => Assert.InRange(pair.Second - pair.First, 0.5, 1.5));
     }
 
-    private static LegPlan Only(int minutesLater) => Assert.Single(Some.Planned(Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon + Duration.FromMinutes(minutesLater))])).Legs);
+    private static LegPlan Only(int minutesLater) =>
+        Assert.Single(Some.Planned(Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon + Duration.FromMinutes(minutesLater))])).Legs);
 }

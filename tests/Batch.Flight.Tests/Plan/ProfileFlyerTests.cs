@@ -88,7 +88,8 @@ public sealed partial class ProfileFlyerTests
     [Fact]
     public void Slices_follow_each_other_and_never_cross_a_route_point()
     {
-        foreach (var profile in new[] { Flown(Skua("NORRA V12 GULLS") with { Air = Some.SteadyWind(200, 45, 7) }), Flown(Skua("NOR XCOR 41N038W 4100N03630W")) })
+        foreach (var profile in new[] { Flown(Skua("NORRA V12 GULLS") with { Air = Some.SteadyWind(200, 45, 7) }),
+            Flown(Skua("NOR XCOR 41N038W 4100N03630W")) })
         {
             var slices = profile.Slices;
             Assert.Equal(0, slices[0].StartNm);
@@ -196,10 +197,11 @@ public sealed partial class ProfileFlyerTests
     [Fact]
     public void Wind_that_is_too_strong_in_cruise_names_the_place()
     {
-        // A jet of 210 kt from the north at 10,000 ft, 150 NM east of the departure; calm below and at the departure. By inverse square distance it passes 200 kt
-        // where (150 - x)^2 : x^2 = 10 : 200, at 122.6 NM, so first in the step from 115 to 140 NM (the climb ends at 40 NM).
+        // A jet of 210 kt from the north at 10,000 ft, 150 NM east of the departure; calm below and at the departure. By inverse square distance it passes 200
+        // kt where (150 - x)^2 : x^2 = 10 : 200, at 122.6 NM, so first in the step from 115 to 140 NM (the climb ends at 40 NM).
         var air = new AirField([
-            Wind(9000, 0, null), Wind(10_000, 210, new GeoPoint(0, 2.5)), Wind(9000, 0, new GeoPoint(0, 2.5)), Wind(10_000, 0, new GeoPoint(0, 0)), Wind(9000, 0, new GeoPoint(0, 0)),
+            Wind(9000, 0, null), Wind(10_000, 210, new GeoPoint(0, 2.5)), Wind(9000, 0, new GeoPoint(0, 2.5)), Wind(10_000, 0, new GeoPoint(0, 0)),
+            Wind(9000, 0, new GeoPoint(0, 0)),
         ]);
         var stopped = Assert.IsType<ProfileResult.NotFlyable>(ProfileFlyer.Fly(Plain(EquatorRoute(300)) with { Air = air }));
         Assert.Contains("crosswind", stopped.Why, StringComparison.Ordinal);
@@ -224,7 +226,8 @@ public sealed partial class ProfileFlyerTests
 
     [Fact]
     public void A_climb_above_its_table_is_never_taken_at_the_edge() =>
-        Stopped(Skua("") with { Level = new Feet(30_000), MayUseTableEdge = true }, "Climb of Skua 9 ends at pressure altitude 28,000 ft; 29,000 ft was asked", "at FL280");
+        Stopped(Skua("") with { Level = new Feet(30_000), MayUseTableEdge = true }, "Climb of Skua 9 ends at pressure altitude 28,000 ft; 29,000 ft was asked",
+            "at FL280");
 
     [Fact]
     public void What_is_missing_is_named()
@@ -240,7 +243,13 @@ public sealed partial class ProfileFlyerTests
     public void The_winds_of_the_descent_are_those_of_its_own_time()
     {
         // Calm until 12:45, then 60 kt on the nose. The 200 NM take 66 min in still air, so the descent lies wholly in the wind and the climb in the calm.
-        AirReport report = new() { Altitude = Feet.Zero, WindFrom = new TrueDegrees(90), WindSpeed = new Knots(60), From = Some.Noon + Duration.FromMinutes(45) };
+        AirReport report = new()
+        {
+            Altitude = Feet.Zero,
+            WindFrom = new TrueDegrees(90),
+            WindSpeed = new Knots(60),
+            From = Some.Noon + Duration.FromMinutes(45)
+        };
         var profile = Flown(Plain(EquatorRoute(200)) with { Air = new AirField([report]) });
         Assert.All(profile.Slices.Where(slice => slice.Phase == FlightPhase.Descent), slice => Assert.Equal(60, slice.Air.WindSpeed.Value, 1e-9));
         Assert.All(profile.Slices.Where(slice => slice.Phase == FlightPhase.Climb), slice => Assert.True(slice.Air.WindAssumed));
@@ -251,9 +260,10 @@ public sealed partial class ProfileFlyerTests
     [Fact]
     public void A_wind_that_changes_between_the_two_arrivals_counts_from_its_own_time()
     {
-        // Headwind of 40 kt from the start until 13:17. Climb 20 min at 80 kt to 26.7 NM. First arrival: 133.3 NM of still air at 200 kt and 10 min down, 13:10, before the
-        // change; with it the descent takes 33.3 NM and the cruise 140 NM at 160 kt, so the second arrival is 13:22:30 and the last 5.5 slices are calm.
-        // They go 4 NM instead of 3.3, which brings the top of descent 3.7 NM nearer to the departure: 1.4 min that the second arrival was late.
+        // Headwind of 40 kt from the start until 13:17. Climb 20 min at 80 kt to 26.7 NM. First arrival: 133.3 NM of still air at 200 kt and 10 min down,
+        // 13:10, before the change; with it the descent takes 33.3 NM and the cruise 140 NM at 160 kt, so the second arrival is 13:22:30 and the last 5.5
+        // slices are calm. They go 4 NM instead of 3.3, which brings the top of descent 3.7 NM nearer to the departure: 1.4 min that the second arrival was
+        // late.
         AirReport report = new() { Altitude = Feet.Zero, WindFrom = new TrueDegrees(90), WindSpeed = new Knots(40), To = Some.Noon + Duration.FromMinutes(77) };
         var profile = Flown(Plain(EquatorRoute(200)) with { Air = new AirField([report]) });
         var hours = 0.0;

@@ -10,7 +10,8 @@ public sealed class PublishedFuelTests
 {
     private static CheckFile Cases { get; } = CheckFile.Read("fuel-published.csv");
 
-    // Taxi 600 + trip 60,000 + 5 % 3,000 + alternate 10,200 + 30 minutes of 8,000 kg/h 4,000 = 77,800 kg. The reserves are those of the planner, from rules that give times and shares; trip and alternate are the printed ones.
+    // Taxi 600 + trip 60,000 + 5 % 3,000 + alternate 10,200 + 30 minutes of 8,000 kg/h 4,000 = 77,800 kg. The reserves are those of the planner, from rules
+    // that give times and shares; trip and alternate are the printed ones.
     [Fact]
     public void Least_block_fuel_of_a_jet_is_the_printed_one()
     {
@@ -28,11 +29,13 @@ public sealed class PublishedFuelTests
                 ContingencyFloor = Duration.FromMinutes(5),
             },
         };
-        var setup = Assert.IsType<SetupResult.Ready>(LegPreparation.Prepare(new PlanningContext(week, (_, _) => rules, Scenario.AsPlanned), week.Legs[0])).Setup;
+        var setup = Assert.IsType<SetupResult.Ready>(
+            LegPreparation.Prepare(new PlanningContext(week, (_, _) => rules, Scenario.AsPlanned), week.Legs[0])).Setup;
         setup = setup with { Type = Jet(setup.Type, flow) };
         var plan = Assert.IsType<LegPlan.Planned>(Some.Planned(week).Legs[0]);
         var alternate = Assert.Single(plan.Alternates) with { Fuel = Pounds.FromKilograms(row.Number("alternate")) };
-        var reserves = new FuelReserves(setup).Of(plan.Profile with { TripFuel = Pounds.FromKilograms(row.Number("trip")) }, [alternate], plan.Times.Landing, plan.Load.Landing.Weight);
+        var reserves = new FuelReserves(setup)
+            .Of(plan.Profile with { TripFuel = Pounds.FromKilograms(row.Number("trip")) }, [alternate], plan.Times.Landing, plan.Load.Landing.Weight);
         var ladder = plan.Fuel with
         {
             Taxi = Pounds.FromKilograms(row.Number("taxi")),
@@ -52,7 +55,14 @@ public sealed class PublishedFuelTests
     {
         var row = Cases["PF02"];
         Pounds Kilograms(string column) => Pounds.FromKilograms(row.Number(column));
-        var type = Some.WeekType with { UsableFuel = null, MaximumRamp = null, MaximumZeroFuel = null, MaximumTakeoff = Kilograms("maximum takeoff"), MaximumLanding = Kilograms("maximum landing") };
+        var type = Some.WeekType with
+        {
+            UsableFuel = null,
+            MaximumRamp = null,
+            MaximumZeroFuel = null,
+            MaximumTakeoff = Kilograms("maximum takeoff"),
+            MaximumLanding = Kilograms("maximum landing")
+        };
         var most = LoadLimits.MostFuel(type, Kilograms("zero fuel"), Kilograms("taxi"), Kilograms("trip"), null, null);
         var ladder = Kilograms("taxi") + Kilograms("trip") + Pounds.FromKilograms(215) + Kilograms("final reserve") + Kilograms("alternate");
         Assert.Equal(row["bound by"], most.BoundBy);

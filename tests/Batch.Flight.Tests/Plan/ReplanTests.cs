@@ -10,7 +10,8 @@ public sealed class ReplanTests
     private static readonly Leg Out = Some.Leg(1, "XAND", "XBEL", Some.Noon, aboardLb: 300);
     private static readonly Leg On = Some.Leg(2, "XBEL", "XDUN", Some.Noon + Duration.FromHours(4));
     private static readonly Leg Back = Some.Leg(3, "XDUN", "XAND", Some.Noon + Duration.FromHours(8));
-    private static readonly ManifestLine Passenger = new() { Trip = "T1", Legs = LegSelection.All, Name = "Somebody", Weight = new Pounds(180), Bags = new Pounds(40) };
+    private static readonly ManifestLine Passenger =
+        new() { Trip = "T1", Legs = LegSelection.All, Name = "Somebody", Weight = new Pounds(180), Bags = new Pounds(40) };
     private static readonly OperatorWeek Before = Some.Week([Out, On, Back], [Passenger]);
 
     public static TheoryData<string> Changes => ["level", "fuel", "weight", "passenger gone", "later", "no change"];
@@ -32,8 +33,10 @@ public sealed class ReplanTests
         var again = planner.With(after).Replan(planner.Plan(), new HashSet<string>(StringComparer.OrdinalIgnoreCase) { "ABCDE" }, (_, plan) => plan());
         var fresh = Planner(after).Plan();
         Assert.Equal(fresh.Legs.Select(Figures), again.Legs.Select(Figures));
-        Assert.Equal(fresh.Aircraft.Select(aircraft => (aircraft.Registration, aircraft.Block, aircraft.Uplift)), again.Aircraft.Select(aircraft => (aircraft.Registration, aircraft.Block, aircraft.Uplift)));
-        Assert.Equal(fresh.Crew.Select(crew => (crew.Code, crew.FlightTime, crew.Duties.Length)), again.Crew.Select(crew => (crew.Code, crew.FlightTime, crew.Duties.Length)));
+        Assert.Equal(fresh.Aircraft.Select(aircraft => (aircraft.Registration, aircraft.Block, aircraft.Uplift)),
+            again.Aircraft.Select(aircraft => (aircraft.Registration, aircraft.Block, aircraft.Uplift)));
+        Assert.Equal(fresh.Crew.Select(crew => (crew.Code, crew.FlightTime, crew.Duties.Length)),
+            again.Crew.Select(crew => (crew.Code, crew.FlightTime, crew.Duties.Length)));
     }
 
     [Fact]

@@ -10,7 +10,8 @@ public sealed class WeekPlannerTests
 {
     private static readonly Instant Later = Some.Noon + Duration.FromHours(4);
 
-    private static LegPlan.Planned Only(OperatorWeek week, PlanningRules? rules = null) => Assert.IsType<LegPlan.Planned>(Assert.Single(Some.Planned(week, rules).Legs));
+    private static LegPlan.Planned Only(OperatorWeek week, PlanningRules? rules = null) =>
+        Assert.IsType<LegPlan.Planned>(Assert.Single(Some.Planned(week, rules).Legs));
 
     private static LegPlan.Planned[] All(OperatorWeek week) => [.. Some.Planned(week).Legs.Select(Assert.IsType<LegPlan.Planned>)];
 
@@ -29,7 +30,8 @@ public sealed class WeekPlannerTests
     [Fact]
     public void Fuel_that_cannot_be_in_the_tanks_is_not_carried_to_the_next_leg()
     {
-        var week = Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, new FuelPlan.Minimum(Pounds.Zero), 3200), Some.Leg(2, "XBEL", "XAND", Later)], [Some.Passenger(PersonCategory.Adult, 180)], Some.Reports(0, 0));
+        var week = Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, new FuelPlan.Minimum(Pounds.Zero), 3200), Some.Leg(2, "XBEL", "XAND", Later)],
+            [Some.Passenger(PersonCategory.Adult, 180)], Some.Reports(0, 0));
         var legs = All(week);
         Assert.Equal(3200, legs[0].Fuel.Before.Value, 9);
         Assert.True(legs[0].Fuel.Landing > legs[0].Type.UsableFuel);
@@ -71,7 +73,8 @@ public sealed class WeekPlannerTests
     [Fact]
     public void A_heavier_leg_never_burns_less_and_never_needs_less()
     {
-        LegPlan.Planned With(int people) => Only(Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon)], [.. Enumerable.Repeat(Some.Passenger(PersonCategory.Adult, 180), people)]));
+        LegPlan.Planned With(int people) =>
+            Only(Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon)], [.. Enumerable.Repeat(Some.Passenger(PersonCategory.Adult, 180), people)]));
         var plans = Enumerable.Range(0, 7).Select(With).ToArray();
         foreach (var (lighter, heavier) in plans.Zip(plans.Skip(1)))
         {
@@ -110,7 +113,8 @@ public sealed class WeekPlannerTests
     [Fact]
     public void An_amount_that_no_tank_holds_is_not_asked_of_the_leg_before()
     {
-        LegPlan.Planned Before(FuelPlan plan) => All(Some.Week([Some.Leg(1, "XBEL", "XDUN", Some.Noon, aboardLb: 200), Some.Leg(2, "XDUN", "XAND", Later, plan)]))[0];
+        LegPlan.Planned Before(FuelPlan plan) =>
+            All(Some.Week([Some.Leg(1, "XBEL", "XDUN", Some.Noon, aboardLb: 200), Some.Leg(2, "XDUN", "XAND", Later, plan)]))[0];
         Assert.Equal(Before(new FuelPlan.Minimum(Pounds.Zero)).Fuel.Aboard.Value, Before(new FuelPlan.Amount(new Pounds(9000))).Fuel.Aboard.Value, 1.0);
         Assert.True(Before(new FuelPlan.Amount(new Pounds(1500))).Fuel.Landing.Value >= 1500);
     }
@@ -150,8 +154,14 @@ public sealed class WeekPlannerTests
     public void Whatever_the_leg_its_options_hold_the_plan_with_its_own_figures() =>
         Gen.Select(Gen.Int[4, 27], Gen.Double[0, 360], Gen.Double[0, 90], Gen.Int[0, 6], Gen.Bool).Sample((level, from, knots, people, isAuto) =>
         {
-            var leg = Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XDUN") with { Level = isAuto ? null : new Feet(level * 1000), IsLevelAuto = isAuto, BackupRoute = "4200N03800W" };
-            var plan = Only(Some.Week([leg], [.. Enumerable.Range(0, people).Select(_ => Some.Passenger(PersonCategory.Adult, 180))], Some.Reports(from, knots)));
+            var leg = Some.Leg(1, "XAND", "XBEL", Some.Noon, alternate: "XDUN") with
+            {
+                Level = isAuto ? null : new Feet(level * 1000),
+                IsLevelAuto = isAuto,
+                BackupRoute = "4200N03800W"
+            };
+            var plan =
+                Only(Some.Week([leg], [.. Enumerable.Range(0, people).Select(_ => Some.Passenger(PersonCategory.Adult, 180))], Some.Reports(from, knots)));
             var own = Assert.Single(plan.Options, option => option.IsPlan);
             Assert.Equal((plan.Profile.Level, plan.Profile.TripFuel, plan.Profile.Time, plan.Fuel.Landing), (own.Level, own.Trip, own.Time, own.Landing));
             Assert.Equal(plan.Fuel.Landing - plan.Fuel.RequiredOnLanding, own.Margin);
@@ -180,7 +190,8 @@ public sealed class WeekPlannerTests
     [Fact]
     public void A_leg_whose_aircraft_is_not_known_is_unplanned_at_its_cell_and_the_rest_is_planned()
     {
-        var week = Some.Planned(Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon) with { Aircraft = "ABCDF" }, Some.Leg(2, "XBEL", "XAND", Later, aboardLb: 900)]));
+        var week = Some.Planned(
+            Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon) with { Aircraft = "ABCDF" }, Some.Leg(2, "XBEL", "XAND", Later, aboardLb: 900)]));
         var unplanned = Assert.IsType<LegPlan.Unplanned>(week.Legs[0]);
         Assert.Equal("ABCDE", unplanned.Expected);
         Assert.IsType<LegPlan.Planned>(week.Legs[1]);
@@ -191,7 +202,8 @@ public sealed class WeekPlannerTests
     {
         var input = Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon), Some.Leg(2, "XBEL", "XAND", Later)]);
         var planner = new WeekPlanner(input, (_, _) => SomePlans.Rules);
-        var plans = planner.PlanChain("ABCDE", (leg, plan) => leg.Key.Number == 1 ? new LegPlan.Unplanned { Leg = leg, Why = "broke down", IsFault = true } : plan());
+        var plans = planner.PlanChain(
+            "ABCDE", (leg, plan) => leg.Key.Number == 1 ? new LegPlan.Unplanned { Leg = leg, Why = "broke down", IsFault = true } : plan());
         Assert.IsType<LegPlan.Unplanned>(plans[0]);
         Assert.False(Assert.IsType<LegPlan.Planned>(plans[1]).Fuel.IsBeforeKnown);
     }
@@ -211,7 +223,8 @@ public sealed class WeekPlannerTests
     [Fact]
     public void A_duty_of_legs_that_overlap_ends_after_the_one_that_lands_last()
     {
-        var week = Some.Planned(Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, aboardLb: 1500), Some.Leg(2, "XAND", "XCOR", Some.Noon + Duration.FromMinutes(5), aboardLb: 1500)]));
+        var week = Some.Planned(Some.Week(
+            [Some.Leg(1, "XAND", "XBEL", Some.Noon, aboardLb: 1500), Some.Leg(2, "XAND", "XCOR", Some.Noon + Duration.FromMinutes(5), aboardLb: 1500)]));
         var legs = week.Legs.Select(Assert.IsType<LegPlan.Planned>).ToArray();
         Assert.True(legs[0].Times.OnBlocks > legs[1].Times.OnBlocks);
         var duty = Assert.Single(Assert.Single(week.Crew).Duties);

@@ -57,7 +57,8 @@ public sealed class RouteReaderTests
     public void Minimum_altitudes_come_from_the_airway_else_from_the_grid(string text, string from, string to, string minima)
     {
         var route = Resolve(text, from, to);
-        Assert.Equal(minima, string.Join(' ', route.Segments.Select(segment => string.Create(CultureInfo.InvariantCulture, $"{segment.MinimumAltitude?.Value}/{segment.MinimumSource}"))));
+        Assert.Equal(minima, string.Join(' ',
+            route.Segments.Select(segment => string.Create(CultureInfo.InvariantCulture, $"{segment.MinimumAltitude?.Value}/{segment.MinimumSource}"))));
     }
 
     [Fact]
@@ -204,7 +205,8 @@ public sealed class RouteReaderTests
             var text = string.Join(' ', words);
             return RouteReader.Resolve(Book, Some.Xand, Some.Xbel, text, Some.Day, null) switch
             {
-                RouteResult.Resolved(var route) => route.From.Ident == "XAND" && route.To.Ident == "XBEL" && route.Segments.All(segment => segment.Length.Value > 0),
+                RouteResult.Resolved(var route) =>
+                    route.From.Ident == "XAND" && route.To.Ident == "XBEL" && route.Segments.All(segment => segment.Length.Value > 0),
                 RouteResult.Unresolved wrong => wrong.Why.Length > 0 && words[wrong.Position - 1].Equals(wrong.Element, StringComparison.OrdinalIgnoreCase),
                 _ => false,
             };

@@ -153,7 +153,8 @@ public sealed class RunwayPlannerTests
     public void A_tabled_accelerate_stop_distance_must_fit_into_that_available()
     {
         // Accelerate-stop 1.5 times the distance over the obstacle: 2,175 ft, with half of 10 kt headwind credited 2,066 ft.
-        var table = Some.Table("Takeoff of Skua 9", ["weight [lb]", "pressure altitude [ft]", "temperature [°C]"], ["ground roll [ft]", "over obstacle [ft]", "accelerate-stop distance [ft]"],
+        var table = Some.Table("Takeoff of Skua 9", ["weight [lb]", "pressure altitude [ft]", "temperature [°C]"],
+            ["ground roll [ft]", "over obstacle [ft]", "accelerate-stop distance [ft]"],
         [
             .. from weight in new double[] { 6000, 8000 }
                from altitude in new double[] { 0, 8000 }
@@ -162,7 +163,8 @@ public sealed class RunwayPlannerTests
                select Some.Row([weight, altitude, temperature], distance / 2, distance, distance * 1.5),
         ]);
         var type = Some.RunwayType with { Tables = Some.RunwayType.Tables with { Takeoff = Some.Flaps(("10", table)) } };
-        RunwayUse On(Batch.Flight.Fleet.Runway runway, double headwindKt) => Use(RunwayPlanner.Takeoff(With(runway) with { Type = type, Air = Some.Surface(90, headwindKt, 20) }));
+        RunwayUse On(Batch.Flight.Fleet.Runway runway, double headwindKt) =>
+            Use(RunwayPlanner.Takeoff(With(runway) with { Type = type, Air = Some.Surface(90, headwindKt, 20) }));
         var runway = Some.Runway("09", 90, 2000);
         var calm = On(runway, 0);
         Assert.Equal(2175, Assert.NotNull(calm.CorrectedStop).Value, 6);
@@ -171,7 +173,8 @@ public sealed class RunwayPlannerTests
         Assert.Equal(125, On(runway with { AccelerateStop = new Feet(2300) }, 0).Margin.Value, 6);
         var windy = On(runway, 10);
         Assert.Equal(2175 * 0.95, Assert.NotNull(windy.CorrectedStop).Value, 6);
-        Assert.Contains(windy.Assumptions, said => said.StartsWith("The accelerate-stop distance is corrected as the takeoff distance", StringComparison.Ordinal));
+        Assert.Contains(windy.Assumptions,
+            said => said.StartsWith("The accelerate-stop distance is corrected as the takeoff distance", StringComparison.Ordinal));
         Assert.Null(Use(RunwayPlanner.Takeoff(With(runway))).CorrectedStop);
         Assert.Null(Use(RunwayPlanner.Landing(With(runway) with { Type = type })).CorrectedStop);
     }
@@ -179,10 +182,12 @@ public sealed class RunwayPlannerTests
     [Fact]
     public void The_runway_into_the_wind_is_taken_if_it_fits_else_the_one_that_lacks_least()
     {
-        var request = Plain with { Airport = Plain.Airport with { Runways = [Some.Runway("09", 90, 2000), Some.Runway("27", 270, 1500), Some.Runway("18", 180, 5000)] } };
+        var request =
+            Plain with { Airport = Plain.Airport with { Runways = [Some.Runway("09", 90, 2000), Some.Runway("27", 270, 1500), Some.Runway("18", 180, 5000)] } };
         Assert.Equal("27", Use(RunwayPlanner.Takeoff(request with { Air = Some.Surface(270, 8, 20) })).Runway.Ident);
         Assert.Equal("18", Use(RunwayPlanner.Takeoff(request)).Runway.Ident);
-        Assert.Equal("18", Use(RunwayPlanner.Takeoff(request with { Air = Some.Surface(270, 8, 40), Rules = request.Rules with { TakeoffFactor = 1.25 } })).Runway.Ident);
+        Assert.Equal("18",
+            Use(RunwayPlanner.Takeoff(request with { Air = Some.Surface(270, 8, 40), Rules = request.Rules with { TakeoffFactor = 1.25 } })).Runway.Ident);
         var none = request with { Rules = request.Rules with { TakeoffFactor = 5 }, Air = Some.Surface(270, 8, 20) };
         Assert.Equal("18", Use(RunwayPlanner.Takeoff(none)).Runway.Ident);
     }
@@ -190,7 +195,8 @@ public sealed class RunwayPlannerTests
     [Fact]
     public void Closed_and_unlighted_runways_are_passed_over()
     {
-        var request = Plain with { Airport = Plain.Airport with { Runways = [Some.Runway("09", 90, 3000) with { Lighted = false }, Some.Runway("27", 270, 2000)] } };
+        var request =
+            Plain with { Airport = Plain.Airport with { Runways = [Some.Runway("09", 90, 3000) with { Lighted = false }, Some.Runway("27", 270, 2000)] } };
         Assert.Equal("09", Use(RunwayPlanner.Takeoff(request)).Runway.Ident);
         Assert.Equal("27", Use(RunwayPlanner.Takeoff(request with { NeedsLights = true })).Runway.Ident);
         var dark = Use(RunwayPlanner.Takeoff(request with { NeedsLights = true, ClosedRunways = ["27"] }));
@@ -210,13 +216,18 @@ public sealed class RunwayPlannerTests
     public void Without_runways_or_tables_nothing_is_computed()
     {
         Assert.Equal("The book gives no runways of XAND.", Why(RunwayPlanner.Landing(Plain with { Airport = Some.Xand })));
-        Assert.Equal("The book gives no landing table of Skua 9.", Why(RunwayPlanner.Landing(Plain with { Type = Some.RunwayType with { Tables = new PerformanceTables() } })));
+        Assert.Equal("The book gives no landing table of Skua 9.",
+            Why(RunwayPlanner.Landing(Plain with { Type = Some.RunwayType with { Tables = new PerformanceTables() } })));
     }
 
     [Fact]
     public void Of_several_flaps_the_one_with_the_shortest_distance_is_taken()
     {
-        var tables = Some.RunwayType.Tables with { Takeoff = Some.Flaps(("0", Some.DistanceTable("Takeoff, flap 0", 1.2)), ("15", Some.DistanceTable("Takeoff, flap 15", 0.9))) };
+        var tables = Some.RunwayType.Tables with
+        {
+            Takeoff =
+            Some.Flaps(("0", Some.DistanceTable("Takeoff, flap 0", 1.2)), ("15", Some.DistanceTable("Takeoff, flap 15", 0.9)))
+        };
         var use = Use(RunwayPlanner.Takeoff(Plain with { Type = Some.RunwayType with { Tables = tables } }));
         Assert.Equal("15", use.Flap);
         Assert.Equal(1450 * 0.9, use.Required.Value, 6);
@@ -235,7 +246,8 @@ public sealed class RunwayPlannerTests
     [Fact]
     public void Lighter_lower_or_colder_than_the_table_its_lowest_values_hold_and_that_is_said()
     {
-        var use = Use(RunwayPlanner.Landing(Plain with { Weight = new Pounds(5500), Air = Some.Surface(0, 0, -10), AltimeterSetting = new Hectopascals(1030) }));
+        var use =
+            Use(RunwayPlanner.Landing(Plain with { Weight = new Pounds(5500), Air = Some.Surface(0, 0, -10), AltimeterSetting = new Hectopascals(1030) }));
         Assert.Equal(1000, use.Required.Value, 6);
         Assert.Equal(3, use.Assumptions.Length);
         Assert.StartsWith("Landing of Skua 9 begins at weight 6,000 lb; 5,500 lb was asked", use.Assumptions[0], StringComparison.Ordinal);
@@ -243,7 +255,8 @@ public sealed class RunwayPlannerTests
 
     [Fact]
     public void A_cold_day_does_not_hide_that_the_weight_is_beyond_the_table() =>
-        Assert.Equal("Takeoff of Skua 9 ends at weight 8,000 lb; 8,100 lb was asked.", Why(RunwayPlanner.Takeoff(Plain with { Weight = new Pounds(8100), Air = Some.Surface(0, 0, -10) })));
+        Assert.Equal("Takeoff of Skua 9 ends at weight 8,000 lb; 8,100 lb was asked.",
+            Why(RunwayPlanner.Takeoff(Plain with { Weight = new Pounds(8100), Air = Some.Surface(0, 0, -10) })));
 
     [Fact]
     public void Speeds_are_those_at_the_weight_without_the_blank_ones()
@@ -287,7 +300,8 @@ public sealed class RunwayPlannerTests
     [Fact]
     public void The_greatest_weight_planned_again_fits_and_one_pound_more_does_not()
     {
-        var days = Gen.Select(Gen.Double[1100, 2400], Gen.Double[-2, 2], Gen.Double[-10, 40], Gen.Double[0, 360], Gen.Double[0, 25], Gen.Double[990, 1035], Gen.Double[1, 1.6]);
+        var days = Gen.Select(Gen.Double[1100, 2400], Gen.Double[-2, 2], Gen.Double[-10, 40], Gen.Double[0, 360], Gen.Double[0, 25], Gen.Double[990, 1035],
+            Gen.Double[1, 1.6]);
         days.Sample((lengthFt, slope, temperatureC, windFrom, windKt, setting, factor) =>
         {
             var request = With(Some.Runway("09", 90, lengthFt) with { SlopePercent = slope, TakeoffDistance = new Feet(lengthFt + 100) }) with

@@ -4,7 +4,8 @@ namespace Batch.Flight.Tests.Testing;
 
 public sealed class CheckFileTests
 {
-    private const string Good = "# source: A table, 2020\n# columns: id, length [m] (0.1), what\n# tolerance: 0.1\n# note: a remark\nR1,2.50,\"a, \"\"b\"\"\"\nR2,,c\n";
+    private const string Good =
+        "# source: A table, 2020\n# columns: id, length [m] (0.1), what\n# tolerance: 0.1\n# note: a remark\nR1,2.50,\"a, \"\"b\"\"\"\nR2,,c\n";
 
     [Fact]
     public void A_file_gives_its_head_and_rows()

@@ -27,5 +27,7 @@ public sealed class LegKeyTests
 
     [Fact]
     public void Legs_of_a_trip_stand_by_number_then_by_row() =>
-        Assert.Equal(["T1, row 7", "T1, row 12", "T1/2", "T1/10"], new[] { new LegKey("T1", 10), new LegKey("T1", 0) { Row = 12 }, new LegKey("T1", 2), new LegKey("T1", 0) { Row = 7 } }.Order().Select(key => key.ToString()));
+        Assert.Equal(["T1, row 7", "T1, row 12", "T1/2", "T1/10"],
+            new[] { new LegKey("T1", 10), new LegKey("T1", 0) { Row = 12 }, new LegKey("T1", 2), new LegKey("T1", 0) { Row = 7 } }.Order()
+                .Select(key => key.ToString()));
 }

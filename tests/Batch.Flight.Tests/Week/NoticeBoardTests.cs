@@ -35,7 +35,8 @@ public sealed class NoticeBoardTests
     [Fact]
     public void Notices_about_an_airport_include_those_that_touch_the_interval()
     {
-        var board = new NoticeBoard([Notice("XAND", NoticeEffect.Other, 6, 12), Notice("XAND 09", NoticeEffect.RunwayClosed, 13, 14), Notice("XAND", NoticeEffect.Other, 16, 18)]);
+        var board = new NoticeBoard(
+            [Notice("XAND", NoticeEffect.Other, 6, 12), Notice("XAND 09", NoticeEffect.RunwayClosed, 13, 14), Notice("XAND", NoticeEffect.Other, 16, 18)]);
         Assert.Equal([NoticeEffect.RunwayClosed], board.About("XAND", Noon, Noon + Duration.FromHours(2)).Select(notice => notice.Effect));
     }
 }

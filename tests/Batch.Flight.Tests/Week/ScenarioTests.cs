@@ -14,7 +14,8 @@ public sealed class ScenarioTests
     [Fact]
     public void Hot_is_what_every_report_ten_degrees_warmer_gives()
     {
-        AirReport[] winds = [.. Some.Reports(250, 30).Select(report => report with { Temperature = new Celsius(StandardAtmosphere.TemperatureAt(report.Altitude).Value - 5) })];
+        AirReport[] winds = [.. Some.Reports(250, 30)
+            .Select(report => report with { Temperature = new Celsius(StandardAtmosphere.TemperatureAt(report.Altitude).Value - 5) })];
         var hot = Under("hot", winds);
         Same(Planned(Week([.. winds.Select(report => report with { Temperature = new Celsius((report.Temperature?.Value ?? 0) + 10) })])), hot);
     }
@@ -27,7 +28,8 @@ public sealed class ScenarioTests
         var (before, after) = (Use(plain), Use(hot));
         Assert.Equal(before.Temperature.Value + 10, after.Temperature.Value, 9);
         Assert.Equal(before.PressureAltitude, after.PressureAltitude);
-        Assert.True(StandardAtmosphere.DensityAltitude(after.PressureAltitude, after.Temperature) > StandardAtmosphere.DensityAltitude(before.PressureAltitude, before.Temperature));
+        Assert.True(StandardAtmosphere.DensityAltitude(after.PressureAltitude, after.Temperature) > StandardAtmosphere.DensityAltitude(
+            before.PressureAltitude, before.Temperature));
         Assert.True(after.CorrectedDistance > before.CorrectedDistance, $"{after.CorrectedDistance} after {before.CorrectedDistance}");
         Assert.True(after.Margin < before.Margin);
     }
@@ -86,12 +88,15 @@ public sealed class ScenarioTests
 
     private static OperatorWeek Week(IEnumerable<AirReport> winds)
     {
-        var week = Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, aboardLb: 0, alternate: "XDUN"), Some.Leg(2, "XBEL", "XAND", Some.Noon + Duration.FromHours(4))], People, winds);
+        var week = Some.Week([Some.Leg(1, "XAND", "XBEL", Some.Noon, aboardLb: 0, alternate: "XDUN"),
+            Some.Leg(2, "XBEL", "XAND", Some.Noon + Duration.FromHours(4))], People, winds);
         var type = Some.WeekType;
         return week with
         {
-            Types = week.Types.SetItem(type.Name, type with { Tables = type.Tables with { Takeoff = Some.RunwayType.Tables.Takeoff, Landing = Some.RunwayType.Tables.Landing } }),
-            Airports = week.Airports.SetItems(week.Airports.Select(pair => KeyValuePair.Create(pair.Key, pair.Value with { Runways = [Some.Runway("09", 90, 4000)] }))),
+            Types = week.Types.SetItem(type.Name,
+                type with { Tables = type.Tables with { Takeoff = Some.RunwayType.Tables.Takeoff, Landing = Some.RunwayType.Tables.Landing } }),
+            Airports = week.Airports.SetItems(
+                week.Airports.Select(pair => KeyValuePair.Create(pair.Key, pair.Value with { Runways = [Some.Runway("09", 90, 4000)] }))),
         };
     }
 
@@ -99,7 +104,8 @@ public sealed class ScenarioTests
 
     private static LegPlan.Planned[] Planned(OperatorWeek week, string? scenario = null, PlanningRules? rules = null) =>
     [
-        .. new WeekPlanner(week, (_, _) => rules ?? SomePlans.Rules, Scenario.BuiltIn.Add(Scenario.AsPlanned).FirstOrDefault(one => one.Name == scenario)).Plan().Legs.Select(Assert.IsType<LegPlan.Planned>),
+        .. new WeekPlanner(week, (_, _) => rules ?? SomePlans.Rules, Scenario.BuiltIn.Add(Scenario.AsPlanned).FirstOrDefault(one => one.Name == scenario))
+            .Plan().Legs.Select(Assert.IsType<LegPlan.Planned>),
     ];
 
     private static RunwayUse Use(LegPlan.Planned plan) => Assert.IsType<RunwayResult.Computed>(plan.Departure).Use;

@@ -3,12 +3,14 @@ namespace Batch.Paper.Tests.Boxes;
 /// <summary>Flex rows and simple grids.</summary>
 public sealed class FlexTests
 {
-    private static Dictionary<string, (double X, double Y)> Places(string body) => Print.Texts(Print.Small(body)).ToDictionary(t => t.Text, t => (X: t.X - 5 / 25.4 * 96, t.Y));
+    private static Dictionary<string, (double X, double Y)> Places(string body) => Print.Texts(Print.Small(body))
+        .ToDictionary(t => t.Text, t => (X: t.X - 5 / 25.4 * 96, t.Y));
 
     [Fact]
     public void What_may_grow_takes_the_rest_in_the_shares_given()
     {
-        var at = Places("<div style='display:flex;width:300px'><div style='flex:1 1 0'>a</div><div style='flex:2 1 0'>b</div><div style='width:60px'>c</div></div>");
+        var at =
+            Places("<div style='display:flex;width:300px'><div style='flex:1 1 0'>a</div><div style='flex:2 1 0'>b</div><div style='width:60px'>c</div></div>");
         Assert.Equal(80, at["b"].X - at["a"].X, 0.1);
         Assert.Equal(240, at["c"].X - at["a"].X, 0.1);
     }

@@ -13,7 +13,8 @@ public sealed class ListsTests
     [InlineData("lower-roman", "iv.")]
     [InlineData("upper-alpha", "D.")]
     [InlineData("decimal", "4.")]
-    public void Numbers_are_written_in_the_style_asked_for(string style, string marker) => Assert.Equal(marker, Texts($"<ol start='4' style='list-style-type:{style}'><li>x</li></ol>")[0]);
+    public void Numbers_are_written_in_the_style_asked_for(string style, string marker) =>
+        Assert.Equal(marker, Texts($"<ol start='4' style='list-style-type:{style}'><li>x</li></ol>")[0]);
 
     [Fact]
     public void Lists_within_lists_are_numbered_anew_and_set_further_in()

@@ -5,7 +5,8 @@ namespace Batch.Paper.Tests.Boxes;
 /// <summary>Widths of tables in a column 400 px wide; places are the left edges of the cells' words.</summary>
 public sealed class TableLayoutTests
 {
-    private const string Style = "@page{size:440px 300px;margin:20px}body{margin:0;font-size:10px;line-height:12px}table{border-collapse:collapse}td{padding:0}";
+    private const string Style =
+        "@page{size:440px 300px;margin:20px}body{margin:0;font-size:10px;line-height:12px}table{border-collapse:collapse}td{padding:0}";
 
     [Fact]
     public void A_column_of_all_the_width_leaves_the_others_what_they_need()
@@ -17,7 +18,9 @@ public sealed class TableLayoutTests
 
     [Fact]
     public void Fixed_layout_follows_the_first_row_and_shares_the_rest() =>
-        Assert.Equal([20, 120, 270], Lefts("<table style='table-layout:fixed;width:400px'><tr><td style='width:100px'>a</td><td>b</td><td>c</td></tr><tr><td>a long text that wraps</td></tr></table>").Where(l => l.Key.Length == 1 && l.Key is "a" or "b" or "c").Select(l => l.Value));
+        Assert.Equal([20, 120, 270],
+            Lefts("<table style='table-layout:fixed;width:400px'><tr><td style='width:100px'>a</td><td>b</td><td>c</td></tr><tr><td>a long text that wraps</td></tr></table>")
+                .Where(l => l.Key.Length == 1 && l.Key is "a" or "b" or "c").Select(l => l.Value));
 
     [Fact]
     public void A_table_without_a_width_is_as_wide_as_its_text() => Assert.InRange(Lefts("<table><tr><td>a</td><td>b</td></tr></table>")["b"], 25, 28);
@@ -32,11 +35,14 @@ public sealed class TableLayoutTests
     [Fact]
     public void A_cell_with_a_height_is_a_least_height_and_its_text_can_stand_at_its_foot()
     {
-        var baselines = Texts("<table><tr><td style='height:50px;vertical-align:bottom'>a</td><td style='vertical-align:top'>b</td></tr></table>").ToDictionary(t => string.Concat(t.Texts), t => t.Place.F);
+        var baselines = Texts("<table><tr><td style='height:50px;vertical-align:bottom'>a</td><td style='vertical-align:top'>b</td></tr></table>")
+            .ToDictionary(t => string.Concat(t.Texts), t => t.Place.F);
         Assert.Equal(38, baselines["a"] - baselines["b"]);
     }
 
-    private static Dictionary<string, double> Lefts(string body) => Texts(body).GroupBy(t => string.Concat(t.Texts)).ToDictionary(g => g.Key, g => Math.Round(g.First().Place.E, 2));
+    private static Dictionary<string, double> Lefts(string body) => Texts(body).GroupBy(t => string.Concat(t.Texts))
+        .ToDictionary(g => g.Key, g => Math.Round(g.First().Place.E, 2));
 
-    private static IEnumerable<DisplayItem.Text> Texts(string body) => Printed.Printer.Painted(Printed.Page(Style, body), new PrintOptions()).Pages.SelectMany(p => p).OfType<DisplayItem.Text>();
+    private static IEnumerable<DisplayItem.Text> Texts(string body) =>
+        Printed.Printer.Painted(Printed.Page(Style, body), new PrintOptions()).Pages.SelectMany(p => p).OfType<DisplayItem.Text>();
 }

@@ -3,12 +3,15 @@ namespace Batch.Paper.Tests.Boxes;
 /// <summary>Where cells and their borders stand.</summary>
 public sealed class TablesTests
 {
-    private static Dictionary<string, (double X, double Y)> Places(string body, string style = "") => Print.Texts(Print.Small(body, style)).ToDictionary(t => t.Text, t => (t.X, t.Y));
+    private static Dictionary<string, (double X, double Y)> Places(string body, string style = "") => Print.Texts(Print.Small(body, style))
+        .ToDictionary(t => t.Text, t => (t.X, t.Y));
 
     [Fact]
     public void A_cell_over_two_columns_and_one_over_two_rows_leave_the_others_their_places()
     {
-        var at = Places("<table><tr><td rowspan='2'>tall</td><td colspan='2'>wide</td></tr><tr><td>b</td><td>c</td></tr><tr><td>d</td><td>e</td><td>f</td></tr></table>", "td { vertical-align: top }");
+        var at = Places(
+            "<table><tr><td rowspan='2'>tall</td><td colspan='2'>wide</td></tr><tr><td>b</td><td>c</td></tr><tr><td>d</td><td>e</td><td>f</td></tr></table>",
+            "td { vertical-align: top }");
         Assert.Equal(at["tall"].X, at["d"].X);
         Assert.Equal(at["wide"].X, at["b"].X);
         Assert.Equal(at["b"].X, at["e"].X);
@@ -45,7 +48,9 @@ public sealed class TablesTests
     [Fact]
     public void Of_collapsed_borders_the_wider_one_is_drawn_once()
     {
-        var shapes = Print.Painted(Print.Small("<table><tr><td style='border:1px solid #00ff00'>a</td><td style='border:3px solid #ff0000'>b</td></tr></table>")).Single().OfType<Batch.Paper.Paint.DisplayItem.Shape>().ToList();
+        var shapes = Print.Painted(
+            Print.Small("<table><tr><td style='border:1px solid #00ff00'>a</td><td style='border:3px solid #ff0000'>b</td></tr></table>"))
+            .Single().OfType<Batch.Paper.Paint.DisplayItem.Shape>().ToList();
         Assert.NotEmpty(shapes);
         // The side they share is red; green stands on the three outer sides of the first cell only.
         Assert.Equal(3, shapes.Count(s => s.Fill == new Batch.Paper.Style.Colour(0, 255, 0, 1)));

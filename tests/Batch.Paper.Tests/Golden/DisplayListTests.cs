@@ -5,7 +5,8 @@ namespace Batch.Paper.Tests.Golden;
 /// <summary>Small documents and what is painted for them, line by line. UPDATE_SAMPLES=1 rewrites the lists; then a person reads the difference.</summary>
 public sealed class DisplayListTests
 {
-    public static TheoryData<string> Documents => [.. Directory.GetFiles(RepositoryRoot.PathOf("tests", "Batch.Paper.Tests", "Golden"), "*.html").Order(StringComparer.Ordinal).Select(f => Path.GetFileNameWithoutExtension(f))];
+    public static TheoryData<string> Documents => [.. Directory.GetFiles(RepositoryRoot.PathOf("tests", "Batch.Paper.Tests", "Golden"), "*.html")
+        .Order(StringComparer.Ordinal).Select(f => Path.GetFileNameWithoutExtension(f))];
 
     [Theory]
     [MemberData(nameof(Documents))]

@@ -34,7 +34,8 @@ public sealed class TextTests
     }
 
     [Fact]
-    public void Combining_marks_are_composed() => Assert.Equal(["Žluťoučký", "kůň"], Printed.Words(Printed.Print(Print.Small("<p>Z\u030Clut\u030Couc\u030Cky\u0301 ku\u030An\u030C</p>")))[0]);
+    public void Combining_marks_are_composed() =>
+        Assert.Equal(["Žluťoučký", "kůň"], Printed.Words(Printed.Print(Print.Small("<p>Z\u030Clut\u030Couc\u030Cky\u0301 ku\u030An\u030C</p>")))[0]);
 
     [Fact]
     public void A_soft_hyphen_shows_only_where_a_line_ends()
@@ -65,7 +66,8 @@ public sealed class TextTests
     [InlineData("(-5)", "(-5)")]
     [InlineData("=-20", "=-20")]
     [InlineData("<b>9</b>-07", "9-|07")]
-    public void A_word_is_parted_where_browsers_part_it(string word, string lines) => Assert.Equal(lines, string.Join('|', Lines("<p style='width:0'>" + word + "</p>")));
+    public void A_word_is_parted_where_browsers_part_it(string word, string lines) =>
+        Assert.Equal(lines, string.Join('|', Lines("<p style='width:0'>" + word + "</p>")));
 
     [Fact]
     public void A_long_word_sticks_out_unless_it_may_be_broken_anywhere()
@@ -107,7 +109,8 @@ public sealed class TextTests
     [Fact]
     public void Pairs_are_kerned()
     {
-        double Width(string text) => Print.Painted(Print.Small("<p>" + text + "</p>")).Single().OfType<Batch.Paper.Paint.DisplayItem.Text>().Single().Advances.Sum();
+        double Width(string text) => Print.Painted(Print.Small("<p>" + text + "</p>")).Single().OfType<Batch.Paper.Paint.DisplayItem.Text>()
+            .Single().Advances.Sum();
         Assert.True(Width("AV") < Width("A") + Width("V") - 0.1);
     }
 
@@ -124,7 +127,8 @@ public sealed class TextTests
     [Fact]
     public void Justified_lines_reach_both_edges_except_the_last()
     {
-        var pieces = Print.Painted(Print.Small("<p style='text-align:justify'>" + string.Join(' ', Enumerable.Repeat("justified", 9)) + "</p>")).Single().OfType<Batch.Paper.Paint.DisplayItem.Text>().ToList();
+        var pieces = Print.Painted(Print.Small("<p style='text-align:justify'>" + string.Join(' ', Enumerable.Repeat("justified", 9)) + "</p>")).Single()
+            .OfType<Batch.Paper.Paint.DisplayItem.Text>().ToList();
         Assert.Equal(90 / 25.4 * 96, pieces[0].Advances.Sum(), 1.1);
         Assert.True(pieces[^1].Advances.Sum() < 300);
     }

@@ -7,7 +7,8 @@ public sealed class PdfToolsTests
 {
     private static readonly string Specimen = Html("Batch.Paper.Tests/Specimen/specimen.html");
 
-    public static TheoryData<string> Documents => ["Batch.Paper.Tests/Specimen/specimen.html", "Batch.Sheets.Tests/Golden/T101.html", "Batch.Sheets.Tests/Golden/index.html"];
+    public static TheoryData<string> Documents =>
+        ["Batch.Paper.Tests/Specimen/specimen.html", "Batch.Sheets.Tests/Golden/T101.html", "Batch.Sheets.Tests/Golden/index.html"];
 
     [SkippableTheory]
     [MemberData(nameof(Documents))]
@@ -42,7 +43,8 @@ public sealed class PdfToolsTests
         Skip.If(pdftotext is null, "pdftotext is not installed");
         var (file, printed) = (Path.Combine(folder, "sheet.pdf"), Printed.Print(Html(name)));
         File.WriteAllBytes(file, printed.Pdf);
-        Assert.Equal(Letters(string.Concat(Printed.Words(printed).SelectMany(w => w))), Letters(ExternalTool.Run(pdftotext, "-raw", "-enc", "UTF-8", file, "-").Output));
+        Assert.Equal(Letters(string.Concat(Printed.Words(printed).SelectMany(w => w))),
+            Letters(ExternalTool.Run(pdftotext, "-raw", "-enc", "UTF-8", file, "-").Output));
     });
 
     [SkippableFact]
@@ -88,12 +90,15 @@ public sealed class PdfToolsTests
         var pdftotext = ExternalTool.Find("pdftotext");
         Skip.If(pdftotext is null, "pdftotext is not installed");
         var file = Path.Combine(folder, "order.pdf");
-        File.WriteAllBytes(file, Printed.Print(Printed.Page("", "<h1>Trip one</h1><p>Žluťoučký kůň, Ωμέγα, Київ ✓ ▲</p><ul><li>first</li><li>second</li></ul><p>last AVATAR words</p>")).Pdf);
+        File.WriteAllBytes(file, Printed.Print(
+            Printed.Page("", "<h1>Trip one</h1><p>Žluťoučký kůň, Ωμέγα, Київ ✓ ▲</p><ul><li>first</li><li>second</li></ul><p>last AVATAR words</p>")).Pdf);
         var text = ExternalTool.Run(pdftotext, "-raw", file, "-").Output;
-        Assert.Equal("Trip one Žluťoučký kůň, Ωμέγα, Київ ✓ ▲ first second last AVATAR words", string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
+        Assert.Equal("Trip one Žluťoučký kůň, Ωμέγα, Київ ✓ ▲ first second last AVATAR words",
+            string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
     });
 
     private static string Html(string name) => File.ReadAllText(RepositoryRoot.PathOf(["tests", .. name.Split('/')]));
 
-    private static string Letters(string text) => string.Concat(text.Normalize(System.Text.NormalizationForm.FormKC).Where(c => !char.IsWhiteSpace(c) && !char.IsControl(c)));
+    private static string Letters(string text) =>
+        string.Concat(text.Normalize(System.Text.NormalizationForm.FormKC).Where(c => !char.IsWhiteSpace(c) && !char.IsControl(c)));
 }

@@ -35,10 +35,13 @@ public sealed class PhoneTests
     public void A_sheet_is_no_wider_than_the_screen(string page, int width) => ExternalTool.InFolder(folder =>
     {
         Skip.If(Browser.Program is null, "chromium is not installed");
-        var sheet = Browser.Document("Batch.Sheets.Tests/Golden/" + page + ".html").Replace("&", "&amp;", StringComparison.Ordinal).Replace("\"", "&quot;", StringComparison.Ordinal);
+        var sheet = Browser.Document("Batch.Sheets.Tests/Golden/" + page + ".html").Replace("&", "&amp;", StringComparison.Ordinal)
+            .Replace("\"", "&quot;", StringComparison.Ordinal);
         var html = FormattableString.Invariant($"<!DOCTYPE html><html><head></head><body><iframe id=\"screen\" style=\"width:{width}px;height:800px;border:0\" srcdoc=\"{sheet}\"></iframe>{Script}</body></html>");
-        var said = WebUtility.HtmlDecode(Browser.Run(Browser.Program, folder, html, "", "--window-size=1000,900", "--hide-scrollbars", "--virtual-time-budget=20000", "--dump-dom"));
-        var found = Regex.Match(said, @"<pre>wide (?<wide>\d+) of (?<width>\d+): (?<what>.*?) end", RegexOptions.ExplicitCapture | RegexOptions.Singleline, TimeSpan.FromSeconds(20));
+        var said = WebUtility.HtmlDecode(
+            Browser.Run(Browser.Program, folder, html, "", "--window-size=1000,900", "--hide-scrollbars", "--virtual-time-budget=20000", "--dump-dom"));
+        var found = Regex.Match(said, @"<pre>wide (?<wide>\d+) of (?<width>\d+): (?<what>.*?) end", RegexOptions.ExplicitCapture | RegexOptions.Singleline,
+            TimeSpan.FromSeconds(20));
         Assert.True(found.Success, "the browser said nothing");
         Assert.True(found.Groups["width"].Value == found.Groups["wide"].Value, found.Value);
     });

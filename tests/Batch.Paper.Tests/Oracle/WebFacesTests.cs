@@ -20,7 +20,8 @@ public sealed class WebFacesTests(ITestOutputHelper output)
         Skip.IfNot(File.Exists(theirs), "chromium printed nothing here");
         File.WriteAllBytes(ours, printed.Pdf);
         var fonts = ExternalTool.Run(pdffonts, theirs).Output.Split('\n').Skip(2).Where(line => line.Length > 0).ToArray();
-        output.WriteLine(string.Join('\n', fonts) + "\n" + printed.Faces.Length.ToString(System.Globalization.CultureInfo.InvariantCulture) + " characters of rules");
+        output.WriteLine(string.Join('\n', fonts) + "\n" + printed.Faces.Length.ToString(System.Globalization.CultureInfo.InvariantCulture)
+            + " characters of rules");
         Assert.Equal(4, fonts.Length);
         Assert.All(fonts, line => Assert.Contains("SheetSans", line, StringComparison.Ordinal));
         var (a, b) = (Words(pdftotext, theirs), Words(pdftotext, ours));
@@ -57,6 +58,8 @@ public sealed class WebFacesTests(ITestOutputHelper output)
     private static (string Text, double Right)[] Words(string pdftotext, string file) =>
     [
         .. ExternalTool.Run(pdftotext, "-bbox", file, "-").Output.Split("<word ").Skip(1)
-            .Select(word => (System.Net.WebUtility.HtmlDecode(word[(word.IndexOf('>', StringComparison.Ordinal) + 1)..word.IndexOf("</word>", StringComparison.Ordinal)]), double.Parse(word.Split("xMax=\"")[1].Split('"')[0], System.Globalization.CultureInfo.InvariantCulture))),
+            .Select(word =>
+                (System.Net.WebUtility.HtmlDecode(word[(word.IndexOf('>', StringComparison.Ordinal) + 1)..word.IndexOf("</word>", StringComparison.Ordinal)]),
+                    double.Parse(word.Split("xMax=\"")[1].Split('"')[0], System.Globalization.CultureInfo.InvariantCulture))),
     ];
 }

@@ -6,7 +6,8 @@ public sealed class PaginatorTests
     private const string Small = "@page{size:340px 140px;margin:20px}body{margin:0;font-size:8px;line-height:10px}p,h1,h2,table,ul{margin:0;font-size:8px}table{border-collapse:collapse}td,th{padding:0}";
 
     [Fact]
-    public void A_block_that_asks_for_a_new_page_gets_one() => Expect("<p>a</p><p style='break-before:page'>b</p><div style='page-break-after:always'>c</div><p>d</p>", "a", "b c", "d");
+    public void A_block_that_asks_for_a_new_page_gets_one() =>
+        Expect("<p>a</p><p style='break-before:page'>b</p><div style='page-break-after:always'>c</div><p>d</p>", "a", "b c", "d");
 
     [Fact]
     public void The_wish_of_a_first_child_counts_for_its_parent() => Expect("<p>a</p><div><div><p style='break-before:page'>b</p></div></div>", "a", "b");
@@ -26,10 +27,12 @@ public sealed class PaginatorTests
     public void A_heading_stays_with_what_follows() => Expect("<div style='height:85px'></div><h2>head</h2><p>text</p>", "", "head text");
 
     [Fact]
-    public void A_block_kept_together_moves_whole() => Expect(Paragraph("w", 8) + "<div style='break-inside:avoid'>" + Paragraph("v", 4) + "</div>", Words("w", 1, 8), Words("v", 1, 4));
+    public void A_block_kept_together_moves_whole() =>
+        Expect(Paragraph("w", 8) + "<div style='break-inside:avoid'>" + Paragraph("v", 4) + "</div>", Words("w", 1, 8), Words("v", 1, 4));
 
     [Fact]
-    public void A_kept_block_higher_than_a_page_is_broken_all_the_same() => Expect("<div style='break-inside:avoid'>" + Paragraph("w", 15) + "</div>", Words("w", 1, 10), Words("w", 11, 15));
+    public void A_kept_block_higher_than_a_page_is_broken_all_the_same() =>
+        Expect("<div style='break-inside:avoid'>" + Paragraph("w", 15) + "</div>", Words("w", 1, 10), Words("w", 11, 15));
 
     [Fact]
     public void The_head_of_a_table_is_repeated() =>
@@ -60,7 +63,8 @@ public sealed class PaginatorTests
     [Fact]
     public void Margins_at_a_break_are_dropped_but_kept_after_a_forced_one()
     {
-        var list = Printed.DisplayList(Printed.Page(Small, "<div style='height:95px'></div><p style='margin-top:30px'>a</p><p style='break-before:page;margin-top:30px'>b</p>"), new PrintOptions());
+        var list = Printed.DisplayList(Printed.Page(Small,
+            "<div style='height:95px'></div><p style='margin-top:30px'>a</p><p style='break-before:page;margin-top:30px'>b</p>"), new PrintOptions());
         var tops = list.Split('\n').Where(l => l.Contains("text", StringComparison.Ordinal)).Select(l => l.Trim().Split(' ')[2]).ToList();
         Assert.Equal(["28", "58"], tops);
     }
@@ -70,13 +74,15 @@ public sealed class PaginatorTests
     {
         const string boxes = "@page{@bottom-right{content:'page ' counter(page) ' of ' counter(pages)}@top-left{content:string(t)}}@page:first{@top-left{content:none}}h1{string-set:t content();break-before:page}";
         var printed = Printed.Print(Printed.Page(Small + boxes, "<p>a</p><h1>One</h1><p style='break-before:page'>b</p><h1>Two</h1>"));
-        Assert.Equal(["a page 1 of 4", "One page 2 of 4 One", "b page 3 of 4 One", "Two page 4 of 4 Two"], Printed.Words(printed).Select(w => string.Join(' ', w)));
+        Assert.Equal(["a page 1 of 4", "One page 2 of 4 One", "b page 3 of 4 One", "Two page 4 of 4 Two"],
+            Printed.Words(printed).Select(w => string.Join(' ', w)));
     }
 
     [Fact]
     public void A_picture_higher_than_a_page_stops_the_print_with_element_and_line()
     {
-        var stopped = Assert.Throws<PaperException>(() => Printed.Print(Printed.Page(Small, "<p>a</p>\n<section>\n<svg width='10' height='500'></svg></section>")));
+        var stopped = Assert.Throws<PaperException>(
+            () => Printed.Print(Printed.Page(Small, "<p>a</p>\n<section>\n<svg width='10' height='500'></svg></section>")));
         Assert.Equal(("svg", 4), (stopped.Tag, stopped.Line));
         Assert.Contains("500 px high does not fit on a page of 100 px: <svg> line 4 in <section> line 3 in <body>", stopped.Message, StringComparison.Ordinal);
     }
@@ -97,13 +103,15 @@ public sealed class PaginatorTests
     [Fact]
     public void Columns_side_by_side_are_split_each_at_its_own_line()
     {
-        var body = "<div style='display:flex'><div style='flex:1'>" + Paragraph("a", 12) + "</div><div style='flex:1;line-height:13px'>" + Paragraph("b", 12).Replace("<p>", "<p style='line-height:13px'>", StringComparison.Ordinal) + "</div></div>";
+        var body = "<div style='display:flex'><div style='flex:1'>" + Paragraph("a", 12) + "</div><div style='flex:1;line-height:13px'>" + Paragraph("b", 12)
+            .Replace("<p>", "<p style='line-height:13px'>", StringComparison.Ordinal) + "</div></div>";
         Expect(body, Words("a", 1, 10) + " " + Words("b", 1, 7), Words("a", 11, 12) + " " + Words("b", 8, 12));
     }
 
     [Fact]
     public void A_new_page_inside_a_flex_row_is_reported() =>
-        Assert.Equal("break-before", Assert.Single(Printed.Print("<div style='display:flex'><div><p>a</p><p style='break-before:page'>b</p></div></div>").Unsupported).Property);
+        Assert.Equal("break-before",
+            Assert.Single(Printed.Print("<div style='display:flex'><div><p>a</p><p style='break-before:page'>b</p></div></div>").Unsupported).Property);
 
     [Fact]
     public void Trailing_margins_make_no_page() => Expect("<div style='height:95px;margin-bottom:60px'>a</div>", "a");
@@ -115,5 +123,6 @@ public sealed class PaginatorTests
 
     private static string Words(string word, int from, int to) => string.Join(' ', Enumerable.Range(from, to - from + 1).Select(i => word + i));
 
-    private static string Table(int rows) => "<table><thead><tr><th>No</th></tr></thead><tbody>" + string.Concat(Enumerable.Range(1, rows).Select(i => "<tr><td>r" + i + "</td></tr>")) + "</tbody></table>";
+    private static string Table(int rows) => "<table><thead><tr><th>No</th></tr></thead><tbody>"
+        + string.Concat(Enumerable.Range(1, rows).Select(i => "<tr><td>r" + i + "</td></tr>")) + "</tbody></table>";
 }

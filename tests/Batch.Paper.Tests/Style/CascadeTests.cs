@@ -3,7 +3,8 @@ namespace Batch.Paper.Tests.Style;
 /// <summary>Which of several declarations wins.</summary>
 public sealed class CascadeTests
 {
-    private static string Colour(string body, string style) => Print.Painted(Print.Small(body, style)).Single().OfType<Batch.Paper.Paint.DisplayItem.Text>().Single(t => string.Concat(t.Texts) == "x").Colour.ToString();
+    private static string Colour(string body, string style) => Print.Painted(Print.Small(body, style)).Single().OfType<Batch.Paper.Paint.DisplayItem.Text>()
+        .Single(t => string.Concat(t.Texts) == "x").Colour.ToString();
 
     [Theory]
     [InlineData("p { color: #000001 } .c { color: #000002 }", "#000002")]
@@ -22,7 +23,8 @@ public sealed class CascadeTests
     [InlineData(":root { --ink: #00000b } p { color: var(--ink) }", "#00000b")]
     [InlineData("p { color: var(--none, #00000c) }", "#00000c")]
     [InlineData("div { color: #00000d }", "#00000d")]
-    public void The_stronger_rule_wins(string style, string colour) => Assert.Equal(colour, Colour("<div><p id='i' class='c' title='t'>x</p><p>y</p></div>", style));
+    public void The_stronger_rule_wins(string style, string colour) =>
+        Assert.Equal(colour, Colour("<div><p id='i' class='c' title='t'>x</p><p>y</p></div>", style));
 
     [Fact]
     public void The_elements_own_style_goes_over_every_rule_that_is_not_important()

@@ -31,7 +31,8 @@ public sealed class UnsupportedTests
     [InlineData("@media not print { p { frobnicate: 1 } }")]
     [InlineData(":root { --any-thing: 5 } p { color: var(--none, red); margin: var(--m, 2px) 3px }")]
     [InlineData("/* p { frobnicate: 1 } */ p:first-child:not(.x) > b[title=\"}\"] { color: #123 }")]
-    public void Other_media_comments_and_custom_properties_are_no_complaint(string css) => Assert.Empty(Printed.Print("<style>" + css + "</style><p>x</p>").Unsupported);
+    public void Other_media_comments_and_custom_properties_are_no_complaint(string css) =>
+        Assert.Empty(Printed.Print("<style>" + css + "</style><p>x</p>").Unsupported);
 
     [Fact]
     public void Parts_of_a_table_made_of_other_elements_are_honoured() =>
@@ -46,5 +47,6 @@ public sealed class UnsupportedTests
     }
 
     [Fact]
-    public void Text_of_unknown_elements_is_still_printed() => Assert.Equal("a b c", Printed.Text(Printed.Print("<p>a <blink>b</blink></p><fancy-box>c</fancy-box>")));
+    public void Text_of_unknown_elements_is_still_printed() =>
+        Assert.Equal("a b c", Printed.Text(Printed.Print("<p>a <blink>b</blink></p><fancy-box>c</fancy-box>")));
 }

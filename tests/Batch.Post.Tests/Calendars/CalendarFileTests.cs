@@ -57,7 +57,8 @@ public sealed class CalendarFileTests
     [Fact]
     public void The_name_of_the_organizer_cannot_break_out_of_its_quotation_marks()
     {
-        var text = Encoding.UTF8.GetString(CalendarFile.Write("RIM", "Harrow\"\r\nSUMMARY:x", "ops@harrow-sound.example", CalendarMethod.Publish, MadeAt, [Event()]));
+        var text = Encoding.UTF8.GetString(
+            CalendarFile.Write("RIM", "Harrow\"\r\nSUMMARY:x", "ops@harrow-sound.example", CalendarMethod.Publish, MadeAt, [Event()]));
         Assert.Contains("ORGANIZER;CN=\"Harrow'SUMMARY:x\":mailto:", text.Replace("\r\n ", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
@@ -96,7 +97,8 @@ public sealed class CalendarFileTests
         var later = first with { Sequence = 1, Start = first.Start.PlusHours(1), End = first.End.PlusHours(1) };
         var cancel = later with { Sequence = 2, IsCancelled = true };
         var kept = new Dictionary<string, Ical.Net.CalendarComponents.CalendarEvent>(StringComparer.Ordinal);
-        foreach (var file in new[] { Write(first), Write(later), CalendarFile.Write("RIM", "Harrow", "ops@harrow-sound.example", CalendarMethod.Cancel, MadeAt, [cancel]), Write(first) })
+        foreach (var file in new[] { Write(first), Write(later),
+            CalendarFile.Write("RIM", "Harrow", "ops@harrow-sound.example", CalendarMethod.Cancel, MadeAt, [cancel]), Write(first) })
         {
             foreach (var item in Read(file).Events)
             {
@@ -137,14 +139,18 @@ public sealed class CalendarFileTests
 
     private static ZonedDateTime At(string zone, string at) => NodaTime.Text.InstantPattern.General.Parse(at).Value.InZone(DateTimeZoneProviders.Tzdb[zone]);
 
-    private static byte[] Write(CalendarEvent item) => CalendarFile.Write("Flights of RIM", "Harrow Sound", "ops@harrow-sound.example", CalendarMethod.Publish, MadeAt, [item]);
+    private static byte[] Write(CalendarEvent item) =>
+        CalendarFile.Write("Flights of RIM", "Harrow Sound", "ops@harrow-sound.example", CalendarMethod.Publish, MadeAt, [item]);
 
     private static Calendar Read(byte[] file) => Calendar.Load(Encoding.UTF8.GetString(file)) ?? throw new InvalidOperationException("No calendar.");
 
-    /// <summary>The instant of a property of the event by the offsets that the file itself gives: those of the last stretch whose beginning the clock has reached.</summary>
+    /// <summary>
+    /// The instant of a property of the event by the offsets that the file itself gives: those of the last stretch whose beginning the clock has reached.
+    /// </summary>
     private static Instant InstantByFile(string text, string property)
     {
-        var line = text[text.IndexOf("BEGIN:VEVENT", StringComparison.Ordinal)..].Split("\r\n").First(line => line.StartsWith(property, StringComparison.Ordinal));
+        var line = text[text.IndexOf("BEGIN:VEVENT", StringComparison.Ordinal)..].Split("\r\n")
+            .First(line => line.StartsWith(property, StringComparison.Ordinal));
         var value = line[(line.LastIndexOf(':') + 1)..];
         if (value.EndsWith('Z')) return NodaTime.Text.InstantPattern.CreateWithInvariantCulture("uuuuMMdd'T'HHmmss'Z'").Parse(value).Value;
         var zone = Assert.Single(Calendar.Load(text)!.TimeZones, zone => line.Contains("TZID=" + zone.TzId + ":", StringComparison.Ordinal));

@@ -10,8 +10,10 @@ public sealed class LedgerTests
     {
         using var folder = new TemporaryFolder();
         Directory.CreateDirectory(folder.File("issued"));
-        Assert.EndsWith("is a folder; the ledger is a file", Assert.Throws<LedgerException>(() => Ledger.Read(folder.File("issued"))).Message, StringComparison.Ordinal);
-        Assert.EndsWith("is a folder; the ledger is a file", Assert.Throws<LedgerException>(() => LedgerPen.Open(folder.File("issued"), SystemClock.Instance)).Message, StringComparison.Ordinal);
+        Assert.EndsWith("is a folder; the ledger is a file", Assert.Throws<LedgerException>(() => Ledger.Read(folder.File("issued"))).Message,
+            StringComparison.Ordinal);
+        Assert.EndsWith("is a folder; the ledger is a file",
+            Assert.Throws<LedgerException>(() => LedgerPen.Open(folder.File("issued"), SystemClock.Instance)).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -13,7 +13,8 @@ public sealed class MailMessageTests
         var calendar = Encoding.UTF8.GetBytes("BEGIN:VCALENDAR\r\nX:Zoë\r\nEND:VCALENDAR\r\n");
         var message = Read(MailMessage.Draft(SomeLetter.To("rima@harrow-sound.example") with
         {
-            Attachments = [MailAttachment.Pdf("packet-RIM.pdf", pdf), MailAttachment.Calendar("flights-RIM.ics", CalendarMethod.Publish, calendar), MailAttachment.Calendar("cancelled-RIM.ics", CalendarMethod.Cancel, calendar)],
+            Attachments = [MailAttachment.Pdf("packet-RIM.pdf", pdf), MailAttachment.Calendar("flights-RIM.ics", CalendarMethod.Publish, calendar),
+                MailAttachment.Calendar("cancelled-RIM.ics", CalendarMethod.Cancel, calendar)],
         }));
         Assert.Equal("Zoë,\n.a line that begins with a dot\n" + new string('x', 2000), message.TextBody?.ReplaceLineEndings("\n").TrimEnd());
         Assert.Equal("<p>Zoë</p>", message.HtmlBody?.TrimEnd());
@@ -39,7 +40,8 @@ public sealed class MailMessageTests
         Assert.Equal(["rima@harrow-sound.example"], message.GetRecipients().Select(mailbox => mailbox.Address));
         Assert.Equal(["ops@harrow-sound.example"], message.From.Mailboxes.Select(mailbox => mailbox.Address));
         Assert.Empty(message.Bcc);
-        Assert.Equal(["X-Unsent", "Message-Id", "Date", "Subject", "From", "To", "MIME-Version"], message.Headers.Select(header => header.Field).OrderBy(field => Array.IndexOf(Order, field)));
+        Assert.Equal(["X-Unsent", "Message-Id", "Date", "Subject", "From", "To", "MIME-Version"],
+            message.Headers.Select(header => header.Field).OrderBy(field => Array.IndexOf(Order, field)));
         var head = Encoding.ASCII.GetString(bytes)[..Encoding.ASCII.GetString(bytes).IndexOf("\r\n\r\n", StringComparison.Ordinal)];
         Assert.All(head.Split("\r\n"), line => Assert.Matches(@"^(?:[A-Za-z-]+:|[ \t])", line));
         Assert.DoesNotContain(message.Subject ?? "", letter => char.IsControl(letter));

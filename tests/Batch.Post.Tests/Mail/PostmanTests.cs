@@ -49,7 +49,8 @@ public sealed class PostmanTests
         using var folder = new TemporaryFolder();
         using var pen = LedgerPen.Open(folder.File("issued.jsonl"), SystemClock.Instance);
         var told = new List<(string Why, int Left, TimeSpan Pause)>();
-        new Postman(Target(server), pen, Quick) { Waits = (why, left, pause) => told.Add((why, left, pause)) }.Send(SomeLetter.Post("rim", "sor", "tes"), new Silent(), CancellationToken.None);
+        new Postman(Target(server), pen, Quick) { Waits = (why, left, pause) => told.Add((why, left, pause)) }
+            .Send(SomeLetter.Post("rim", "sor", "tes"), new Silent(), CancellationToken.None);
         Assert.Equal(Quick, told.Select(pause => pause.Pause));
         Assert.All(told, pause => Assert.Equal(2, pause.Left));
         Assert.All(told, pause => Assert.Contains("come back later", pause.Why, StringComparison.Ordinal));
@@ -143,11 +144,13 @@ public sealed class PostmanTests
         var deliveries = Send(password.Length > 0 ? LoggedIn(server, password) : Target(server), folder, SomeLetter.Post("rim", "sor"));
         Assert.All(deliveries, delivery => Assert.Equal(DeliveryKind.NotSent, delivery.Kind));
         Assert.All(deliveries, delivery => Assert.DoesNotContain(Password, delivery.Text, StringComparison.Ordinal));
-        Assert.Contains(password.Length > 0 ? "did not take user and password" : "asks for user and password; none was given", deliveries[0].Text, StringComparison.Ordinal);
+        Assert.Contains(password.Length > 0 ? "did not take user and password" : "asks for user and password; none was given", deliveries[0].Text,
+            StringComparison.Ordinal);
         Assert.Empty(server.Taken);
         Assert.Null(Ledger(folder).LastIssued("rim"));
         Assert.All(Ledger(folder).Packets, packet => Assert.NotEqual(LedgerOutcome.Unknown, packet.Outcome));
-        Assert.All(Send(LoggedIn(server, Password), folder, SomeLetter.Post("rim", "sor")), delivery => Assert.Equal((DeliveryKind.Sent, false), (delivery.Kind, delivery.MayComeTwice)));
+        Assert.All(Send(LoggedIn(server, Password), folder, SomeLetter.Post("rim", "sor")),
+            delivery => Assert.Equal((DeliveryKind.Sent, false), (delivery.Kind, delivery.MayComeTwice)));
     }
 
     [Fact]
@@ -209,13 +212,17 @@ public sealed class PostmanTests
 
     private static MailTarget Target(LoopbackServer server) => new() { Host = "127.0.0.1", Port = server.Port, IsLoopback = true };
 
-    private static MailTarget Outside(LoopbackServer server) => MailTarget.Parse(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{LoopbackServer.OutsideAddress}:{server.Port}")) ?? throw new InvalidOperationException("No server.");
+    private static MailTarget Outside(LoopbackServer server) =>
+        MailTarget.Parse(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{LoopbackServer.OutsideAddress}:{server.Port}"))
+            ?? throw new InvalidOperationException("No server.");
 
     private static Ledger Ledger(TemporaryFolder folder) => Batch.Post.Ledger.Read(folder.File("issued.jsonl"));
 
-    private static ImmutableArray<Delivery> Send(LoopbackServer server, TemporaryFolder folder, (LedgerPacket Packet, MailLetter Letter)[] post) => Send(Target(server), folder, post);
+    private static ImmutableArray<Delivery> Send(LoopbackServer server, TemporaryFolder folder, (LedgerPacket Packet, MailLetter Letter)[] post) =>
+        Send(Target(server), folder, post);
 
-    private static ImmutableArray<Delivery> Send(MailTarget target, TemporaryFolder folder, (LedgerPacket Packet, MailLetter Letter)[] post, CancellationToken stop = default)
+    private static ImmutableArray<Delivery> Send(MailTarget target, TemporaryFolder folder, (LedgerPacket Packet, MailLetter Letter)[] post,
+        CancellationToken stop = default)
     {
         using var pen = LedgerPen.Open(folder.File("issued.jsonl"), SystemClock.Instance);
         return new Postman(target, pen, Quick).Send(post, new Silent(), stop);

@@ -26,7 +26,16 @@ internal static class SomeLetter
         foreach (var person in people)
         {
             var letter = To(person + "@harrow-sound.example");
-            letters.Add((new LedgerPacket { Person = person, To = letter.To, Revision = 1, Fingerprint = person, MessageId = letter.MessageId, At = letter.At, Outcome = LedgerOutcome.Begun }, letter));
+            letters.Add((new LedgerPacket
+            {
+                Person = person,
+                To = letter.To,
+                Revision = 1,
+                Fingerprint = person,
+                MessageId = letter.MessageId,
+                At = letter.At,
+                Outcome = LedgerOutcome.Begun
+            }, letter));
         }
 
         return [.. letters];

@@ -51,7 +51,8 @@ public sealed class LegChangesTests
     [Fact]
     public void Every_fact_that_differs_is_said()
     {
-        foreach (var property in typeof(LegFacts).GetProperties().Where(property => property.CanWrite && property.Name is not (nameof(LegFacts.Trip) or nameof(LegFacts.Leg))))
+        foreach (var property in typeof(LegFacts).GetProperties()
+            .Where(property => property.CanWrite && property.Name is not (nameof(LegFacts.Trip) or nameof(LegFacts.Leg))))
         {
             var now = SomePost.Facts();
             object? other = property.GetValue(now) switch
@@ -78,7 +79,8 @@ public sealed class LegChangesTests
     /// <summary>The marks round a text tell its commas from those between changes, so it has none inside.</summary>
     [Fact]
     public void Quotation_marks_inside_a_remark_become_single_ones() =>
-        Assert.Equal("remarks \"say 'hello', then wait\" added", Assert.Single(LegChanges.Between(Was with { Remarks = "" }, Was with { Remarks = "say \"hello\", then wait" })));
+        Assert.Equal("remarks \"say 'hello', then wait\" added",
+            Assert.Single(LegChanges.Between(Was with { Remarks = "" }, Was with { Remarks = "say \"hello\", then wait" })));
 
     private static LegFacts Changed(string kind) => kind switch
     {

@@ -26,7 +26,9 @@ public static class CsvFolderWriter
 
     /// <summary>One record as RFC 4180 writes it, with a bare line feed at its end.</summary>
     private static void AddRow(StringBuilder text, IEnumerable<string> fields) =>
-        text.AppendJoin(',', fields.Select(field => field.AsSpan().IndexOfAny(',', '"', '\n') < 0 ? field : '"' + field.Replace("\"", "\"\"", StringComparison.Ordinal) + '"')).Append('\n');
+        text.AppendJoin(',', fields.Select(field => field.AsSpan().IndexOfAny(',', '"', '\n') < 0
+            ? field
+            : '"' + field.Replace("\"", "\"\"", StringComparison.Ordinal) + '"')).Append('\n');
 
     private static string Text(object? value) => value switch
     {

@@ -4,7 +4,9 @@ using System.Text.RegularExpressions;
 
 namespace Batch.SampleMaker.Books;
 
-/// <summary>Makes the bytes of an Office package depend on its content alone: fixed entry times and order, no random part names or relationship ids, fixed properties.</summary>
+/// <summary>
+/// Makes the bytes of an Office package depend on its content alone: fixed entry times and order, no random part names or relationship ids, fixed properties.
+/// </summary>
 public static partial class FixedPackage
 {
     private const string Made = "2026-12-03T12:00:00Z";

@@ -9,12 +9,14 @@ public static class LandSheets
 
     public static SheetTable Land() => SheetTable.Of(
         "Land",
-        [new("Name", 14), new("Ring", 7, CellFormat.Whole), new("Sequence", 10, CellFormat.Whole), new("Latitude", 11, CellFormat.Degrees), new("Longitude", 11, CellFormat.Degrees)],
+        [new("Name", 14), new("Ring", 7, CellFormat.Whole), new("Sequence", 10, CellFormat.Whole), new("Latitude", 11, CellFormat.Degrees),
+            new("Longitude", 11, CellFormat.Degrees)],
         Island.All.SelectMany(island => island.Shore().Select((spot, index) => new object?[] { island.Name, 1, index + 1, spot.LatDeg, spot.LonDeg })));
 
     public static SheetTable AltitudeGrid() => SheetTable.Of(
         "AltitudeGrid",
-        [new("South", 10, CellFormat.Hundredths), new("West", 10, CellFormat.Hundredths), new("Size [deg]", 10, CellFormat.Hundredths), new("Minimum altitude [ft]", 12, CellFormat.Whole)],
+        [new("South", 10, CellFormat.Hundredths), new("West", 10, CellFormat.Hundredths), new("Size [deg]", 10, CellFormat.Hundredths),
+            new("Minimum altitude [ft]", 12, CellFormat.Whole)],
         Cells().Select(cell => new object?[] { cell.South, cell.West, CellDeg, Terrain.SafeAltitudeFt(cell.South, cell.West, CellDeg) }));
 
     private static IEnumerable<(double South, double West)> Cells() =>

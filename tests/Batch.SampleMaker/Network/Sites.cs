@@ -12,12 +12,15 @@ public static class Sites
     [
         OnMain("XAND", "Andrel City", -20, -18, 120) with
         {
-            Fuel = "Jet A-1, Avgas", FuelPrice = 6.10, Lighting = "yes", Clearance = "121.65", Tower = "118.30", Handler = "Andrel Ground Services", Customs = "24 h",
-            Approach = "ILS 200 ft 800 m", TakeoffVisibility = "800 m", Strips = [new Strip(10, 86, 7200, "paved", true, 0.1, 400), new Strip(5, 36, 4600, "paved", true, -0.2)],
+            Fuel = "Jet A-1, Avgas", FuelPrice = 6.10, Lighting = "yes", Clearance = "121.65", Tower = "118.30", Handler = "Andrel Ground Services",
+            Customs = "24 h",
+            Approach = "ILS 200 ft 800 m", TakeoffVisibility = "800 m",
+            Strips = [new Strip(10, 86, 7200, "paved", true, 0.1, 400), new Strip(5, 36, 4600, "paved", true, -0.2)],
         },
         OnMain("XBEL", "Bellhaven", 98, 4, 60) with
         {
-            Fuel = "Jet A-1, Avgas", FuelPrice = 6.90, Lighting = "yes", Clearance = "121.80", Tower = "119.10", Handler = "Bellhaven Apron", Customs = "on request 4 h",
+            Fuel = "Jet A-1, Avgas", FuelPrice = 6.90, Lighting = "yes", Clearance = "121.80", Tower = "119.10", Handler = "Bellhaven Apron",
+            Customs = "on request 4 h",
             Approach = "ILS 220 ft 900 m", TakeoffVisibility = "900 m", Strips = [new Strip(9, 77, 5600, "paved", true, 0.3)],
         },
         OnMain("XCOR", "Corrin Bay", -105, -3, 35) with
@@ -32,7 +35,8 @@ public static class Sites
         },
         OnMain("XELM", "Elmsey", -60, 20, 90) with
         {
-            Fuel = "Avgas", FuelPrice = 7.40, Opens = new LocalTime(7, 0), Closes = new LocalTime(19, 0), Lighting = "on request", Tower = "123.05", Handler = "Elmsey Flying Co-op",
+            Fuel = "Avgas", FuelPrice = 7.40, Opens = new LocalTime(7, 0), Closes = new LocalTime(19, 0), Lighting = "on request", Tower = "123.05",
+            Handler = "Elmsey Flying Co-op",
             Approach = "RNP 450 ft 1600 m", Strips = [new Strip(10, 84, 3900, "paved", true, 0.2)],
         },
         OnMain("XFEN", "Fenwater", 60, -22, 25) with
@@ -46,7 +50,8 @@ public static class Sites
         },
         OnMain("XHOL", "Holt Cross", -85, 12, 640) with
         {
-            Lighting = "on request", Tower = "122.70", Handler = "Holt Cross Parish", Approach = "RNP 480 ft 1800 m", Strips = [new Strip(9, 79, 3000, "paved", true, -0.6)],
+            Lighting = "on request", Tower = "122.70", Handler = "Holt Cross Parish", Approach = "RNP 480 ft 1800 m",
+            Strips = [new Strip(9, 79, 3000, "paved", true, -0.6)],
         },
         OnMain("XIVE", "Ivelet", 75, 16, 480) with
         {
@@ -63,12 +68,14 @@ public static class Sites
         },
         Outer("XMAR", "Rillmouth", 41.55, -44.0, 75, WestZone) with
         {
-            Fuel = "Jet A-1, Avgas", FuelPrice = 8.30, Lighting = "yes", Clearance = "121.90", Tower = "118.70", Handler = "Rillmouth Air Centre", Customs = "06:00-20:00",
+            Fuel = "Jet A-1, Avgas", FuelPrice = 8.30, Lighting = "yes", Clearance = "121.90", Tower = "118.70", Handler = "Rillmouth Air Centre",
+            Customs = "06:00-20:00",
             Approach = "ILS 250 ft 1000 m", Strips = [new Strip(11, 92, 5500, "paved", true, 0.1)],
         },
         Outer("XNOR", "North Rill", 41.74, -43.72, 140, WestZone) with
         {
-            Fuel = "Avgas", FuelPrice = 8.60, Opens = new LocalTime(6, 30), Closes = new LocalTime(20, 0), Lighting = "yes", Tower = "123.35", Handler = "North Rill Flying Club",
+            Fuel = "Avgas", FuelPrice = 8.60, Opens = new LocalTime(6, 30), Closes = new LocalTime(20, 0), Lighting = "yes", Tower = "123.35",
+            Handler = "North Rill Flying Club",
             Approach = "RNP 430 ft 1600 m", Strips = [new Strip(10, 82, 3900, "paved", true, -0.3)],
         },
         Outer("XOST", "Ostrane", 38.58, -38.25, 55, SouthZone) with
@@ -82,12 +89,14 @@ public static class Sites
         },
         Outer("XUMB", "Umbra Point", 38.72, -37.82, 110, SouthZone) with
         {
-            Fuel = "Jet A-1, Avgas", FuelPrice = 7.95, Lighting = "yes", Tower = "122.65", Handler = "Umbra Point Flying Services", Approach = "RNP 400 ft 1500 m",
+            Fuel = "Jet A-1, Avgas", FuelPrice = 7.95, Lighting = "yes", Tower = "122.65", Handler = "Umbra Point Flying Services",
+            Approach = "RNP 400 ft 1500 m",
             Strips = [new Strip(9, 74, 4500, "paved", true, 0.4)],
         },
         Outer("XQUI", "Quill", 43.6, -36.0, 85, "Atlantic/Azores") with
         {
-            Lighting = "on request", Tower = "122.75", Handler = "Quill Weather Station", Approach = "RNP 420 ft 1500 m", Strips = [new Strip(10, 84, 4200, "paved", true, 0.3)],
+            Lighting = "on request", Tower = "122.75", Handler = "Quill Weather Station", Approach = "RNP 420 ft 1500 m",
+            Strips = [new Strip(10, 84, 4200, "paved", true, 0.3)],
         },
         Outer("XROA", "Roan", 45.36, -43.76, 95, WestZone) with
         {

@@ -9,4 +9,5 @@ namespace Batch.SampleMaker.Network;
 /// <param name="SlopePercent">Slope in the first direction [%], positive uphill.</param>
 /// <param name="ClearwayFt">Clearway beyond each end [ft].</param>
 /// <param name="DisplacedFt">How far the first direction's threshold is displaced [ft].</param>
-public sealed record Strip(int Number, double BearingDeg, int LengthFt, string Surface, bool Lighted, double SlopePercent = 0, int ClearwayFt = 0, int DisplacedFt = 0);
+public sealed record Strip(
+    int Number, double BearingDeg, int LengthFt, string Surface, bool Lighted, double SlopePercent = 0, int ClearwayFt = 0, int DisplacedFt = 0);

@@ -37,7 +37,8 @@ public static class Waypoints
 
     public static SheetTable Sheet() => SheetTable.Of(
         "Fixes",
-        [new("Ident", 8), new("Latitude", 11, CellFormat.Degrees), new("Longitude", 11, CellFormat.Degrees), new("Kind", 10), new("Name", 16), new("Frequency", 11)],
+        [new("Ident", 8), new("Latitude", 11, CellFormat.Degrees), new("Longitude", 11, CellFormat.Degrees), new("Kind", 10), new("Name", 16),
+            new("Frequency", 11)],
         All.Select(fix => new object?[] { fix.Ident, fix.Spot.LatDeg, fix.Spot.LonDeg, fix.Kind, fix.Name, fix.Frequency }));
 
     private static Waypoint Aid(string ident, Spot spot, string kind, string name, string frequency) => new(ident, spot.Rounded, kind, name, frequency);

@@ -32,7 +32,8 @@ public static class Performance
     }
 
     /// <summary>Time [min], fuel [lb] and still-air distance [NM] of a climb from sea level to each of the altitudes [ft], rising.</summary>
-    public static IEnumerable<(int AltitudeFt, double Minutes, double FuelLb, double DistanceNm)> Climb(Airframe airframe, double weightLb, double isaK, IEnumerable<int> altitudesFt)
+    public static IEnumerable<(int AltitudeFt, double Minutes, double FuelLb, double DistanceNm)> Climb(Airframe airframe, double weightLb, double isaK,
+        IEnumerable<int> altitudesFt)
     {
         double at = 0, minutes = 0, fuel = 0, distance = 0;
         foreach (var altitude in altitudesFt)

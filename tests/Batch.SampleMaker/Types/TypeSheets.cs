@@ -12,11 +12,16 @@ public static class TypeSheets
     public static SheetTable Types() => SheetTable.Of(
         "Types",
         [
-            new("Type", 13), new("Description", 48), new("Engine", 11), Whole("Engines"), new("Fuel", 9), new("Density [lb/USG]", 10, CellFormat.Tenths), Whole("Required pilots"), Whole("Seats"),
-            new("Pressurised", 11), Whole("Ceiling [ft]"), Whole("Ramp [lb]"), Whole("Takeoff [lb]"), Whole("Landing [lb]"), Whole("Zero-fuel [lb]"), Whole("Usable fuel [lb]"),
-            Whole("Taxi fuel [lb]"), Whole("Approach fuel [lb]"), Whole("Approach time [min]"), Whole("Glide ratio"), new("Approach category", 10), new("ICAO type designator", 11),
-            new("ICAO equipment", 14), Tenths("Takeoff headwind credit [%/kt]"), Tenths("Takeoff tailwind penalty [%/kt]"), Tenths("Landing headwind credit [%/kt]"),
-            Tenths("Landing tailwind penalty [%/kt]"), Tenths("Takeoff upslope penalty [%/%]"), Tenths("Landing downslope penalty [%/%]"), Tenths("Takeoff grass [%]"), Tenths("Landing grass [%]"),
+            new("Type", 13), new("Description", 48), new("Engine", 11), Whole("Engines"), new("Fuel", 9), new("Density [lb/USG]", 10, CellFormat.Tenths),
+            Whole("Required pilots"), Whole("Seats"),
+            new("Pressurised", 11), Whole("Ceiling [ft]"), Whole("Ramp [lb]"), Whole("Takeoff [lb]"), Whole("Landing [lb]"), Whole("Zero-fuel [lb]"),
+            Whole("Usable fuel [lb]"),
+            Whole("Taxi fuel [lb]"), Whole("Approach fuel [lb]"), Whole("Approach time [min]"), Whole("Glide ratio"), new("Approach category", 10),
+            new("ICAO type designator", 11),
+            new("ICAO equipment", 14), Tenths("Takeoff headwind credit [%/kt]"), Tenths("Takeoff tailwind penalty [%/kt]"),
+            Tenths("Landing headwind credit [%/kt]"),
+            Tenths("Landing tailwind penalty [%/kt]"), Tenths("Takeoff upslope penalty [%/%]"), Tenths("Landing downslope penalty [%/%]"),
+            Tenths("Takeoff grass [%]"), Tenths("Landing grass [%]"),
             Tenths("Takeoff wet [%]"), Tenths("Landing wet [%]"), new("Certification category", 12),
         ],
         All.Select(type => new object?[]
@@ -31,8 +36,10 @@ public static class TypeSheets
 
     public static SheetTable Stations() => SheetTable.Of(
         "Stations",
-        [new("Type", 13), new("Station", 15), new("Kind", 8), new("Arm [in]", 10, CellFormat.Tenths), Whole("Seats"), Whole("Maximum [lb]"), Whole("Fill order")],
-        All.SelectMany(type => type.Places.Select(place => new object?[] { type.Name, place.Name, place.Kind, place.ArmIn, place.Seats, place.MaximumLb, place.FillOrder })));
+        [new("Type", 13), new("Station", 15), new("Kind", 8), new("Arm [in]", 10, CellFormat.Tenths), Whole("Seats"), Whole("Maximum [lb]"),
+            Whole("Fill order")],
+        All.SelectMany(type =>
+            type.Places.Select(place => new object?[] { type.Name, place.Name, place.Kind, place.ArmIn, place.Seats, place.MaximumLb, place.FillOrder })));
 
     public static SheetTable FuelArms() => SheetTable.Of(
         "FuelArms",

@@ -10,7 +10,8 @@ public static class FirstHalf
     public static ImmutableArray<OneTrip> Trips { get; } =
     [
         new TripDraft("T101", Monday, "Q-HAA", "RIM")
-            .Leg("XAND", "XBEL", "08:30", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", BackupRoute = "AND V15 BEL", Level = "FL210", Setting = "Normal", FuelAboardLb = 700, DepartureRunway = "28" })
+            .Leg("XAND", "XBEL", "08:30", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", BackupRoute = "AND V15 BEL", Level = "FL210",
+                Setting = "Normal", FuelAboardLb = 700, DepartureRunway = "28" })
             .Leg("XBEL", "XAND", "16:30", leg => leg with { Alternate = "XFEN", Route = "BEL V12 AND", BackupRoute = "BEL V15 AND", Level = "FL200" })
             .Carries("all", "M W C C A A I")
             .Done(),
@@ -35,13 +36,16 @@ public static class FirstHalf
             .Carries("3", "A W")
             .Done(),
         new TripDraft("T105", Monday, "Q-TOA", "VAR", "WEN")
-            .Leg("XAND", "XMAR", "08:00", leg => leg with { Alternate = "XNOR", Route = "AND V12 COR W5 MAR", Level = "FL260", FuelPlan = "carry", FuelAboardLb = 900, TaxiMin = 12, ManifestSent = Instant.FromUtc(2026, 12, 7, 6, 30), CrewManifestSent = Instant.FromUtc(2026, 12, 7, 6, 30) })
-            .Leg("XMAR", "XAND", "14:00", leg => leg with { Alternate = "XFEN", Route = "MAR W5 COR V12 AND", Level = "FL270", ManifestSent = Instant.FromUtc(2026, 12, 7, 17, 10), CrewManifestSent = Instant.FromUtc(2026, 12, 7, 17, 10) })
+            .Leg("XAND", "XMAR", "08:00", leg => leg with { Alternate = "XNOR", Route = "AND V12 COR W5 MAR", Level = "FL260", FuelPlan = "carry",
+                FuelAboardLb = 900, TaxiMin = 12, ManifestSent = Instant.FromUtc(2026, 12, 7, 6, 30), CrewManifestSent = Instant.FromUtc(2026, 12, 7, 6, 30) })
+            .Leg("XMAR", "XAND", "14:00", leg => leg with { Alternate = "XFEN", Route = "MAR W5 COR V12 AND", Level = "FL270",
+                ManifestSent = Instant.FromUtc(2026, 12, 7, 17, 10), CrewManifestSent = Instant.FromUtc(2026, 12, 7, 17, 10) })
             .Carries("1", "M W A A M C C")
             .Carries("2", "A W A")
             .Done(),
         new TripDraft("T106", Monday, "Q-TOB", "YLA", "ZAN")
-            .Leg("XAND", "XFEN", "14:00", leg => leg with { Route = "AND V15 FEN", Level = "FL110", FuelPlan = "minimum+200", FuelAboardLb = 850, Remarks = "Client asks for no alternate" })
+            .Leg("XAND", "XFEN", "14:00", leg => leg with { Route = "AND V15 FEN", Level = "FL110", FuelPlan = "minimum+200", FuelAboardLb = 850,
+                Remarks = "Client asks for no alternate" })
             .Leg("XFEN", "XAND", "17:30", leg => leg with { Alternate = "XBEL", Route = "FEN V15 AND", Level = "FL120" })
             .Carries("all", "M W A A I")
             .Done(),
@@ -75,13 +79,15 @@ public static class FirstHalf
             .Loads("1", "Winch motor", 260, "Aft baggage", "Strapped on its pallet")
             .Done(),
         new TripDraft("T111", Tuesday, "Q-TOA", "VAR", "WEN")
-            .Leg("XAND", "XOST", "08:30", leg => leg with { Alternate = "XUMB", SecondAlternate = "XFEN", Route = "AND W9 OST", BackupRoute = "AND V15 FEN W8 OST", Level = "FL250", FuelPlan = "full" })
+            .Leg("XAND", "XOST", "08:30", leg => leg with { Alternate = "XUMB", SecondAlternate = "XFEN", Route = "AND W9 OST",
+                BackupRoute = "AND V15 FEN W8 OST", Level = "FL250", FuelPlan = "full" })
             .Leg("XOST", "XAND", "17:30", leg => leg with { Alternate = "XFEN", Route = "OST W9 AND", Level = "FL260", Remarks = "Lands at night" })
             .Carries("1", "A A M M W")
             .Carries("2", "M W W A C C I")
             .Done(),
         new TripDraft("T112", Tuesday, "Q-TOB", "YLA")
-            .Leg("XAND", "XBEL", "09:00", leg => leg with { Alternate = "XFEN", Route = "AND V12 SENNA DCT IVORA V21 BEL", Level = "FL190", ArrivalRunway = "27" })
+            .Leg("XAND", "XBEL", "09:00",
+                leg => leg with { Alternate = "XFEN", Route = "AND V12 SENNA DCT IVORA V21 BEL", Level = "FL190", ArrivalRunway = "27" })
             .Leg("XBEL", "XAND", "17:50", leg => leg with { Alternate = "XFEN", Route = "BEL V12 AND", Level = "FL200", Remarks = "Lands at night" })
             .Carries("all", "M W A A")
             .Loads("1", "Court papers", 40)
@@ -107,7 +113,8 @@ public static class FirstHalf
             .Loads("2", "Weather instruments", 150)
             .Done(),
         new TripDraft("T116", Wednesday, "Q-TOB", "YLA", "ZAN")
-            .Leg("XAND", "XOST", "09:00", leg => leg with { Alternate = "XFEN", Route = "AND V15 GALVO 4000N03800W OST", Level = "FL250", FuelPlan = "1100 lb" })
+            .Leg("XAND", "XOST", "09:00",
+                leg => leg with { Alternate = "XFEN", Route = "AND V15 GALVO 4000N03800W OST", Level = "FL250", FuelPlan = "1100 lb" })
             .Leg("XOST", "XAND", "14:00", leg => leg with { Alternate = "XFEN", Route = "OST W9 AND", Level = "FL260" })
             .Carries("1", "M W A C")
             .Carries("2", "A A M W W")

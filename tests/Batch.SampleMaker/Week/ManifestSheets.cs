@@ -8,7 +8,8 @@ public static class ManifestSheets
 {
     public static SheetTable Manifest(IEnumerable<OneTrip> trips) => SheetTable.Of(
         "Manifest",
-        [new("Trip", 8), new("Legs", 7), new("Name", 26), new("Category", 10), new("Weight [lb]", 9, CellFormat.Whole), new("Bags [lb]", 9, CellFormat.Whole), new("Bag count", 8, CellFormat.Whole), new("Seat", 10), new("Notes", 34)],
+        [new("Trip", 8), new("Legs", 7), new("Name", 26), new("Category", 10), new("Weight [lb]", 9, CellFormat.Whole), new("Bags [lb]", 9, CellFormat.Whole),
+            new("Bag count", 8, CellFormat.Whole), new("Seat", 10), new("Notes", 34)],
         People(trips).Select((person, number) => Row(person.Trip, person.Party, person.Word, number)));
 
     public static SheetTable Cargo(IEnumerable<OneTrip> trips) => SheetTable.Of(
@@ -30,7 +31,8 @@ public static class ManifestSheets
         var bags = category == "infant" ? 0 : party.BagsLb ?? (12 + (number * 7 % 23));
         return
         [
-            trip, party.Legs, PeopleNames.Of(number), category, stated, bags, bags == 0 ? 0 : bags > 25 ? 2 : 1, parts.Length > 1 ? parts[1].Replace('_', ' ') : number % 17 == 5 ? "Row 1" : "",
+            trip, party.Legs, PeopleNames.Of(number), category, stated, bags, bags == 0 ? 0 : bags > 25 ? 2 : 1,
+            parts.Length > 1 ? parts[1].Replace('_', ' ') : number % 17 == 5 ? "Row 1" : "",
             Note(category, number),
         ];
     }

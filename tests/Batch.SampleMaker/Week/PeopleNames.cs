@@ -5,14 +5,17 @@ public static class PeopleNames
 {
     private static readonly string[] First =
     [
-        "Adra", "Bevin", "Calla", "Dorrin", "Elswyn", "Farrow", "Gilda", "Hesper", "Idrin", "Jorra", "Kestrel", "Lorcan", "Maren", "Nevin", "Odette", "Perrin", "Quilla", "Rowan", "Sabra", "Torben",
+        "Adra", "Bevin", "Calla", "Dorrin", "Elswyn", "Farrow", "Gilda", "Hesper", "Idrin", "Jorra", "Kestrel", "Lorcan", "Maren", "Nevin", "Odette", "Perrin",
+        "Quilla", "Rowan", "Sabra", "Torben",
         "Una", "Vesper", "Wilder", "Xanthe", "Yorick", "Zella", "Ansel", "Brisa", "Corwin",
     ];
 
     private static readonly string[] Last =
     [
-        "Ashmoor", "Brandel", "Crestley", "Dunwharf", "Eskelund", "Fairholt", "Grenmark", "Hallowby", "Inverrin", "Jessamor", "Kettlewen", "Larkwood", "Mossgrave", "Nethersole", "Orchardine", "Pellworth",
-        "Quayle-Orrin", "Ravenstow", "Silverlane", "Thornaby-Vane", "Umberline", "Vellacourt", "Westerdune", "Yarrowick", "Zellinger-Moor", "Amberholt", "Birchmere", "Coldstrand", "Drayhollow", "Elmersett",
+        "Ashmoor", "Brandel", "Crestley", "Dunwharf", "Eskelund", "Fairholt", "Grenmark", "Hallowby", "Inverrin", "Jessamor", "Kettlewen", "Larkwood",
+        "Mossgrave", "Nethersole", "Orchardine", "Pellworth",
+        "Quayle-Orrin", "Ravenstow", "Silverlane", "Thornaby-Vane", "Umberline", "Vellacourt", "Westerdune", "Yarrowick", "Zellinger-Moor", "Amberholt",
+        "Birchmere", "Coldstrand", "Drayhollow", "Elmersett",
         "Fallowden",
     ];
 

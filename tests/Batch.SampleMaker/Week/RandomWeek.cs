@@ -29,7 +29,8 @@ public sealed class RandomWeek
         _random = new Random(seed);
         var count = (legs + (LegsPerDay * Days) - 1) / (LegsPerDay * Days);
         Fleet = [.. Enumerable.Range(0, count).Select(Aircraft)];
-        Pilots = [.. Enumerable.Range(0, count).Select(index => Pilot(index, "C", "captain")), .. Enumerable.Range(0, count).Select(index => Pilot(index, "S", "second pilot"))];
+        Pilots = [.. Enumerable.Range(0, count).Select(index => Pilot(index, "C", "captain")),
+            .. Enumerable.Range(0, count).Select(index => Pilot(index, "S", "second pilot"))];
         var left = legs;
         var trips = new List<OneTrip>();
         for (var index = 0; index < count; index++)
@@ -74,7 +75,8 @@ public sealed class RandomWeek
     }
 
     private OnePilot Pilot(int index, string kind, string seats) =>
-        House.Pilots.Pilot(Code(index, kind), $"Pilot {PeopleNames.Of(index)} {kind}", _random.Next(135, 215), Fleet[index].Type, seats, 3 + _random.Next(4), _random.Next(1500, 6000), _random.Next(150, 1200));
+        House.Pilots.Pilot(Code(index, kind), $"Pilot {PeopleNames.Of(index)} {kind}", _random.Next(135, 215), Fleet[index].Type, seats, 3 + _random.Next(4),
+            _random.Next(1500, 6000), _random.Next(150, 1200));
 
     private OneTrip Trip(string name, int index, int day, int legs, ref string at)
     {

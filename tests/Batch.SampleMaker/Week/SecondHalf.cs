@@ -19,8 +19,10 @@ public static class SecondHalf
             .Loads("1", "Pump parts", 400, "Aft baggage")
             .Done(),
         new TripDraft("T118", Thursday, "Q-HAB", "SOR")
-            .Leg("XAND", "XBEL", "10:00", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", Level = "FL230", FuelPlan = "carry", Remarks = "Two-day trip, crew stays at Bellhaven" })
-            .Leg("XBEL", "XAND", "11:00", leg => leg with { Date = Friday, Alternate = "XFEN", Route = "BEL V12 AND", BackupRoute = "BEL V21 DUN V34 AND", Level = "FL220", FuelPlan = "minimum+30 USG" })
+            .Leg("XAND", "XBEL", "10:00", leg => leg with { Alternate = "XFEN", Route = "AND V12 BEL", Level = "FL230", FuelPlan = "carry",
+                Remarks = "Two-day trip, crew stays at Bellhaven" })
+            .Leg("XBEL", "XAND", "11:00", leg => leg with { Date = Friday, Alternate = "XFEN", Route = "BEL V12 AND", BackupRoute = "BEL V21 DUN V34 AND",
+                Level = "FL220", FuelPlan = "minimum+30 USG" })
             .Carries("all", "M W A A C")
             .Done(),
         new TripDraft("T119", Thursday, "Q-BRA", "TES")
@@ -30,7 +32,8 @@ public static class SecondHalf
             .Carries("2", "M A W")
             .Done(),
         new TripDraft("T120", Thursday, "Q-TOA", "VAR", "WEN")
-            .Leg("XAND", "XFEN", "10:00", leg => leg with { Alternate = "XBEL", Route = "AND V15 FEN", Level = "FL150", FuelPlan = "2950 lb", Remarks = "Fuel loaded for another trip" })
+            .Leg("XAND", "XFEN", "10:00",
+                leg => leg with { Alternate = "XBEL", Route = "AND V15 FEN", Level = "FL150", FuelPlan = "2950 lb", Remarks = "Fuel loaded for another trip" })
             .Leg("XFEN", "XAND", "14:00", leg => leg with { Alternate = "XBEL", Route = "FEN V15 AND", Level = "FL140" })
             .Carries("1", "M M W A A W")
             .Carries("2", "M W")
@@ -58,7 +61,8 @@ public static class SecondHalf
             .Loads("1", "Tool chest", 115, "Aft baggage")
             .Done(),
         new TripDraft("T124", Friday, "Q-TOA", "VAR", "WEN")
-            .Leg("XAND", "XDUN", "10:00", leg => leg with { Alternate = "XAND", Route = "AND V34 DUN", Level = "5000", Remarks = "Client wants to see the hills" })
+            .Leg("XAND", "XDUN", "10:00",
+                leg => leg with { Alternate = "XAND", Route = "AND V34 DUN", Level = "5000", Remarks = "Client wants to see the hills" })
             .Leg("XDUN", "XAND", "15:00", leg => leg with { Alternate = "XFEN", Route = "DUN V34 AND", Level = "FL120" })
             .Carries("all", "M W A A C C")
             .Done(),
@@ -83,7 +87,8 @@ public static class SecondHalf
             .Carries("all", "M W A")
             .Done(),
         new TripDraft("T129", Saturday, "Q-TOA", "VAR", "KAI")
-            .Leg("XAND", "XROA", "09:00", leg => leg with { Alternate = "XSTA", SecondAlternate = "XMAR", Route = "AND V30 KEL W7 ROA", Level = "FL280", FuelPlan = "carry", ManifestSent = Instant.FromUtc(2026, 12, 12, 7, 30), CrewManifestSent = Instant.FromUtc(2026, 12, 12, 7, 30) })
+            .Leg("XAND", "XROA", "09:00", leg => leg with { Alternate = "XSTA", SecondAlternate = "XMAR", Route = "AND V30 KEL W7 ROA", Level = "FL280",
+                FuelPlan = "carry", ManifestSent = Instant.FromUtc(2026, 12, 12, 7, 30), CrewManifestSent = Instant.FromUtc(2026, 12, 12, 7, 30) })
             .Leg("XROA", "XMAR", "10:30", leg => leg with { Alternate = "XNOR", Route = "ROA W6 MAR", Level = "FL260" })
             .Leg("XMAR", "XAND", "14:00", leg => leg with { Alternate = "XFEN", Route = "MAR W5 COR V12 AND", Level = "FL270" })
             .Carries("1", "M W A A")

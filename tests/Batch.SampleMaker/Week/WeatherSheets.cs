@@ -21,14 +21,16 @@ public static class WeatherSheets
     public static SheetTable Winds() => SheetTable.Of(
         "Winds",
         [
-            new("Place", 8), new("From [UTC]", 17, CellFormat.UtcDateTime), new("To [UTC]", 17, CellFormat.UtcDateTime), new("Altitude [ft]", 10, CellFormat.Whole), new("Direction [deg]", 10, CellFormat.Whole),
+            new("Place", 8), new("From [UTC]", 17, CellFormat.UtcDateTime), new("To [UTC]", 17, CellFormat.UtcDateTime),
+            new("Altitude [ft]", 10, CellFormat.Whole), new("Direction [deg]", 10, CellFormat.Whole),
             new("Speed [kt]", 9, CellFormat.Whole), new("Temperature [°C]", 12, CellFormat.Whole),
         ],
         from halfDay in Enumerable.Range(0, HalfDays)
         from place in Places
         from level in Levels
         let wind = Weather.At(Sites.Of(place).Spot, level, halfDay)
-        select new object?[] { place, Monday + Duration.FromHours(12 * halfDay), Monday + Duration.FromHours(12 * (halfDay + 1)), level, wind.FromDeg, wind.SpeedKt, wind.TemperatureC });
+        select new object?[] { place, Monday + Duration.FromHours(12 * halfDay), Monday
+            + Duration.FromHours(12 * (halfDay + 1)), level, wind.FromDeg, wind.SpeedKt, wind.TemperatureC });
 
     public static SheetTable Bulletins() => SheetTable.Of(
         "Bulletins",
@@ -64,7 +66,8 @@ public static class WeatherSheets
 
     private static string WindsAloft()
     {
-        var text = new StringBuilder("DATA BASED ON 070000Z\nVALID 071200Z FOR USE 0800-1700Z. TEMPS NEG ABV 24000\n\nFT  3000    6000    9000   12000   18000   24000  30000  34000");
+        var text = new StringBuilder(
+            "DATA BASED ON 070000Z\nVALID 071200Z FOR USE 0800-1700Z. TEMPS NEG ABV 24000\n\nFT  3000    6000    9000   12000   18000   24000  30000  34000");
         foreach (var station in new[] { "AND", "BEL", "COR", "MAR", "OST", "ROA" })
         {
             text.Append('\n').Append(station);

@@ -10,5 +10,6 @@ public class LanesTests
     public void Legs_one_after_the_other_share_a_lane() => Assert.Equal("0 0 0", string.Join(' ', Lanes.Of([Hours(1, 2), Hours(2, 3), Hours(5, 6)])));
 
     [Fact]
-    public void What_overlaps_lies_under_each_other() => Assert.Equal("0 1 2 0 1", string.Join(' ', Lanes.Of([Hours(1, 5), Hours(2, 6), Hours(3, 9), Hours(5, 8), Hours(7, 8)])));
+    public void What_overlaps_lies_under_each_other() =>
+        Assert.Equal("0 1 2 0 1", string.Join(' ', Lanes.Of([Hours(1, 5), Hours(2, 6), Hours(3, 9), Hours(5, 8), Hours(7, 8)])));
 }

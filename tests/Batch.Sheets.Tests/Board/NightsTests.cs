@@ -27,7 +27,8 @@ public class NightsTests
     [Fact]
     public void The_night_goes_on_where_the_aircraft_went()
     {
-        var (west, east) = (SampleFleet.Airport("XAND", "Andholm", 41, -75, 0, SampleFleet.East), SampleFleet.Airport("XBEL", "Bellsund", 41, -60, 0, SampleFleet.Islands));
+        var (west, east) = (SampleFleet.Airport("XAND", "Andholm", 41, -75, 0, SampleFleet.East),
+            SampleFleet.Airport("XBEL", "Bellsund", 41, -60, 0, SampleFleet.Islands));
         var noon = Instant.FromUtc(2026, 12, 7, 17, 0);
         var stayed = new Nights().Of([(west, noon, noon + Duration.FromDays(1))]);
         var gone = new Nights().Of([(west, noon, noon + Duration.FromHours(2)), (east, noon + Duration.FromHours(2), noon + Duration.FromDays(1))]);

@@ -37,7 +37,8 @@ public class StretchTests
     public void A_leg_in_a_wrong_year_does_not_stretch_the_line()
     {
         var week = Enumerable.Range(7, 5).Select(day => (At(12, day, 14), At(12, day, 15)));
-        var stretch = Stretch.Of([.. week, (Instant.FromUtc(2062, 12, 8, 14, 0), Instant.FromUtc(2062, 12, 8, 15, 0)), (Instant.FromUtc(2020, 12, 8, 14, 0), Instant.FromUtc(2020, 12, 8, 15, 0))], East);
+        var stretch = Stretch.Of([.. week, (Instant.FromUtc(2062, 12, 8, 14, 0), Instant.FromUtc(2062, 12, 8, 15, 0)),
+            (Instant.FromUtc(2020, 12, 8, 14, 0), Instant.FromUtc(2020, 12, 8, 15, 0))], East);
         Assert.Equal((At(12, 7, 5), At(12, 12, 5)), (stretch?.From, stretch?.To));
     }
 }

@@ -28,19 +28,25 @@ public class TimeLineTests
     }
 
     [Fact]
-    public void A_leg_without_a_plan_is_marked_as_of_unknown_length() => Assert.False(Line.Aircraft[0].Legs.Single(leg => leg.Leg.Key == "T103/1").IsLengthKnown);
+    public void A_leg_without_a_plan_is_marked_as_of_unknown_length() =>
+        Assert.False(Line.Aircraft[0].Legs.Single(leg => leg.Leg.Key == "T103/1").IsLengthKnown);
 
     [Fact]
     public void A_turnaround_shorter_than_the_operators_is_marked()
     {
         Assert.False(Assert.Single(Line.Aircraft[0].Gaps).IsShort);
         var input = SampleWeek.Made.Plan.Input;
-        var strict = SampleWeek.Made with { Plan = SampleWeek.Made.Plan with { Input = input with { Operator = input.Operator with { Turnaround = Duration.FromHours(12) } } } };
+        var strict = SampleWeek.Made with
+        {
+            Plan =
+            SampleWeek.Made.Plan with { Input = input with { Operator = input.Operator with { Turnaround = Duration.FromHours(12) } } }
+        };
         Assert.True(Assert.Single(Of(strict).Aircraft[0].Gaps).IsShort);
     }
 
     [Fact]
-    public void The_turnaround_to_a_leg_that_is_not_shown_is_left_out() => Assert.Empty(Of(SampleWeek.Made with { Legs = SampleWeek.Made.Legs.RemoveAt(1) }).Aircraft[0].Gaps);
+    public void The_turnaround_to_a_leg_that_is_not_shown_is_left_out() =>
+        Assert.Empty(Of(SampleWeek.Made with { Legs = SampleWeek.Made.Legs.RemoveAt(1) }).Aircraft[0].Gaps);
 
     [Fact]
     public void A_pilot_has_duties_with_the_rest_before()

@@ -7,7 +7,8 @@ namespace Batch.Sheets.Tests.Figures;
 /// <summary>A limit, what is held against it and the margin, as a sheet writes them in the unit that the template chooses.</summary>
 public class TrioTests
 {
-    private static double Read(string text) => double.Parse(text.Replace('\u2212', '-').Replace("+", "", StringComparison.Ordinal).Replace(",", "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
+    private static double Read(string text) => double.Parse(
+        text.Replace('\u2212', '-').Replace("+", "", StringComparison.Ordinal).Replace(",", "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
 
     private static (string Required, string Aboard, string Margin) Written(double required, double aboard, double factor = 1)
     {
@@ -38,7 +39,8 @@ public class TrioTests
     public void A_weight_that_fits_by_a_fraction_is_written_at_its_limit()
     {
         var (limit, actual, margin) = Quantity.Trio(Quantity.Of(new Pounds(9000.8)), Quantity.Of(new Pounds(9000.2)), isLeast: false);
-        Assert.Equal(("9,000 lb", "9,000 lb", "0 lb"), (limit.ToString(CultureInfo.InvariantCulture), actual.ToString(CultureInfo.InvariantCulture), margin.ToString(CultureInfo.InvariantCulture)));
+        Assert.Equal(("9,000 lb", "9,000 lb", "0 lb"),
+            (limit.ToString(CultureInfo.InvariantCulture), actual.ToString(CultureInfo.InvariantCulture), margin.ToString(CultureInfo.InvariantCulture)));
         Assert.False(margin.IsNegative);
     }
 }

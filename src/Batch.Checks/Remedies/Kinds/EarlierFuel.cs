@@ -14,7 +14,8 @@ internal sealed class EarlierFuel : IRemedyKind
     /// <inheritdoc/>
     public bool Suits(Failure failure) => failure.IsOneOf("FUEL-09", "FUEL-10")
         || (failure.IsOneOf("FUEL-01", "FUEL-02", "FUEL-03", "FUEL-04", "FUEL-05", "FUEL-07") && failure.Plan.Fuel.IsSoldHere == false)
-        || (failure.IsOneOf("FUEL-06", "WB-02", "WB-03", "WB-04", "WB-05", "PERF-01", "PERF-02", "PERF-03", "PERF-04") && failure.Plan.Fuel.Before > failure.Plan.Fuel.Required);
+        || (failure.IsOneOf("FUEL-06", "WB-02", "WB-03", "WB-04", "WB-05", "PERF-01", "PERF-02", "PERF-03", "PERF-04")
+            && failure.Plan.Fuel.Before > failure.Plan.Fuel.Required);
 
     /// <inheritdoc/>
     public FoundRemedy? Find(Failure failure, Trials trials) => trials.First(Edits(failure), failure.Check, looksAlone: false);

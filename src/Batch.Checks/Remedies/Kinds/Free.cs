@@ -32,7 +32,8 @@ internal static class Free
         return Is(steps.LastOrDefault(step => step.OffBlocks < from)?.To ?? home, steps.FirstOrDefault(step => step.OffBlocks > last)?.From ?? "");
     }
 
-    private static bool Is(string place, string other) => place.Length == 0 || other.Length == 0 || string.Equals(place, other, StringComparison.OrdinalIgnoreCase);
+    private static bool Is(string place, string other) =>
+        place.Length == 0 || other.Length == 0 || string.Equals(place, other, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The legs that may be handed over together: all of the trip that the same aircraft and the same pilot fly, then the one alone.</summary>
     /// <param name="ground">The week.</param>

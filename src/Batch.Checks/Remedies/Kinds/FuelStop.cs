@@ -39,8 +39,10 @@ internal sealed class FuelStop : IRemedyKind
 
         var direct = Geodesic.Inverse(plan.From.Position, plan.To.Position).DistanceM;
         var near = failure.Ground.Input.Airports.Values
-            .Where(airport => airport.Ident != plan.From.Ident && airport.Ident != plan.To.Ident && plan.Type.Fuel is { } fuel && airport.FuelsSold?.Contains(fuel) == true)
-            .Select(airport => (Airport: airport, Way: Geodesic.Inverse(plan.From.Position, airport.Position).DistanceM + Geodesic.Inverse(airport.Position, plan.To.Position).DistanceM))
+            .Where(airport =>
+                airport.Ident != plan.From.Ident && airport.Ident != plan.To.Ident && plan.Type.Fuel is { } fuel && airport.FuelsSold?.Contains(fuel) == true)
+            .Select(airport => (Airport: airport,
+                Way: Geodesic.Inverse(plan.From.Position, airport.Position).DistanceM + Geodesic.Inverse(airport.Position, plan.To.Position).DistanceM))
             .Where(pair => pair.Way <= direct * LongestDetour)
             .OrderBy(pair => pair.Way)
             .Take(MostAirports);
@@ -57,7 +59,18 @@ internal sealed class FuelStop : IRemedyKind
     {
         var leg = failure.Leg;
         var minimum = new FuelPlan.Minimum(Pounds.Zero);
-        var first = leg with { To = airport.Ident, Alternate = failure.Plan.To.Ident, SecondAlternate = "", Route = "", BackupRoute = "", Level = null, IsLevelAuto = true, FuelPlan = minimum, ArrivalRunway = "" };
+        var first = leg with
+        {
+            To = airport.Ident,
+            Alternate = failure.Plan.To.Ident,
+            SecondAlternate = "",
+            Route = "",
+            BackupRoute = "",
+            Level = null,
+            IsLevelAuto = true,
+            FuelPlan = minimum,
+            ArrivalRunway = ""
+        };
         var planner = failure.Ground.Planner.With(failure.Ground.Input with { Legs = failure.Ground.Input.Legs.Replace(leg, first) });
         if (failure.Ground.Guard(first, () => planner.PlanAlone(first, failure.Plan.Fuel)) is not LegPlan.Planned flown)
         {
@@ -86,7 +99,8 @@ internal sealed class FuelStop : IRemedyKind
         }
 
         var added = (onward.Times.OnBlocks - failure.Plan.Times.OnBlocks).TotalMinutes;
-        var text = string.Create(CultureInfo.InvariantCulture, $"Land at {airport.Ident} for fuel, which adds {added:0} min: a leg {leg.From}-{airport.Ident} and a leg {airport.Ident}-{leg.To}, off blocks {Typed.Time(second.OffBlocksLocal.TimeOfDay)} there, direct and with minimum fuel");
+        var text = string.Create(CultureInfo.InvariantCulture,
+            $"Land at {airport.Ident} for fuel, which adds {added:0} min: a leg {leg.From}-{airport.Ident} and a leg {airport.Ident}-{leg.To}, off blocks {Typed.Time(second.OffBlocksLocal.TimeOfDay)} there, direct and with minimum fuel");
         return new WeekEdit(text, Disruptions.Passengers) { Legs = [(leg, first)], Added = [second], IsWritable = false };
     }
 }

@@ -10,14 +10,16 @@ internal static class Goods
     /// <summary>The station at which the load sheet has the item of a cell; empty where it has none.</summary>
     /// <param name="plan">The leg.</param>
     /// <param name="cell">The cell of its weight.</param>
-    public static string StationOf(LegPlan.Planned plan, string cell) => plan.Load.Items.FirstOrDefault(item => item.Cell == cell && item.Kind is LoadItemKind.Cargo or LoadItemKind.Bags)?.Station ?? "";
+    public static string StationOf(LegPlan.Planned plan, string cell) =>
+        plan.Load.Items.FirstOrDefault(item => item.Cell == cell && item.Kind is LoadItemKind.Cargo or LoadItemKind.Bags)?.Station ?? "";
 
     /// <summary>The rows, heaviest first.</summary>
     /// <param name="failure">The failure.</param>
     public static ImmutableArray<Row> Rows(Failure failure) =>
     [
         .. failure.Cargo.Select(line => new Row(line.Weight, line, null, StationOf(failure.Plan, line.Origin.Cell(nameof(CargoLine.Weight)))))
-            .Concat(failure.Manifest.Where(line => line.Bags is { Value: > 0 }).Select(line => new Row(line.Bags ?? Pounds.Zero, null, line, StationOf(failure.Plan, line.Origin.Cell(nameof(ManifestLine.Bags))))))
+            .Concat(failure.Manifest.Where(line => line.Bags is { Value: > 0 })
+                .Select(line => new Row(line.Bags ?? Pounds.Zero, null, line, StationOf(failure.Plan, line.Origin.Cell(nameof(ManifestLine.Bags))))))
             .OrderByDescending(row => row.Weight.Value),
     ];
 
@@ -38,7 +40,8 @@ internal static class Goods
 
         // Cargo may be one piece: what is left of it may not exist.
         var parted = taken.FirstOrDefault(one => one.Row.Cargo is not null && one.Off < one.Row.Weight).Row?.Cargo?.What ?? "";
-        var edit = new WeekEdit($"Leave {Words.Amount(off)} of cargo or bags behind{(parted.Length > 0 ? $", {parted} in part if it can be parted" : "")}", Disruptions.Goods);
+        var edit = new WeekEdit(
+            $"Leave {Words.Amount(off)} of cargo or bags behind{(parted.Length > 0 ? $", {parted} in part if it can be parted" : "")}", Disruptions.Goods);
         return left > Pounds.Zero ? null : taken.Aggregate(edit, (all, one) => one.Row.Less(all, one.Off));
     }
 

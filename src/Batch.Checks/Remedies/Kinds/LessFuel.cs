@@ -9,7 +9,8 @@ internal sealed class LessFuel : IRemedyKind
     public int Disruption => Disruptions.Paper;
 
     /// <inheritdoc/>
-    public bool Suits(Failure failure) => failure.IsOneOf("WB-02", "WB-03", "WB-04", "WB-05", "FUEL-06", "PERF-01", "PERF-02", "PERF-03", "PERF-04") && failure.Plan.Fuel.Uplift > Pounds.Zero;
+    public bool Suits(Failure failure) =>
+        failure.IsOneOf("WB-02", "WB-03", "WB-04", "WB-05", "FUEL-06", "PERF-01", "PERF-02", "PERF-03", "PERF-04") && failure.Plan.Fuel.Uplift > Pounds.Zero;
 
     /// <inheritdoc/>
     public FoundRemedy? Find(Failure failure, Trials trials)
@@ -17,7 +18,8 @@ internal sealed class LessFuel : IRemedyKind
         var fuel = failure.Plan.Fuel;
         var from = Math.Ceiling(fuel.Aboard.Value / StepLb) * StepLb;
         var least = Pounds.Max(fuel.Required, fuel.Before).Value;
-        return trials.Least(steps => FuelEdits.Amount(failure.Leg, new Pounds(from - steps * StepLb), fuel.Aboard), (int)Math.Floor((from - least) / StepLb), failure.Check)
+        return trials.Least(steps => FuelEdits.Amount(failure.Leg, new Pounds(from - steps * StepLb), fuel.Aboard), (int)Math.Floor((from - least) / StepLb),
+            failure.Check)
             ?? (fuel.Margin.Value > StepLb ? trials.First([FuelEdits.Minimum(failure.Leg, fuel.Aboard)], failure.Check) : null);
     }
 }

@@ -9,13 +9,15 @@ internal sealed class LessGoods : IRemedyKind
     public int Disruption => Disruptions.Goods;
 
     /// <inheritdoc/>
-    public bool Suits(Failure failure) => failure.IsOneOf("WB-01", "WB-02", "WB-03", "WB-04", "WB-05", "WB-07", "PERF-01", "PERF-02", "PERF-03", "PERF-04", "FUEL-06");
+    public bool Suits(Failure failure) =>
+        failure.IsOneOf("WB-01", "WB-02", "WB-03", "WB-04", "WB-05", "WB-07", "PERF-01", "PERF-02", "PERF-03", "PERF-04", "FUEL-06");
 
     /// <inheritdoc/>
     public FoundRemedy? Find(Failure failure, Trials trials)
     {
         var rows = Goods.Rows(failure);
-        var over = failure.Plan.Load.Stations.Where(stand => stand.Station.Maximum is { } maximum && stand.Weight > maximum).Select(stand => stand.Station.Name).ToImmutableArray();
+        var over = failure.Plan.Load.Stations.Where(stand => stand.Station.Maximum is { } maximum && stand.Weight > maximum).Select(stand => stand.Station.Name)
+            .ToImmutableArray();
         if (failure.IsOneOf("WB-07"))
         {
             rows = [.. rows.Where(row => row.Station.Length == 0 || over.Contains(row.Station, StringComparer.Ordinal))];
@@ -23,7 +25,8 @@ internal sealed class LessGoods : IRemedyKind
         else if (failure.IsOneOf("WB-04", "WB-05") && failure.Finding is { Unit: "in", Actual: { } arm, Required: { } limit })
         {
             // The end from which weight must go: what lies there is taken first.
-            var ends = failure.Plan.Type.Stations.Where(station => arm > limit ? station.Arm.Value > limit : station.Arm.Value < limit).Select(station => station.Name).ToImmutableArray();
+            var ends = failure.Plan.Type.Stations.Where(station => arm > limit ? station.Arm.Value > limit : station.Arm.Value < limit)
+                .Select(station => station.Name).ToImmutableArray();
             rows = [.. rows.Where(row => ends.Contains(row.Station, StringComparer.Ordinal))];
         }
 

@@ -12,7 +12,8 @@ internal sealed class MoreFuel : IRemedyKind
     public int Disruption => Disruptions.Paper;
 
     /// <inheritdoc/>
-    public bool Suits(Failure failure) => failure.IsOneOf("FUEL-01", "FUEL-02", "FUEL-03", "FUEL-04", "FUEL-05", "FUEL-07", "FUEL-10") && failure.Plan.Fuel.IsSoldHere != false;
+    public bool Suits(Failure failure) =>
+        failure.IsOneOf("FUEL-01", "FUEL-02", "FUEL-03", "FUEL-04", "FUEL-05", "FUEL-07", "FUEL-10") && failure.Plan.Fuel.IsSoldHere != false;
 
     /// <inheritdoc/>
     public FoundRemedy? Find(Failure failure, Trials trials)
@@ -29,7 +30,8 @@ internal sealed class MoreFuel : IRemedyKind
         var room = (failure.Plan.Type.UsableFuel ?? failure.Plan.Fuel.Aboard * 2) - failure.Plan.Fuel.Required;
         var had = failure.Leg.FuelPlan is FuelPlan.Minimum { Extra: var extra } ? extra : Pounds.Zero;
         return trials.Least(
-            steps => FuelEdits.Of(failure.Leg, new FuelPlan.Minimum(had + new Pounds(steps * StepLb)), "minimum+" + Typed.Weight(had + new Pounds(steps * StepLb)), $"Load {Words.Amount(had + new Pounds(steps * StepLb))} beyond the minimum"),
+            steps => FuelEdits.Of(failure.Leg, new FuelPlan.Minimum(had + new Pounds(steps * StepLb)),
+                "minimum+" + Typed.Weight(had + new Pounds(steps * StepLb)), $"Load {Words.Amount(had + new Pounds(steps * StepLb))} beyond the minimum"),
             (int)Math.Floor((room - had).Value / StepLb),
             failure.Check);
     }

@@ -4,7 +4,10 @@ using Batch.Flight.Week;
 
 namespace Batch.Checks.Remedies.Kinds;
 
-/// <summary>Another aircraft of the fleet that is free: of the same type first; of another type with a captain who may fly it, at the best level and with the minimum fuel.</summary>
+/// <summary>
+/// Another aircraft of the fleet that is free: of the same type first; of another type with a captain who may fly it, at the best level and with the minimum
+/// fuel.
+/// </summary>
 internal sealed class OtherAircraft : IRemedyKind
 {
     /// <summary>Most aircraft and captains tried as a whole.</summary>
@@ -16,7 +19,8 @@ internal sealed class OtherAircraft : IRemedyKind
     public int Disruption => Disruptions.Aircraft;
 
     /// <inheritdoc/>
-    public bool Suits(Failure failure) => !failure.IsOneOf("ADM-", "ALT-", "CREW-02", "CREW-03", "CREW-04", "CREW-05", "CREW-06", "CREW-07", "CREW-08", "CREW-09");
+    public bool Suits(Failure failure) =>
+        !failure.IsOneOf("ADM-", "ALT-", "CREW-02", "CREW-03", "CREW-04", "CREW-05", "CREW-06", "CREW-07", "CREW-08", "CREW-09");
 
     /// <inheritdoc/>
     public FoundRemedy? Find(Failure failure, Trials trials) => trials.First(Edits(failure.Ground, failure.Plan), failure.Check, looksAlone: false, MostWhole);
@@ -59,7 +63,8 @@ internal sealed class OtherAircraft : IRemedyKind
     private static IEnumerable<CrewMember> Captains(RemedyGround ground, Leg leg, AircraftType type, ImmutableArray<Stretch> legs) =>
         OtherPilot.Qualified(ground, type, isCaptain: true)
             .Where(member => !string.Equals(member.Code, leg.SecondPilot, StringComparison.OrdinalIgnoreCase))
-            .Where(member => string.Equals(member.Code, leg.Captain, StringComparison.OrdinalIgnoreCase) || Free.For(ground.UnderCheck.Crew(member.Code)?.Steps ?? [], member.Base, legs))
+            .Where(member => string.Equals(member.Code, leg.Captain, StringComparison.OrdinalIgnoreCase)
+                || Free.For(ground.UnderCheck.Crew(member.Code)?.Steps ?? [], member.Base, legs))
             .OrderBy(member => !string.Equals(member.Code, leg.Captain, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The legs handed over; a captain is named only for another type.</summary>

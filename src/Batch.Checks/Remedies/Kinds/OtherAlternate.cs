@@ -32,7 +32,8 @@ internal sealed class OtherAlternate : IRemedyKind
 
         var near = failure.Ground.Input.Airports.Values
             .Where(airport => airport.Ident != failure.Plan.To.Ident && !Is(airport, leg.Alternate))
-            .Select(airport => (Airport: airport, DistanceNm: Geodesic.Inverse(failure.Plan.To.Position, airport.Position).DistanceM / NauticalMiles.MetresPerNauticalMile))
+            .Select(airport => (Airport: airport,
+                DistanceNm: Geodesic.Inverse(failure.Plan.To.Position, airport.Position).DistanceM / NauticalMiles.MetresPerNauticalMile))
             .Where(pair => pair.DistanceNm <= FarthestNm)
             .OrderBy(pair => pair.DistanceNm)
             .Take(MostAirports)

@@ -32,7 +32,8 @@ internal sealed class OtherPilot : IRemedyKind
     }
 
     private static bool IsAbout(Failure failure, string code, string field) =>
-        code.Length > 0 && (failure.Finding.Cells.Contains(failure.Leg.Origin.Cell(field)) || failure.Finding.Text.Contains(code, StringComparison.OrdinalIgnoreCase));
+        code.Length > 0 && (failure.Finding.Cells.Contains(failure.Leg.Origin.Cell(field))
+            || failure.Finding.Text.Contains(code, StringComparison.OrdinalIgnoreCase));
 
     private static IEnumerable<WeekEdit> InSeat(Failure failure, bool isCaptain)
     {
@@ -40,13 +41,15 @@ internal sealed class OtherPilot : IRemedyKind
         var field = isCaptain ? nameof(Leg.Captain) : nameof(Leg.SecondPilot);
         var role = isCaptain ? "captain" : "second pilot";
         var steps = failure.Ground.UnderCheck.Crew(Code(failure.Leg))?.Steps ?? [];
-        foreach (var legs in Free.Scopes(failure.Ground, failure.Plan, leg => string.Equals(Code(leg), Code(failure.Leg), StringComparison.OrdinalIgnoreCase)).Where(legs => Free.Without(steps, "", legs)))
+        foreach (var legs in Free.Scopes(failure.Ground, failure.Plan, leg => string.Equals(Code(leg), Code(failure.Leg), StringComparison.OrdinalIgnoreCase))
+            .Where(legs => Free.Without(steps, "", legs)))
         {
             foreach (var member in Candidates(failure, legs, isCaptain))
             {
                 yield return legs.Aggregate(
                     new WeekEdit($"Let {member.Code} fly {string.Join(", ", legs.Select(plan => plan.Leg.Key))} as {role}{(Code(failure.Leg).Length > 0 ? $" instead of {Code(failure.Leg)}" : "")}", Disruptions.People),
-                    (edit, plan) => edit.With(plan.Leg, isCaptain ? plan.Leg with { Captain = member.Code } : plan.Leg with { SecondPilot = member.Code }, (field, member.Code)));
+                    (edit, plan) => edit.With(
+                        plan.Leg, isCaptain ? plan.Leg with { Captain = member.Code } : plan.Leg with { SecondPilot = member.Code }, (field, member.Code)));
             }
         }
     }
@@ -65,5 +68,6 @@ internal sealed class OtherPilot : IRemedyKind
     /// <param name="type">The type.</param>
     /// <param name="isCaptain">Which seat.</param>
     internal static IEnumerable<CrewMember> Qualified(RemedyGround ground, AircraftType type, bool isCaptain) =>
-        ground.Input.Crew.Values.Where(member => member.Types.Contains(type.Name, StringComparer.OrdinalIgnoreCase) && (isCaptain ? member.MayCommand : member.MayAssist) == true);
+        ground.Input.Crew.Values.Where(member => member.Types.Contains(type.Name, StringComparer.OrdinalIgnoreCase)
+            && (isCaptain ? member.MayCommand : member.MayAssist) == true);
 }

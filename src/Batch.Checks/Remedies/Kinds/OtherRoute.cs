@@ -9,7 +9,8 @@ internal sealed class OtherRoute : IRemedyKind
     public int Disruption => Disruptions.Way;
 
     /// <inheritdoc/>
-    public bool Suits(Failure failure) => failure.IsOneOf("ENR-", "FUEL-01", "FUEL-02", "FUEL-03", "FUEL-04", "FUEL-05", "FUEL-06", "FUEL-07", "FUEL-10", "CREW-01");
+    public bool Suits(Failure failure) =>
+        failure.IsOneOf("ENR-", "FUEL-01", "FUEL-02", "FUEL-03", "FUEL-04", "FUEL-05", "FUEL-06", "FUEL-07", "FUEL-10", "CREW-01");
 
     /// <inheritdoc/>
     public FoundRemedy? Find(Failure failure, Trials trials) => trials.First(Edits(failure.Leg), failure.Check);

@@ -20,12 +20,14 @@ internal sealed class OtherRunway : IRemedyKind
         var leg = failure.Leg;
         foreach (var ident in Idents(failure.Plan.From, leg.DepartureRunway))
         {
-            yield return new WeekEdit($"Take off on {Runway(ident)} of {leg.From}", Disruptions.Paper).With(leg, leg with { DepartureRunway = ident }, (nameof(Leg.DepartureRunway), ident));
+            yield return new WeekEdit($"Take off on {Runway(ident)} of {leg.From}", Disruptions.Paper)
+                .With(leg, leg with { DepartureRunway = ident }, (nameof(Leg.DepartureRunway), ident));
         }
 
         foreach (var ident in Idents(failure.Plan.To, leg.ArrivalRunway))
         {
-            yield return new WeekEdit($"Land on {Runway(ident)} of {leg.To}", Disruptions.Paper).With(leg, leg with { ArrivalRunway = ident }, (nameof(Leg.ArrivalRunway), ident));
+            yield return new WeekEdit($"Land on {Runway(ident)} of {leg.To}", Disruptions.Paper)
+                .With(leg, leg with { ArrivalRunway = ident }, (nameof(Leg.ArrivalRunway), ident));
         }
     }
 

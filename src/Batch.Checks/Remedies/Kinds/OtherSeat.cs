@@ -22,7 +22,8 @@ internal sealed class OtherSeat : IRemedyKind
     private static IEnumerable<(ManifestLine Line, LoadItem Item)> Seated(Failure failure) =>
         from line in failure.Manifest
         let cells = new[] { line.Origin.Cell(nameof(ManifestLine.Weight)), line.Origin.Cell("") }
-        let item = failure.Plan.Load.Items.FirstOrDefault(item => item is { Kind: LoadItemKind.Passenger, TakesSeat: true } && cells.Contains(item.Cell, StringComparer.Ordinal))
+        let item = failure.Plan.Load.Items.FirstOrDefault(item => item is { Kind: LoadItemKind.Passenger, TakesSeat: true }
+            && cells.Contains(item.Cell, StringComparer.Ordinal))
         where item is not null
         select (line, item);
 
@@ -33,10 +34,12 @@ internal sealed class OtherSeat : IRemedyKind
                from stand in free
                where stand.Station.Name != seated.Item.Station
                orderby Math.Abs(seated.Item.Weight.Value * (stand.Station.Arm - seated.Item.Arm).Value) descending
-               select Move(new WeekEdit($"Seat one passenger in {stand.Station.Name} instead of {seated.Item.Station}", Disruptions.Paper), seated.Line, stand.Station);
+               select Move(new WeekEdit($"Seat one passenger in {stand.Station.Name} instead of {seated.Item.Station}", Disruptions.Paper), seated.Line,
+                   stand.Station);
     }
 
-    private static WeekEdit Move(WeekEdit edit, ManifestLine line, Station station) => edit.With(line, line with { Seat = station.Name }, (nameof(ManifestLine.Seat), station.Name));
+    private static WeekEdit Move(WeekEdit edit, ManifestLine line, Station station) =>
+        edit.With(line, line with { Seat = station.Name }, (nameof(ManifestLine.Seat), station.Name));
 
     private static IEnumerable<WeekEdit> AllMoved(Failure failure)
     {
@@ -57,7 +60,8 @@ internal sealed class OtherSeat : IRemedyKind
                 .SelectMany(station => Enumerable.Repeat(station, station.Seats))
                 .OrderBy(station => isForward ? station.Arm.Value : -station.Arm.Value);
             yield return Seated(failure).OrderByDescending(seated => seated.Item.Weight.Value).Zip(seats)
-                .Aggregate(new WeekEdit($"Seat the passengers as far {(isForward ? "forward" : "aft")} as they can, the heaviest first", Disruptions.Paper), (edit, pair) => Move(edit, pair.First.Line, pair.Second));
+                .Aggregate(new WeekEdit($"Seat the passengers as far {(isForward ? "forward" : "aft")} as they can, the heaviest first", Disruptions.Paper),
+                    (edit, pair) => Move(edit, pair.First.Line, pair.Second));
         }
     }
 }

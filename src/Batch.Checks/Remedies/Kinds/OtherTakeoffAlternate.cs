@@ -27,8 +27,11 @@ internal sealed class OtherTakeoffAlternate : IRemedyKind
             .Take(MostAirports);
         foreach (var airport in near)
         {
-            var text = leg.TakeoffAlternate.Length == 0 ? $"Name {airport.Ident} as takeoff alternate" : $"Name {airport.Ident} as takeoff alternate instead of {leg.TakeoffAlternate}";
-            yield return new WeekEdit(text, Disruptions.Way).With(leg, leg with { TakeoffAlternate = airport.Ident }, (nameof(Leg.TakeoffAlternate), airport.Ident));
+            var text = leg.TakeoffAlternate.Length == 0
+                ? $"Name {airport.Ident} as takeoff alternate"
+                : $"Name {airport.Ident} as takeoff alternate instead of {leg.TakeoffAlternate}";
+            yield return new WeekEdit(text, Disruptions.Way)
+                .With(leg, leg with { TakeoffAlternate = airport.Ident }, (nameof(Leg.TakeoffAlternate), airport.Ident));
         }
     }
 

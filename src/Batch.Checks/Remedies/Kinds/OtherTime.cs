@@ -13,7 +13,8 @@ internal sealed class OtherTime : IRemedyKind
     public int Disruption => Disruptions.ShortTime;
 
     /// <inheritdoc/>
-    public bool Suits(Failure failure) => failure.IsOneOf("ADM-04", "ADM-07", "ACFT-04", "ALT-01", "ALT-02", "ALT-03", "ALT-04", "CREW-01", "CREW-02", "CREW-04", "CREW-08", "CREW-11", "ENR-04", "ENR-06", "ENR-07", "FUEL-02", "FUEL-09", "PERF-");
+    public bool Suits(Failure failure) => failure.IsOneOf("ADM-04", "ADM-07", "ACFT-04", "ALT-01", "ALT-02", "ALT-03", "ALT-04", "CREW-01", "CREW-02",
+        "CREW-04", "CREW-08", "CREW-11", "ENR-04", "ENR-06", "ENR-07", "FUEL-02", "FUEL-09", "PERF-");
 
     /// <inheritdoc/>
     public FoundRemedy? Find(Failure failure, Trials trials) => trials.First(Edits(failure, trials), failure.Check, looksAlone: false);
@@ -30,7 +31,8 @@ internal sealed class OtherTime : IRemedyKind
                 }
 
                 yield return alone;
-                var pushed = failure.Trip.Where(leg => by > 0 ? leg.OffBlocks >= failure.Leg.OffBlocks : leg.OffBlocks <= failure.Leg.OffBlocks).ToImmutableArray();
+                var pushed = failure.Trip.Where(leg => by > 0 ? leg.OffBlocks >= failure.Leg.OffBlocks : leg.OffBlocks <= failure.Leg.OffBlocks)
+                    .ToImmutableArray();
                 if (pushed.Length > 1 && Moved(failure, pushed, by) is { } together)
                 {
                     yield return together;
@@ -43,9 +45,11 @@ internal sealed class OtherTime : IRemedyKind
     {
         var by = Duration.FromMinutes(byMinutes);
         var (hours, rest) = Math.DivRem(Math.Abs(byMinutes), 60);
-        var amount = string.Join(" ", new[] { hours > 0 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{hours} h") : "", rest > 0 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{rest} min") : "" }.Where(part => part.Length > 0));
+        var amount = string.Join(" ", new[] { hours > 0 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{hours} h") : "",
+            rest > 0 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{rest} min") : "" }.Where(part => part.Length > 0));
         var others = legs.Length == 1 ? "" : $" with {string.Join(", ", legs.Where(leg => leg.Key != failure.Leg.Key).Select(leg => leg.Key))}";
-        var edit = new WeekEdit($"Leave {amount} {(byMinutes > 0 ? "later" : "earlier")}{others}", Math.Abs(byMinutes) <= ShortMinutes ? Disruptions.ShortTime : Disruptions.People);
+        var edit = new WeekEdit($"Leave {amount} {(byMinutes > 0 ? "later" : "earlier")}{others}",
+            Math.Abs(byMinutes) <= ShortMinutes ? Disruptions.ShortTime : Disruptions.People);
         foreach (var leg in legs)
         {
             if (!failure.Ground.Input.Airports.TryGetValue(leg.From, out var from) || Moved(edit, leg, from.Zone, by) is not { } moved)

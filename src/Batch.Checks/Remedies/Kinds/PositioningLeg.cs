@@ -3,7 +3,9 @@ using Batch.Flight.Week;
 
 namespace Batch.Checks.Remedies.Kinds;
 
-/// <summary>A leg without passengers that brings the aircraft from where it stands to where the leg starts; it adds a row, so that it is said in words only.</summary>
+/// <summary>
+/// A leg without passengers that brings the aircraft from where it stands to where the leg starts; it adds a row, so that it is said in words only.
+/// </summary>
 internal sealed class PositioningLeg : IRemedyKind
 {
     private static readonly Duration UsualTurnaround = Duration.FromMinutes(45);
@@ -21,7 +23,8 @@ internal sealed class PositioningLeg : IRemedyKind
     private static IEnumerable<WeekEdit> Edits(Failure failure)
     {
         var leg = failure.Leg;
-        var before = failure.Ground.Aircraft(leg.Aircraft).Select(other => other.Plan).OfType<LegPlan.Planned>().Where(plan => plan.Leg.OffBlocks < leg.OffBlocks).MaxBy(plan => plan.Leg.OffBlocks);
+        var before = failure.Ground.Aircraft(leg.Aircraft).Select(other => other.Plan).OfType<LegPlan.Planned>()
+            .Where(plan => plan.Leg.OffBlocks < leg.OffBlocks).MaxBy(plan => plan.Leg.OffBlocks);
         var stands = before?.To.Ident ?? failure.Plan.Aircraft.Home;
         if (stands.Length == 0 || string.Equals(stands, leg.From, StringComparison.OrdinalIgnoreCase)) yield break;
 
@@ -62,6 +65,8 @@ internal sealed class PositioningLeg : IRemedyKind
         var local = off.InZone(from.Zone).LocalDateTime;
         added = added with { OffBlocks = off, OffBlocksLocal = local };
         var day = local.Date == leg.OffBlocksLocal.Date ? "" : $" on {Typed.Date(local.Date)}";
-        return new WeekEdit($"Add a leg {stands}-{leg.From} before it, purpose ferry, with the same crew, off blocks {Typed.Time(local.TimeOfDay)}{day} at {stands}, direct, alternate {alternate}, with minimum fuel", Disruptions.People) { Added = [added], IsWritable = false };
+        return new WeekEdit($"Add a leg {stands}-{leg.From} before it, purpose ferry, with the same crew, off blocks {Typed.Time(local.TimeOfDay)}{day} at {stands}, direct, alternate {alternate}, with minimum fuel",
+            Disruptions.People)
+        { Added = [added], IsWritable = false };
     }
 }

@@ -17,6 +17,7 @@ public static partial class BulletinSort
         _ => BulletinKind.Report,
     };
 
-    [GeneratedRegex("^\\s*(TAF\\b|[A-Z][A-Z0-9]{3}\\s+([0-9]{6}Z?\\s+)?[0-9]{4}/[0-9]{4}\\b|[A-Z][A-Z0-9]{3}\\s+[0-9]{6}Z\\s+[0-9]{6}\\b)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
+    [GeneratedRegex("^\\s*(TAF\\b|[A-Z][A-Z0-9]{3}\\s+([0-9]{6}Z?\\s+)?[0-9]{4}/[0-9]{4}\\b|[A-Z][A-Z0-9]{3}\\s+[0-9]{6}Z\\s+[0-9]{6}\\b)",
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Forecast();
 }

@@ -26,7 +26,8 @@ internal static partial class BulletinText
             }
         }
 
-        var found = pieces.Select(lines => string.Join('\n', lines)).Where(piece => Split(piece).Any(g => g.ToUpperInvariant() is not ("METAR" or "SPECI" or "TAF" or "AMD" or "COR"))).ToArray();
+        var found = pieces.Select(lines => string.Join('\n', lines))
+            .Where(piece => Split(piece).Any(g => g.ToUpperInvariant() is not ("METAR" or "SPECI" or "TAF" or "AMD" or "COR"))).ToArray();
         return found.Length == 0 ? [text] : found;
     }
 

@@ -185,7 +185,8 @@ public sealed partial record MetarReport
     [GeneratedRegex("^CC[A-Z]$", Options, 20_000)]
     private static partial Regex Correction();
 
-    [GeneratedRegex("^R(?<runway>[0-9]{2}[LCR]{0,2})/(?<limit>[PM])?(?<value>[0-9]{4})(V(?<toLimit>[PM])?(?<to>[0-9]{4}))?(?<feet>FT)?/?(?<tendency>[UDN])?$", Options, 20_000)]
+    [GeneratedRegex("^R(?<runway>[0-9]{2}[LCR]{0,2})/(?<limit>[PM])?(?<value>[0-9]{4})(V(?<toLimit>[PM])?(?<to>[0-9]{4}))?(?<feet>FT)?/?(?<tendency>[UDN])?$",
+        Options, 20_000)]
     private static partial Regex Range();
 
     [GeneratedRegex("^RE(MI|PR|BC|DR|BL|SH|TS|FZ)*(DZ|RA|SN|SG|IC|PL|GR|GS|UP|BR|FG|FU|VA|DU|SA|HZ|PO|SQ|FC|SS|DS)*$", Options, 20_000)]
@@ -201,7 +202,8 @@ public sealed partial record MetarReport
     [GeneratedRegex("^(ALL|RWY|RWY?[0-9]{2}[LCR]?|R[0-9]{2}[LCR]?|TKOF|LDG)$", Options, 20_000)]
     private static partial Regex ShearPart();
 
-    // Runway state (R27/090060, before 2008 eight digits), sea state, colour states, rain fallen (Australia), delayed (RTD), and groups of slashes: known, and not needed for planning.
+    // Runway state (R27/090060, before 2008 eight digits), sea state, colour states, rain fallen (Australia), delayed (RTD), and groups of slashes: known, and
+    // not needed for planning.
     [GeneratedRegex("^(R[0-9]{2}[LCR]?/((CLRD)?[0-9/]{2,6}[DNU]?|SNOCLO)|(R/)?SNOCLO|W(M?[0-9]{2}|//)/(S[0-9/]|H[0-9/]+)|(BLACK)?(BLU\\+?|WHT|GRN|YLO[12]?|AMB|RED)|BLACK|RF[0-9./]+|[0-9]{8}|RE//|RTD|/+|//////(CB|TCU|///))$", Options, 20_000)]
     private static partial Regex Ignored();
 }

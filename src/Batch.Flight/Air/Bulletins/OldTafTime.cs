@@ -3,8 +3,9 @@ using System.Text.RegularExpressions;
 namespace Batch.Flight.Air.Bulletins;
 
 /// <summary>
-/// Times as forecasts gave them before November 2008 (WMO-No. 306, FM 51 TAF before the edition that follows amendment 74 of ICAO Annex 3): the validity as day, first hour, last hour (<c>121818</c>),
-/// or hours alone beside a time of issue (<c>1818</c>); change groups by hours without a day (<c>BECMG 0608</c>, <c>FM2030</c>, <c>FM20</c>). A validity was of 24 hours at most, so that each hour comes once in it.
+/// Times as forecasts gave them before November 2008 (WMO-No. 306, FM 51 TAF before the edition that follows amendment 74 of ICAO Annex 3): the validity as
+/// day, first hour, last hour (<c>121818</c>), or hours alone beside a time of issue (<c>1818</c>); change groups by hours without a day (<c>BECMG 0608</c>,
+/// <c>FM2030</c>, <c>FM20</c>). A validity was of 24 hours at most, so that each hour comes once in it.
 /// </summary>
 internal static partial class OldTafTime
 {
@@ -27,7 +28,8 @@ internal static partial class OldTafTime
     /// <summary>The time of a group such as 20 or 2030 inside a validity; null where it is no time.</summary>
     /// <param name="digits">Hours, and minutes where there are four.</param>
     /// <param name="validFrom">Start of the validity.</param>
-    public static Instant? Moment(string digits, Instant validFrom) => AtOrAfter(validFrom, BulletinTime.Two(digits, 0), digits.Length > 2 ? BulletinTime.Two(digits, 2) : 0);
+    public static Instant? Moment(string digits, Instant validFrom) =>
+        AtOrAfter(validFrom, BulletinTime.Two(digits, 0), digits.Length > 2 ? BulletinTime.Two(digits, 2) : 0);
 
     /// <summary>Start and end of the hours of a change such as 0608.</summary>
     /// <param name="digits">First and last hour.</param>

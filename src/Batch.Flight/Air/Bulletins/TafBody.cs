@@ -106,7 +106,8 @@ internal sealed partial class TafBody
             }
             else if (_isOld && OldTafTime.Temperature().Match(group) is { Success: true } old)
             {
-                Temperatures.Add(new TafTemperature(old.Groups["kind"].Value == "X", TafReport.Degrees(old.Groups["degrees"].Value), OldTafTime.Moment(old.Groups["time"].Value, _near)));
+                Temperatures.Add(new TafTemperature(old.Groups["kind"].Value == "X", TafReport.Degrees(old.Groups["degrees"].Value),
+                    OldTafTime.Moment(old.Groups["time"].Value, _near)));
             }
             else if (shear is null && Shear().Match(group) is { Success: true } match)
             {
@@ -127,13 +128,15 @@ internal sealed partial class TafBody
     }
 
     // AMD NOT SKED, AMD LTD TO CLD VIS AND WIND TIL 2419, LAST NO AMDS AFT 1215 NEXT 1709 run to the next head; WND 33009KT AFT 1315 is two or four words.
-    // 2000FT WIND 25025KT and QNH MNM 1010 MAX 1020 stand at the end of New Zealand's: that wind is not the one at the ground. Their times and settings look like visibilities.
+    // 2000FT WIND 25025KT and QNH MNM 1010 MAX 1020 stand at the end of New Zealand's: that wind is not the one at the ground. Their times and settings look
+    // like visibilities.
     private bool TryRemark(List<string> groups, ref int at)
     {
         var end = at;
         if (groups[at] is "AMD" or "LAST" or "NO" or "NEXT" or "LIMITED") end = groups.FindIndex(at, g => IsHead(g) || TafReport.Temperature().IsMatch(g));
         else if (HeightInFeet().IsMatch(groups[at]) && at + 1 < groups.Count && groups[at + 1] == "WIND") end = at + 3;
-        else if (groups[at] == "QNH" && at + 1 < groups.Count && groups[at + 1] is "MNM" or "MAX") end = at + (at + 3 < groups.Count && groups[at + 3] is "MNM" or "MAX" ? 5 : 3);
+        else if (groups[at] == "QNH" && at + 1 < groups.Count && groups[at + 1] is "MNM" or "MAX")
+            end = at + (at + 3 < groups.Count && groups[at + 3] is "MNM" or "MAX" ? 5 : 3);
         else if (groups[at] == "WND") end = at + (at + 2 < groups.Count && groups[at + 2] is "AFT" or "TIL" ? 4 : 2);
         if (end < 0 || end > groups.Count) end = groups.Count;
         Remarks.AddRange(groups[at..end]);

@@ -44,8 +44,8 @@ public sealed partial record TafReport
     public bool Covers(Instant moment) => moment >= ValidFrom && moment < ValidTo;
 
     /// <summary>
-    /// What it says of a moment; null outside its validity, and where that could not be read. FM replaces everything from its time on; BECMG replaces the elements it gives from the end of its
-    /// period on (WMO-No. 306, FM 51, 51.8 and 51.9), whatever the order in which they are written.
+    /// What it says of a moment; null outside its validity, and where that could not be read. FM replaces everything from its time on; BECMG replaces the
+    /// elements it gives from the end of its period on (WMO-No. 306, FM 51, 51.8 and 51.9), whatever the order in which they are written.
     /// </summary>
     /// <param name="moment">The moment.</param>
     public TafConditions? At(Instant moment)
@@ -103,7 +103,9 @@ public sealed partial record TafReport
         else unread.Add(new UnreadGroup(at < groups.Count ? groups[at] : "", "a station of four letters or digits was expected"));
         for (; at < groups.Count && groups[at] is "AMD" or "COR"; at++) report = report with { Amendment = groups[at] };
         // Six digits without a Z and without a period behind them are an old validity, and the time of issue was left out.
-        if (at < groups.Count && BulletinText.IssueTime().IsMatch(groups[at]) && !(OldTafTime.DayAndHours().IsMatch(groups[at]) && !IsValidity(groups, at + 1) && OldTafTime.Validity(groups[at], null, received) is (not null, not null)))
+        if (at < groups.Count && BulletinText.IssueTime().IsMatch(groups[at]) && !(OldTafTime.DayAndHours().IsMatch(groups[at])
+            && !IsValidity(groups, at + 1)
+            && OldTafTime.Validity(groups[at], null, received) is (not null, not null)))
         {
             report = report with { Issued = BulletinTime.OfDigits(groups[at], received) };
             if (report.Issued is null) unread.Add(new UnreadGroup(groups[at], "no such day and time"));
@@ -148,7 +150,8 @@ public sealed partial record TafReport
     // A validity as it is now or was; hours alone only where no visibility can be meant: before a wind.
     private static bool IsValidity(List<string> groups, int at) =>
         at < groups.Count && (Period().IsMatch(groups[at]) || OldTafTime.DayAndHours().IsMatch(groups[at])
-            || (OldTafTime.HoursAlone().IsMatch(groups[at]) && at + 1 < groups.Count && (groups[at + 1] is "CNL" or "NIL" || WeatherGroups.Wind().IsMatch(groups[at + 1]))));
+            || (OldTafTime.HoursAlone().IsMatch(groups[at]) && at + 1 < groups.Count && (groups[at + 1] is "CNL" or "NIL"
+                || WeatherGroups.Wind().IsMatch(groups[at + 1]))));
 
     /// <summary>Start and end of a period such as 2806/2912; the end is the first such moment after the start.</summary>
     internal static (Instant? From, Instant? To) PeriodOf(string group, Instant near)

@@ -53,7 +53,9 @@ public sealed record WeatherConditions
         }
     }
 
-    /// <summary>These conditions with every element that a change gives in its place (WMO-No. 306, FM 51, 51.8.3): a gradual change leaves the rest standing.</summary>
+    /// <summary>
+    /// These conditions with every element that a change gives in its place (WMO-No. 306, FM 51, 51.8.3): a gradual change leaves the rest standing.
+    /// </summary>
     /// <param name="change">The change.</param>
     public WeatherConditions ChangedBy(WeatherConditions change)
     {

@@ -3,7 +3,9 @@ using System.Text.RegularExpressions;
 
 namespace Batch.Flight.Air.Bulletins;
 
-/// <summary>Reads the groups that METAR, SPECI and TAF have in common (WMO-No. 306, volume I.1, FM 15, 16 and 51; FMH-1 for statute miles and inches).</summary>
+/// <summary>
+/// Reads the groups that METAR, SPECI and TAF have in common (WMO-No. 306, volume I.1, FM 15, 16 and 51; FMH-1 for statute miles and inches).
+/// </summary>
 internal sealed partial class WeatherGroups
 {
     private const RegexOptions Options = RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant;
@@ -38,10 +40,13 @@ internal sealed partial class WeatherGroups
     public bool TryTake(IReadOnlyList<string> groups, ref int at)
     {
         var group = groups[at];
-        if (at + 1 < groups.Count && WholeMiles().Match(group) is { Success: true } whole && FractionOfMile().Match(groups[at + 1]) is { Success: true } fraction
+        if (at + 1 < groups.Count
+            && WholeMiles().Match(group) is { Success: true } whole
+            && FractionOfMile().Match(groups[at + 1]) is { Success: true } fraction
             && _visibility is null && fraction.Groups["limit"].Length == 0)
         {
-            if (!Miles($"{group} {groups[at + 1]}", LimitOf(whole.Groups["limit"].Value), Number(whole, "miles"), Number(fraction, "above"), Number(fraction, "below"))) return false;
+            if (!Miles($"{group} {groups[at + 1]}", LimitOf(whole.Groups["limit"].Value), Number(whole, "miles"), Number(fraction, "above"),
+                Number(fraction, "below"))) return false;
             at += 2;
             return true;
         }
@@ -223,7 +228,8 @@ internal sealed partial class WeatherGroups
 
     // A description alone says nothing, but for TS and SH.
     private static bool IsWeather(string word) =>
-        Weather().Match(word) is { Success: true } match && match.Groups["code"].Captures.Any(c => c.Value is not ("MI" or "PR" or "BC" or "DR" or "BL" or "FZ" or "VC"));
+        Weather().Match(word) is { Success: true } match
+            && match.Groups["code"].Captures.Any(c => c.Value is not ("MI" or "PR" or "BC" or "DR" or "BL" or "FZ" or "VC"));
 
     private static int Number(Match match, string name) => int.Parse(match.Groups[name].Value, CultureInfo.InvariantCulture);
 
@@ -234,7 +240,8 @@ internal sealed partial class WeatherGroups
         _ => VisibilityLimit.Exact,
     };
 
-    [GeneratedRegex("^(?<direction>[0-9]{3}|VRB|///)(?<above>P|ABV)?(?<speed>[0-9]{2,3}|//)(G(P|ABV)?(?<gust>[0-9]{2,3}|//))?(?<unit>KT|MPS|KMH)S?$", Options, Limit)]
+    [GeneratedRegex("^(?<direction>[0-9]{3}|VRB|///)(?<above>P|ABV)?(?<speed>[0-9]{2,3}|//)(G(P|ABV)?(?<gust>[0-9]{2,3}|//))?(?<unit>KT|MPS|KMH)S?$", Options,
+        Limit)]
     internal static partial Regex Wind();
 
     [GeneratedRegex("^([0-9]{3}|VRB)P?[0-9]{2}(GP?[0-9]{2,3})?$", Options, Limit)]

@@ -27,7 +27,9 @@ public sealed partial record WindsAloftBulletin
     /// <summary>Lines and cells that could not be read.</summary>
     public ImmutableArray<UnreadGroup> Unread { get; private init; } = [];
 
-    /// <summary>Reads a bulletin: lines DATA BASED ON, VALID with FOR USE, FT with the altitudes, then stations. Other lines are passed over up to the first FT.</summary>
+    /// <summary>
+    /// Reads a bulletin: lines DATA BASED ON, VALID with FOR USE, FT with the altitudes, then stations. Other lines are passed over up to the first FT.
+    /// </summary>
     /// <param name="text">The bulletin with its line ends and blanks.</param>
     /// <param name="received">When it was received, within two weeks: it tells the month.</param>
     public static WindsAloftBulletin Parse(string text, Instant received)
@@ -71,13 +73,16 @@ public sealed partial record WindsAloftBulletin
         }
 
         if (!hasHeads) unread.Add(new UnreadGroup("FT", "a line of altitudes such as 'FT  3000    6000    9000' was expected"));
-        if (bulletin.Valid is null) unread.Add(new UnreadGroup("VALID", "a line such as 'VALID 180600Z   FOR USE 0200-0900Z' was expected; without it the winds have no time and are not used"));
-        else if (bulletin.UseFrom is null) unread.Add(new UnreadGroup("FOR USE", "a period such as 0200-0900Z was expected; three hours before and after the valid time are taken"));
+        if (bulletin.Valid is null) unread.Add(
+            new UnreadGroup("VALID", "a line such as 'VALID 180600Z   FOR USE 0200-0900Z' was expected; without it the winds have no time and are not used"));
+        else if (bulletin.UseFrom is null)
+            unread.Add(new UnreadGroup("FOR USE", "a period such as 0200-0900Z was expected; three hours before and after the valid time are taken"));
         return bulletin with { Stations = [.. stations], Unread = [.. unread] };
     }
 
     /// <summary>
-    /// The bulletin as reports of the air, valid in its period of use. Light and variable is a calm. A bulletin without a valid time gives none: its Unread says so.
+    /// The bulletin as reports of the air, valid in its period of use. Light and variable is a calm. A bulletin without a valid time gives none: its Unread
+    /// says so.
     /// </summary>
     /// <param name="placeOf">The place of a station; null where it is not known.</param>
     /// <param name="unplaced">The stations whose place is not known, in order; their winds are not used.</param>
@@ -131,6 +136,7 @@ public sealed partial record WindsAloftBulletin
     [GeneratedRegex("DATA BASED ON (?<time>[0-9]{6})Z?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex DataLine();
 
-    [GeneratedRegex("VALID\\s+(?<time>[0-9]{6})Z?(\\s+FOR\\s+USE\\s+(?<from>[0-9]{4})\\s*-\\s*(?<to>[0-9]{4})Z?)?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
+    [GeneratedRegex("VALID\\s+(?<time>[0-9]{6})Z?(\\s+FOR\\s+USE\\s+(?<from>[0-9]{4})\\s*-\\s*(?<to>[0-9]{4})Z?)?",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex ValidLine();
 }

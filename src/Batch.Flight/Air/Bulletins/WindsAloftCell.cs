@@ -27,8 +27,8 @@ public sealed record WindsAloftCell
     public Celsius? Temperature { get; init; }
 
     /// <summary>
-    /// Decodes a group: DDff, DDffTT or DDff+TT, tens of degrees true, knots and degrees Celsius. DD 51 to 86: less 50, and 100 kt more; then ff 99 is 199 kt or
-    /// more. 9900: light and variable. Source: AC 00-45H, chapter 5.
+    /// Decodes a group: DDff, DDffTT or DDff+TT, tens of degrees true, knots and degrees Celsius. DD 51 to 86: less 50, and 100 kt more; then ff 99 is 199 kt
+    /// or more. 9900: light and variable. Source: AC 00-45H, chapter 5.
     /// </summary>
     /// <param name="group">The group.</param>
     /// <param name="altitude">Its altitude [ft], which decides the sign of a temperature without one.</param>

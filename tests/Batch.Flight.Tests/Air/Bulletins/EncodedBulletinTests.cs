@@ -9,14 +9,15 @@ public sealed class EncodedBulletinTests
 {
     private static readonly Instant Month = Instant.FromUtc(2026, 3, 1, 0, 0);
 
-    private static readonly Gen<SurfaceWind> Winds = Gen.Select(Gen.Int[-1, 36], Gen.Int[0, 120], Gen.Int[0, 60], Of("KT", "MPS", "KMH")).Select((tens, speed, more, unit) => new SurfaceWind
-    {
-        DirectionDeg = tens < 0 ? null : speed == 0 ? 0 : Math.Max(1, tens) * 10,
-        IsVariable = tens < 0,
-        ReportedSpeed = speed,
-        ReportedGust = more > 10 && speed > 0 ? speed + more : null,
-        Unit = unit,
-    });
+    private static readonly Gen<SurfaceWind> Winds = Gen.Select(Gen.Int[-1, 36], Gen.Int[0, 120], Gen.Int[0, 60], Of("KT", "MPS", "KMH"))
+        .Select((tens, speed, more, unit) => new SurfaceWind
+        {
+            DirectionDeg = tens < 0 ? null : speed == 0 ? 0 : Math.Max(1, tens) * 10,
+            IsVariable = tens < 0,
+            ReportedSpeed = speed,
+            ReportedGust = more > 10 && speed > 0 ? speed + more : null,
+            Unit = unit,
+        });
 
     private static readonly Gen<(string Text, double Metres, VisibilityLimit Limit)> Visibilities = Gen.OneOf(
         Gen.Int[0, 98].Select(hundreds => (Text($"{hundreds * 100:0000}"), hundreds * 100.0, VisibilityLimit.Exact)),
@@ -27,29 +28,36 @@ public sealed class EncodedBulletinTests
         {
             var isLess = less && whole == 0;
             var (above, below) = eighths % 4 == 0 ? (eighths / 4, 2) : eighths % 2 == 0 ? (eighths / 2, 4) : (eighths, 8);
-            return (Text($"{(isLess ? "M" : "")}{(whole > 0 ? whole.ToString(CultureInfo.InvariantCulture) + " " : "")}{above}/{below}SM"), (whole + eighths / 8.0) * 1609.344, isLess ? VisibilityLimit.LessThan : VisibilityLimit.Exact);
+            return (Text($"{(isLess ? "M" : "")}{(whole > 0 ? whole.ToString(CultureInfo.InvariantCulture) + " " : "")}{above}/{below}SM"),
+                (whole + eighths / 8.0) * 1609.344, isLess ? VisibilityLimit.LessThan : VisibilityLimit.Exact);
         }));
 
     private static readonly Gen<CloudLayer[]> Skies = Gen.OneOf(
-        Of(CloudAmount.SkyClear, CloudAmount.Clear, CloudAmount.NoneSignificant, CloudAmount.NoneDetected).Select(amount => new[] { new CloudLayer(amount, null, "") }),
-        Gen.Select(Of(CloudAmount.Few, CloudAmount.Scattered, CloudAmount.Broken, CloudAmount.Overcast, CloudAmount.VerticalVisibility), Gen.Int[-1, 250], Of("", "CB", "TCU"))
-            .Select((amount, hundreds, kind) => new CloudLayer(amount, hundreds < 0 ? null : new Feet(hundreds * 100), amount == CloudAmount.VerticalVisibility ? "" : kind)).Array[1, 4]);
+        Of(CloudAmount.SkyClear, CloudAmount.Clear, CloudAmount.NoneSignificant, CloudAmount.NoneDetected)
+            .Select(amount => new[] { new CloudLayer(amount, null, "") }),
+        Gen.Select(Of(CloudAmount.Few, CloudAmount.Scattered, CloudAmount.Broken, CloudAmount.Overcast, CloudAmount.VerticalVisibility), Gen.Int[-1, 250],
+            Of("", "CB", "TCU"))
+            .Select((amount, hundreds, kind) =>
+                new CloudLayer(amount, hundreds < 0 ? null : new Feet(hundreds * 100), amount == CloudAmount.VerticalVisibility ? "" : kind)).Array[1, 4]);
 
     private static readonly Gen<string[]> Weathers = Gen.Select(Of("", "-", "+"), Of("", "SH", "TS", "FZ", "BL"), Of("RA", "SN", "DZ", "RASN", "GS"))
         .Select((strength, description, phenomenon) => strength + description + phenomenon).Array[0, 3];
 
     [Fact]
     public void A_report_is_read_as_it_was_written() =>
-        Gen.Select(Winds, Visibilities, Weathers, Skies, Gen.Select(Gen.Int[-60, 50], Gen.Int[0, 20], Gen.Int[870, 1085]), Gen.Int[0, 31 * 24 * 60 - 1]).Sample((wind, visibility, weather, sky, air, minutes) =>
+        Gen.Select(Winds, Visibilities, Weathers, Skies, Gen.Select(Gen.Int[-60, 50], Gen.Int[0, 20], Gen.Int[870, 1085]), Gen.Int[0, 31 * 24 * 60 - 1])
+            .Sample((wind, visibility, weather, sky, air, minutes) =>
         {
             var at = Month + Duration.FromMinutes(minutes);
             var dew = Math.Max(-99, air.Item1 - air.Item2);
             var report = MetarReport.Parse(
-                Text($"METAR XAND {Time(at)}Z {Wind(wind)} {visibility.Text} {string.Join(' ', weather)} {Sky(sky)} {Degrees(air.Item1)}/{Degrees(dew)} Q{air.Item3:0000}="), at + Duration.FromHours(2));
+                Text($"METAR XAND {Time(at)}Z {Wind(wind)} {visibility.Text} {string.Join(' ', weather)} {Sky(sky)} {Degrees(air.Item1)}/{Degrees(dew)} Q{air.Item3:0000}="),
+                at + Duration.FromHours(2));
             Assert.Empty(report.Unread);
             Assert.Equal(at, report.Observed);
             Same(wind, visibility, weather, sky, report.Conditions);
-            Assert.Equal((air.Item1, dew, air.Item3), ((int)(report.Temperature?.Value ?? 0), (int)(report.DewPoint?.Value ?? 0), (int)(report.Conditions.AltimeterSetting?.Value ?? 0)));
+            Assert.Equal((air.Item1, dew, air.Item3),
+                ((int)(report.Temperature?.Value ?? 0), (int)(report.DewPoint?.Value ?? 0), (int)(report.Conditions.AltimeterSetting?.Value ?? 0)));
         });
 
     [Fact]
@@ -114,7 +122,8 @@ public sealed class EncodedBulletinTests
             }
         });
 
-    private static void Same(SurfaceWind wind, (string Text, double Metres, VisibilityLimit Limit) visibility, string[] weather, CloudLayer[] sky, WeatherConditions read)
+    private static void Same(
+        SurfaceWind wind, (string Text, double Metres, VisibilityLimit Limit) visibility, string[] weather, CloudLayer[] sky, WeatherConditions read)
     {
         Assert.Equal(wind, read.Wind);
         Assert.Equal((visibility.Text, visibility.Limit), (read.Visibility?.Text, read.Visibility?.Limit));
@@ -123,12 +132,15 @@ public sealed class EncodedBulletinTests
         Assert.Equal(sky, read.Clouds);
     }
 
-    private static string Conditions((SurfaceWind Wind, (string Text, double Metres, VisibilityLimit Limit) Visibility, string[] Weather, CloudLayer[] Sky) part) =>
+    private static string Conditions(
+        (SurfaceWind Wind, (string Text, double Metres, VisibilityLimit Limit) Visibility, string[] Weather, CloudLayer[] Sky) part) =>
         $"{Wind(part.Wind)} {part.Visibility.Text} {string.Join(' ', part.Weather)} {Sky(part.Sky)}";
 
-    private static string Wind(SurfaceWind wind) => Text($"{(wind.DirectionDeg is { } direction ? Text($"{direction:000}") : "VRB")}{wind.ReportedSpeed:00}{(wind.ReportedGust is { } gust ? Text($"G{gust:00}") : "")}{wind.Unit}");
+    private static string Wind(SurfaceWind wind) =>
+        Text($"{(wind.DirectionDeg is { } direction ? Text($"{direction:000}") : "VRB")}{wind.ReportedSpeed:00}{(wind.ReportedGust is { } gust ? Text($"G{gust:00}") : "")}{wind.Unit}");
 
-    private static string Sky(CloudLayer[] sky) => string.Join(' ', sky.Select(layer => layer.Amount is CloudAmount.SkyClear or CloudAmount.Clear or CloudAmount.NoneSignificant or CloudAmount.NoneDetected
+    private static string Sky(CloudLayer[] sky) => string.Join(' ',
+        sky.Select(layer => layer.Amount is CloudAmount.SkyClear or CloudAmount.Clear or CloudAmount.NoneSignificant or CloudAmount.NoneDetected
         ? layer.Word
         : layer.Word + (layer.Height is { } height ? Text($"{height.Value / 100:000}") : "///") + layer.Kind));
 
@@ -139,7 +151,8 @@ public sealed class EncodedBulletinTests
     private static string Hour(Instant at) => at.InUtc().ToString("ddHH", CultureInfo.InvariantCulture);
 
     // A period that ends at midnight ends at 24 of the day before.
-    private static string End(Instant at) => at.InUtc().Hour > 0 ? Hour(at) : (at - Duration.FromHours(1)).InUtc().ToString("dd", CultureInfo.InvariantCulture) + "24";
+    private static string End(Instant at) =>
+        at.InUtc().Hour > 0 ? Hour(at) : (at - Duration.FromHours(1)).InUtc().ToString("dd", CultureInfo.InvariantCulture) + "24";
 
     private static Gen<T> Of<T>(params T[] items) => Gen.Int[0, items.Length - 1].Select(i => items[i]);
 

@@ -120,7 +120,8 @@ public sealed class MetarReportTests
     [Fact]
     public void Any_text_at_all_is_read_without_an_exception()
     {
-        string[] pieces = ["METAR", "XAND", "121153Z", "1", "1/0SM", "1/2SM", "R", "R09/", "WS", "VV", "QNH", "T", "99999KT", "360V361", "RMK", "////", "M/M", "\u00e9", "00/"];
+        string[] pieces = ["METAR", "XAND", "121153Z", "1", "1/0SM", "1/2SM", "R", "R09/", "WS", "VV", "QNH", "T", "99999KT", "360V361", "RMK", "////", "M/M",
+            "\u00e9", "00/"];
         for (var i = 0; i < pieces.Length * pieces.Length * pieces.Length; i++)
         {
             var text = $"{pieces[i % pieces.Length]} {pieces[i / pieces.Length % pieces.Length]} {pieces[i / pieces.Length / pieces.Length]}";

@@ -3,7 +3,10 @@ using Batch.Flight.Air.Bulletins;
 
 namespace Batch.Flight.Tests.Air.Bulletins;
 
-/// <summary>Forecasts with times of the form of before November 2008. Decoded by hand from WMO-No. 306, FM 51, as it stood then: validity as day and two hours, changes as two hours, FM as hours and minutes or hours.</summary>
+/// <summary>
+/// Forecasts with times of the form of before November 2008. Decoded by hand from WMO-No. 306, FM 51, as it stood then: validity as day and two hours, changes
+/// as two hours, FM as hours and minutes or hours.
+/// </summary>
 public sealed class OldTafTests
 {
     private static readonly Instant Received = Instant.FromUtc(2007, 9, 12, 17, 30);
@@ -19,8 +22,10 @@ public sealed class OldTafTests
     {
         var report = TafReport.Parse(Atlanta, Received);
         Assert.Empty(report.Unread);
-        Assert.Equal((Instant.FromUtc(2007, 9, 12, 17, 20), Instant.FromUtc(2007, 9, 12, 18, 0), Instant.FromUtc(2007, 9, 13, 18, 0)), (report.Issued, report.ValidFrom, report.ValidTo));
-        Assert.Equal(["121800-131800", "122000-", "122200-", "130600-130800", "131000-131200"], report.Groups.Select(group => $"{Text(group.From)}-{Text(group.To)}"));
+        Assert.Equal((Instant.FromUtc(2007, 9, 12, 17, 20), Instant.FromUtc(2007, 9, 12, 18, 0), Instant.FromUtc(2007, 9, 13, 18, 0)),
+            (report.Issued, report.ValidFrom, report.ValidTo));
+        Assert.Equal(["121800-131800", "122000-", "122200-", "130600-130800", "131000-131200"],
+            report.Groups.Select(group => $"{Text(group.From)}-{Text(group.To)}"));
         var half = report.At(Instant.FromUtc(2007, 9, 12, 20, 30))!.Prevailing;
         Assert.Equal((3 * 1609.344, 2500), (half.Visibility!.Metres, half.Ceiling!.Value.Value));
         Assert.Equal(4000, report.At(Instant.FromUtc(2007, 9, 13, 8, 0))!.Prevailing.Ceiling!.Value.Value);
@@ -54,9 +59,11 @@ public sealed class OldTafTests
     [Fact]
     public void Changes_and_temperatures_take_hours_without_a_day()
     {
-        var report = TafReport.Parse("XAND 121720Z 121818 20012KT 6000 FM20 3000 TEMPO 2202 1000 TSRA PROB40 TEMPO 0206 0500 FG PROB30 0608 0300 FG TX32/21Z TNM02/06Z", Received);
+        var report = TafReport.Parse(
+            "XAND 121720Z 121818 20012KT 6000 FM20 3000 TEMPO 2202 1000 TSRA PROB40 TEMPO 0206 0500 FG PROB30 0608 0300 FG TX32/21Z TNM02/06Z", Received);
         Assert.Empty(report.Unread);
-        Assert.Equal(["121800-131800", "122000-", "122200-130200", "130200-130600", "130600-130800"], report.Groups.Select(group => $"{Text(group.From)}-{Text(group.To)}"));
+        Assert.Equal(["121800-131800", "122000-", "122200-130200", "130200-130600", "130600-130800"],
+            report.Groups.Select(group => $"{Text(group.From)}-{Text(group.To)}"));
         Assert.Equal(["6000", "3000", "1000", "0500", "0300"], report.Groups.Select(group => group.Conditions.Visibility?.Text));
         Assert.Equal([(32d, "122100"), (-2d, "130600")], report.Temperatures.Select(temperature => (temperature.Temperature.Value, Text(temperature.At))));
         Assert.Equal(BulletinKind.Forecast, BulletinSort.KindOf("XAND 121720Z 121818 20012KT 6000"));
@@ -68,7 +75,8 @@ public sealed class OldTafTests
     [InlineData("TAF XAND 121720Z 121818 20012KT 9999 TEMPO 3000 BR", "3000")]
     [InlineData("TAF XAND 121720Z 121818 20012KT 9999 BECMG 06 3000", "06")]
     [InlineData("TAF XAND 121720Z 121818 20012KT 9999 FM2575 3000", "FM2575")]
-    public void Hours_that_are_none_are_named(string text, string group) => Assert.Contains(TafReport.Parse(text, Received).Unread, unread => unread.Group == group);
+    public void Hours_that_are_none_are_named(string text, string group) =>
+        Assert.Contains(TafReport.Parse(text, Received).Unread, unread => unread.Group == group);
 
     // A form of today keeps its days: hours alone could lie on either day of it.
     [Fact]

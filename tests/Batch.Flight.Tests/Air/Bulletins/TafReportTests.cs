@@ -88,7 +88,8 @@ public sealed class TafReportTests
             ["weather"] = string.Join(';', prevailing.Weather),
             ["sky"] = Decoded.Sky(prevailing),
             ["ceiling_ft"] = Decoded.Number(prevailing.Ceiling?.Value),
-            ["temporary_groups"] = string.Join(';', conditions.Temporary.Select(g => $"{report.Groups.IndexOf(g).ToString(CultureInfo.InvariantCulture)}:{g.Words}")),
+            ["temporary_groups"] = string.Join(';',
+                conditions.Temporary.Select(g => $"{report.Groups.IndexOf(g).ToString(CultureInfo.InvariantCulture)}:{g.Words}")),
         };
         Assert.Equal(found.Select(f => $"{f.Key}={row[f.Key]}"), found.Select(f => $"{f.Key}={f.Value}"));
     }
@@ -108,7 +109,8 @@ public sealed class TafReportTests
     [Fact]
     public void A_span_of_time_shows_every_change_inside_it()
     {
-        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT P6SM SKC TEMPO 1219/1220 BKN008 FM122000 20012KT 2SM BR OVC005", Instant.FromUtc(2026, 5, 12, 11, 0));
+        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT P6SM SKC TEMPO 1219/1220 BKN008 FM122000 20012KT 2SM BR OVC005",
+            Instant.FromUtc(2026, 5, 12, 11, 0));
         var eta = Instant.FromUtc(2026, 5, 12, 19, 30);
         var span = report.During(eta - Duration.FromHours(1), eta + Duration.FromHours(1));
         Assert.Equal([0, 1, 0], span.Select(c => c.Temporary.Length));
@@ -120,7 +122,8 @@ public sealed class TafReportTests
     [Fact]
     public void The_heading_of_a_transmission_is_passed_over()
     {
-        var report = TafReport.Parse("FTXX41 XAND 121100 AAA\nTAF AMD\nXAND 121100Z 1212/1312 18010KT CAVOK RMK Nxt by 18Z=", Instant.FromUtc(2026, 5, 12, 11, 0));
+        var report = TafReport.Parse("FTXX41 XAND 121100 AAA\nTAF AMD\nXAND 121100Z 1212/1312 18010KT CAVOK RMK Nxt by 18Z=",
+            Instant.FromUtc(2026, 5, 12, 11, 0));
         Assert.Empty(report.Unread);
         Assert.Equal(("XAND", "AMD", "Nxt by 18Z"), (report.Station, report.Amendment, report.Remarks));
     }
@@ -128,7 +131,9 @@ public sealed class TafReportTests
     [Fact]
     public void A_change_behind_remarks_is_forecast_all_the_same()
     {
-        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT P6SM SKC RMK Fcst based on auto obs\n TEMPO 1214/1216 3/4SM FG VV002 FM121800 20010KT 2SM BR OVC004", Instant.FromUtc(2026, 5, 12, 11, 0));
+        var report = TafReport.Parse(
+            "TAF XAND 121100Z 1212/1312 18010KT P6SM SKC RMK Fcst based on auto obs\n TEMPO 1214/1216 3/4SM FG VV002 FM121800 20010KT 2SM BR OVC004",
+            Instant.FromUtc(2026, 5, 12, 11, 0));
         Assert.Empty(report.Unread);
         Assert.Equal("Fcst based on auto obs", report.Remarks);
         Assert.Equal(new double?[] { null, 200, 400 }, report.Groups.Select(g => g.Conditions.Ceiling?.Value));
@@ -157,7 +162,8 @@ public sealed class TafReportTests
     [Fact]
     public void Good_visibility_ends_when_a_change_gives_another()
     {
-        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT CAVOK BECMG 1214/1215 5000 HZ BECMG 1218/1219 20005KT", Instant.FromUtc(2026, 5, 12, 11, 0));
+        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT CAVOK BECMG 1214/1215 5000 HZ BECMG 1218/1219 20005KT",
+            Instant.FromUtc(2026, 5, 12, 11, 0));
         var changed = report.At(Instant.FromUtc(2026, 5, 12, 20, 0))?.Prevailing;
         Assert.False(changed?.IsCavok);
         Assert.Equal(("5000", 200), (changed?.Visibility?.Text, changed?.Wind?.DirectionDeg));
@@ -175,7 +181,8 @@ public sealed class TafReportTests
         Assert.Null(report.Groups[1].Conditions.Wind);
     }
 
-    // Forecasts of the kinds found in the metaf library test suite (github nnaumenko/metaf, test/testdata_real.cpp, MIT), shortened: 11/2SM is Canadian for 1 1/2SM.
+    // Forecasts of the kinds found in the metaf library test suite (github nnaumenko/metaf, test/testdata_real.cpp, MIT), shortened: 11/2SM is Canadian for 1
+    // 1/2SM.
     [Theory]
     [InlineData("TAF AMD XAND 131639Z 1316/1401 31020G30KT 6SM -SN SCT008 OVC025 TEMPO 1316/1401 11/2SM -SN BLSN OVC015", 1, "11/2SM", 2414.016)]
     [InlineData("TAF XAND 111740Z 1118/1218 07007KT 21/4SM -DZ BR OVC005", 0, "21/4SM", 3621.024)]
@@ -192,11 +199,15 @@ public sealed class TafReportTests
 
     // The military forecasts among those: words to people hold times that look like visibilities.
     [Theory]
-    [InlineData("TAF XAND 1215/1315 09010KT 9999 SCT120 QNH3008INS BECMG 1216/1218 VRB25G50KT QNH2950INS T30/1218Z T24/1306Z LAST NO AMDS AFT 1215 NEXT 1709", "LAST NO AMDS AFT 1215 NEXT 1709")]
+    [InlineData("TAF XAND 1215/1315 09010KT 9999 SCT120 QNH3008INS BECMG 1216/1218 VRB25G50KT QNH2950INS T30/1218Z T24/1306Z LAST NO AMDS AFT 1215 NEXT 1709",
+        "LAST NO AMDS AFT 1215 NEXT 1709")]
     [InlineData("TAF AMD XAND 1215/1315 02028G48KT 2400 +RA BECMG 1216/1218 05035G60KT T24/1221Z T28/1307Z AMD 1515", "AMD 1515")]
-    [InlineData("XAND 121335Z 1215/1315 02035G50KT 3SM +SHRA BECMG 1216/1218 09045G60KT OVC007 AMD LTD TO CLD VIS AND WIND TIL 1302", "AMD LTD TO CLD VIS AND WIND TIL 1302")]
-    [InlineData("TAF XAND 121100Z 1215/1315 35010G15KT 9999 FEW200 BECMG 1216/1218 33010G15KT FEW200 WND 33009KT AFT 1317 TX47/1218Z TN29/1302Z", "WND 33009KT AFT 1317")]
-    [InlineData("TAF XAND 121105Z 1212/1312 23012KT 9999 FEW025 TEMPO 1212/1218 SHRA BKN012 2000FT WIND 25025KT QNH MNM 1010 MAX 1020", "2000FT WIND 25025KT QNH MNM 1010 MAX 1020")]
+    [InlineData("XAND 121335Z 1215/1315 02035G50KT 3SM +SHRA BECMG 1216/1218 09045G60KT OVC007 AMD LTD TO CLD VIS AND WIND TIL 1302",
+        "AMD LTD TO CLD VIS AND WIND TIL 1302")]
+    [InlineData("TAF XAND 121100Z 1215/1315 35010G15KT 9999 FEW200 BECMG 1216/1218 33010G15KT FEW200 WND 33009KT AFT 1317 TX47/1218Z TN29/1302Z",
+        "WND 33009KT AFT 1317")]
+    [InlineData("TAF XAND 121105Z 1212/1312 23012KT 9999 FEW025 TEMPO 1212/1218 SHRA BKN012 2000FT WIND 25025KT QNH MNM 1010 MAX 1020",
+        "2000FT WIND 25025KT QNH MNM 1010 MAX 1020")]
     public void Words_to_people_are_remarks_and_no_conditions(string text, string remark)
     {
         var report = TafReport.Parse(text, Instant.FromUtc(2026, 5, 12, 14, 0));
@@ -210,7 +221,9 @@ public sealed class TafReportTests
     [Fact]
     public void A_wind_with_its_height_is_no_surface_wind()
     {
-        var report = TafReport.Parse("TAF XAND 121105Z 1212/1312 23012KT 9999 FEW025 TEMPO 1212/1218 SHRA BKN012 2000FT WIND 25025KT BECMG 1218/1220 27015KT 2000FT WIND 28035KT", Instant.FromUtc(2026, 5, 12, 14, 0));
+        var report = TafReport.Parse(
+            "TAF XAND 121105Z 1212/1312 23012KT 9999 FEW025 TEMPO 1212/1218 SHRA BKN012 2000FT WIND 25025KT BECMG 1218/1220 27015KT 2000FT WIND 28035KT",
+            Instant.FromUtc(2026, 5, 12, 14, 0));
         Assert.Empty(report.Unread);
         Assert.Equal([12d, null, 15d], report.Groups.Select(group => group.Conditions.Wind?.ReportedSpeed));
     }
@@ -249,15 +262,18 @@ public sealed class TafReportTests
     [Fact]
     public void A_change_ends_with_the_part_it_was_written_in()
     {
-        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT 9999 BECMG 1218/1221 27012KT 3000 BR FM122000 20015KT 9999", Instant.FromUtc(2026, 5, 12, 11, 0));
-        Assert.Equal((200, "9999"), (report.At(Instant.FromUtc(2026, 5, 12, 22, 0))?.Prevailing.Wind?.DirectionDeg, report.At(Instant.FromUtc(2026, 5, 12, 22, 0))?.Prevailing.Visibility?.Text));
+        var report = TafReport.Parse("TAF XAND 121100Z 1212/1312 18010KT 9999 BECMG 1218/1221 27012KT 3000 BR FM122000 20015KT 9999",
+            Instant.FromUtc(2026, 5, 12, 11, 0));
+        Assert.Equal((200, "9999"), (report.At(Instant.FromUtc(2026, 5, 12, 22, 0))?.Prevailing.Wind?.DirectionDeg,
+            report.At(Instant.FromUtc(2026, 5, 12, 22, 0))?.Prevailing.Visibility?.Text));
     }
 
     [Fact]
     public void Several_reports_of_one_text_are_read_each_by_itself()
     {
         Assert.Equal(2, BulletinText.Each("METAR XAND 121153Z 27015KT 9999 FEW030 18/09 Q1013=\nMETAR XBEL 121150Z 24010KT CAVOK 17/08 Q1014=").Count);
-        Assert.Equal(2, BulletinText.Each("METAR XAND 121153Z 27015KT 9999 FEW030 18/09 Q1013\nTAF XAND 121100Z 1212/1312 18010KT\n  TEMPO 1214/1216 3000 BR").Count);
+        Assert.Equal(2,
+            BulletinText.Each("METAR XAND 121153Z 27015KT 9999 FEW030 18/09 Q1013\nTAF XAND 121100Z 1212/1312 18010KT\n  TEMPO 1214/1216 3000 BR").Count);
         Assert.Single(BulletinText.Each("FTXX41 XAND 121100 AAA\nTAF AMD\nXAND 121100Z 1212/1312 18010KT CAVOK="));
         Assert.Single(BulletinText.Each("TAF\nTAF AMD XAND 121100Z 1212/1312 18010KT CAVOK"));
         Assert.Single(BulletinText.Each(""));

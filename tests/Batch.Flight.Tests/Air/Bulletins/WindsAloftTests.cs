@@ -34,7 +34,8 @@ public sealed class WindsAloftTests
     {
         var row = Cells[id];
         var basedOn = row.Has("based_on") ? $"DATA BASED ON {row["based_on"]}Z\n" : "";
-        var text = $"{basedOn}VALID {row["valid"]}Z   FOR USE {row["use_from"]}-{row["use_to"]}Z. TEMPS NEG ABV 24000\n{row["header_line"]}\n{row["station_line"]}\n";
+        var text =
+            $"{basedOn}VALID {row["valid"]}Z   FOR USE {row["use_from"]}-{row["use_to"]}Z. TEMPS NEG ABV 24000\n{row["header_line"]}\n{row["station_line"]}\n";
         var bulletin = WindsAloftBulletin.Parse(text, Received);
         Assert.Empty(bulletin.Unread);
         Assert.Equal(row["valid"], bulletin.Valid?.InUtc().ToString("ddHHmm", CultureInfo.InvariantCulture));
@@ -71,7 +72,8 @@ public sealed class WindsAloftTests
     [Fact]
     public void A_period_of_use_around_midnight_begins_the_day_before()
     {
-        var bulletin = WindsAloftBulletin.Parse(Bulletin.Replace("VALID 180600Z   FOR USE 0200-0900Z", "VALID 190000Z   FOR USE 2100-0600Z", StringComparison.Ordinal), Instant.FromUtc(2026, 5, 18, 20, 0));
+        var bulletin = WindsAloftBulletin.Parse(Bulletin.Replace("VALID 180600Z   FOR USE 0200-0900Z", "VALID 190000Z   FOR USE 2100-0600Z",
+            StringComparison.Ordinal), Instant.FromUtc(2026, 5, 18, 20, 0));
         Assert.Equal((Instant.FromUtc(2026, 5, 18, 21, 0), Instant.FromUtc(2026, 5, 19, 6, 0)), (bulletin.UseFrom, bulletin.UseTo));
     }
 
@@ -79,7 +81,8 @@ public sealed class WindsAloftTests
     public void A_cell_that_cannot_be_read_is_named_and_the_rest_is_used()
     {
         var bulletin = WindsAloftBulletin.Parse(
-            Bulletin.Replace("3216+02", "4516+02", StringComparison.Ordinal).Replace("2944-26", "294426 ", StringComparison.Ordinal).Replace("2119+00", "21x9+00", StringComparison.Ordinal),
+            Bulletin.Replace("3216+02", "4516+02", StringComparison.Ordinal).Replace("2944-26", "294426 ", StringComparison.Ordinal)
+                .Replace("2119+00", "21x9+00", StringComparison.Ordinal),
             Instant.FromUtc(2026, 5, 18, 3, 0));
         Assert.Equal(["DBQ 4516+02", "DBQ 294426", "GLD 21X9+00"], bulletin.Unread.Select(u => u.Group));
         Assert.Equal((7, 7, 9), (bulletin.Stations[0].Cells.Length, bulletin.Stations[1].Cells.Length, bulletin.Stations[2].Cells.Length));
@@ -88,7 +91,8 @@ public sealed class WindsAloftTests
     [Fact]
     public void Lost_blanks_are_said_where_the_column_is_not_known()
     {
-        var bulletin = WindsAloftBulletin.Parse("VALID 180600Z   FOR USE 0200-0900Z\nFT 3000 6000 9000 12000\nDBQ 3312 3216+02 3223+00 3127-01\nGLD 1923 2022+03 2119+00\n", Received);
+        var bulletin = WindsAloftBulletin.Parse(
+            "VALID 180600Z   FOR USE 0200-0900Z\nFT 3000 6000 9000 12000\nDBQ 3312 3216+02 3223+00 3127-01\nGLD 1923 2022+03 2119+00\n", Received);
         Assert.Equal(4, bulletin.Stations[0].Cells.Length);
         Assert.NotEmpty(bulletin.Unread);
         Assert.All(bulletin.Unread, u => Assert.StartsWith("GLD", u.Group, StringComparison.Ordinal));
@@ -106,7 +110,8 @@ public sealed class WindsAloftTests
     [Fact]
     public void A_second_bulletin_in_the_text_is_said_not_to_be_read()
     {
-        var bulletin = WindsAloftBulletin.Parse(Bulletin + "\n" + Bulletin.Replace("180600Z", "181200Z", StringComparison.Ordinal), Instant.FromUtc(2026, 5, 18, 3, 0));
+        var bulletin = WindsAloftBulletin.Parse(Bulletin + "\n" + Bulletin.Replace("180600Z", "181200Z", StringComparison.Ordinal),
+            Instant.FromUtc(2026, 5, 18, 3, 0));
         Assert.Equal(3, bulletin.Stations.Length);
         Assert.Contains(bulletin.Unread, u => u.Why.Contains("second bulletin", StringComparison.Ordinal));
     }
