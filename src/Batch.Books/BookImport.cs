@@ -21,8 +21,6 @@ public static class BookImport
     /// <exception cref="BookException">A list or the book cannot be used, or the book is open in another program.</exception>
     public static ImportReport Run(ImportRequest request)
     {
-        if (request.Only.IsEmpty && request.Within is null && request.Kind == ImportKind.Airports)
-            throw new BookException("a list of the world's airports is not taken whole; say which with --only XAAA,XBBB or --within 500 XAAA");
         if (request.TimeZone.Length > 0 && DateTimeZoneProviders.Tzdb.GetZoneOrNull(request.TimeZone) is null)
             throw new BookException($"{request.TimeZone} is not an IANA time zone, such as Atlantic/Azores");
         var file = Book(request);

@@ -8,7 +8,7 @@ internal sealed class Complaints
     private const int MostNamed = 5;
 
     private readonly List<(CellRef At, Problem Problem)> _all = [];
-    private readonly Dictionary<CellRef, List<(CellRef At, Problem Problem)>> _columns = [];
+    private readonly Dictionary<(CellRef Column, string About), List<(CellRef At, Problem Problem)>> _columns = [];
 
     /// <summary>Adds a complaint.</summary>
     /// <param name="at">Its cell.</param>
@@ -25,13 +25,14 @@ internal sealed class Complaints
 
     /// <summary>Adds a complaint that is given out once a column: the first of its cells, with the others named.</summary>
     /// <param name="at">Its cell.</param>
+    /// <param name="about">What it is about: a column may have one of each.</param>
     /// <param name="state">How serious it is.</param>
     /// <param name="text">One sentence about the cell; names no person.</param>
     /// <param name="read">What was read.</param>
     /// <param name="expected">What would have been understood.</param>
-    public void AddOnceAColumn(CellRef at, State state, string text, string read, string expected)
+    public void AddOnceAColumn(CellRef at, string about, State state, string text, string read, string expected)
     {
-        var column = at with { Row = 0 };
+        var column = (at with { Row = 0 }, about);
         if (!_columns.TryGetValue(column, out var cells)) _columns.Add(column, cells = []);
         cells.Add((at, new Problem { State = state, Cell = at.ToString(), Text = text, Read = read, Expected = expected }));
     }

@@ -25,7 +25,7 @@ internal static class MixedUnits
             var (beside, where) = Beside(header, quantity.Role, unit);
             if ((beside ?? own) is not { } other) continue;
             foreach (var (row, cell) in cells.Where(cell => IsBare(cell.Cell) || (beside is not null && IsBareExtra(cell.Cell))))
-                complaints.AddOnceAColumn(header.Sheet.Place.At(row, placed.Column), State.Caution,
+                complaints.AddOnceAColumn(header.Sheet.Place.At(row, placed.Column), "unit", State.Caution,
                     $"{column.Name} has no unit here and is read in {unit.Word}, but {(beside is null ? "other cells of the column say" : where + " is in")} {other.Word}",
                     cell.Text, $"a number with its unit, such as {cell.Text} {other.Word} or {cell.Text} {unit.Word}");
         }

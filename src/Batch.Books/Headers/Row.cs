@@ -118,8 +118,8 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
 
         var reading = column.Read(cell, placed.Setting);
         value = reading.Value;
-        if (reading.IsGood && IsOfTheColumn(reading.Complaint))
-            complaints.AddOnceAColumn(At(column), State.Caution, $"{column.Name} {reading.Complaint}", cell.Text, reading.Expected);
+        if (reading.IsGood && AboutColumn(reading.Complaint) is { } about)
+            complaints.AddOnceAColumn(At(column), about, State.Caution, $"{column.Name} {reading.Complaint}", cell.Text, reading.Expected);
         else if (reading.Complaint.Length > 0)
             Complain(reading.IsGood ? State.Caution : State.Fail, column, $"{column.Name} {reading.Complaint}", reading.Expected);
         return reading.IsGood;
@@ -128,9 +128,9 @@ internal sealed class Row(HeaderMatch header, RawRow raw, Complaints complaints)
     /// <summary>What a column holds, as the end of a sentence.</summary>
     private static string Asked(Column column) => char.ToLowerInvariant(column.Meaning[0]) + column.Meaning[1..].TrimEnd('.');
 
-    /// <summary>Whether a caution holds for cells of a column as they are written there, so that one says it for all.</summary>
-    private static bool IsOfTheColumn(string complaint) =>
-        complaint.StartsWith(NumberText.DecimalComma, StringComparison.Ordinal) || complaint == ClockReading.EndOfDay;
+    /// <summary>What a caution is about that holds for the cells of a column as they are written there, so that one says it for all; null for others.</summary>
+    private static string? AboutColumn(string complaint) =>
+        Array.Find([NumberText.DecimalComma, ClockReading.EndOfDay], about => complaint.StartsWith(about, StringComparison.Ordinal));
 
     private Problem Keep(Problem problem)
     {

@@ -13,6 +13,9 @@ internal sealed class AirportList
 {
     private const double MetresInNauticalMile = 1852;
 
+    /// <summary>A list with more is one of the world's, of which an operator wants some.</summary>
+    private const int MostTakenWhole = 500;
+
     // Kinds of places that an aeroplane on wheels cannot use; taken only when named.
     private static readonly string[] OtherKinds = ["closed", "heliport", "seaplane_base", "balloonport"];
 
@@ -30,6 +33,8 @@ internal sealed class AirportList
     {
         (_request, _known, _notes) = (request, known, notes);
         _table = new ImportTable(request.File, "ident", "latitude_deg", "longitude_deg");
+        if (request.Only.IsEmpty && request.Within is null && _table.Rows.Skip(MostTakenWhole).Any())
+            throw new BookException("a list of the world's airports is not taken whole; say which with --only XAAA,XBBB or --within 500 XAAA");
     }
 
     /// <summary>The airports wanted, in the order of the list, with their positions.</summary>

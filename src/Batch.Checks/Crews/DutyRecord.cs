@@ -43,7 +43,7 @@ internal sealed class DutyRecord
         _zone = zone;
         _loggedUntil = week.LoggedUntil;
         _weekBegins = week.Begins;
-        _logged = [.. week.Logged(code).Where(row => !IsDayOff(row)).Select(row => LoggedFlying.Of(row, zone, _legs))];
+        _logged = [.. LoggedFlying.Of(week.Logged(code).Where(row => !IsDayOff(row)), zone, _legs)];
         KnownFrom = week.Logged(code) is [var first, ..] ? first.Date : null;
     }
 

@@ -15,20 +15,30 @@ namespace Batch.Checks.Crews;
 /// </param>
 internal sealed record LoggedFlying(LocalDate Date, Instant From, Instant To, Duration FlightTime, bool IsTimed, bool IsPlannedToo)
 {
-    /// <summary>Reads a row.</summary>
-    /// <param name="row">The row.</param>
+    /// <summary>Reads the rows of a person. What the week plans of a leg is taken off once, however many rows of the day are of it.</summary>
+    /// <param name="rows">The rows, days off left out.</param>
     /// <param name="zone">Zone of the logged days.</param>
     /// <param name="legs">The planned legs of the person.</param>
-    public static LoggedFlying Of(LoggedDuty row, DateTimeZone zone, ImmutableArray<LegPlan.Planned> legs)
+    public static IEnumerable<LoggedFlying> Of(IEnumerable<LoggedDuty> rows, DateTimeZone zone, ImmutableArray<LegPlan.Planned> legs)
     {
-        var (from, to, isTimed) = row is { DutyOn: { } on, DutyOff: { } off } && off > on
-            ? (on, off, true)
-            : (StartOf(row.Date), StartOf(row.Date.PlusDays(1)), false);
-        var meanwhile = legs.Where(leg => from < leg.Times.OnBlocks && to > leg.Times.OffBlocks).ToImmutableArray();
-        var planned = meanwhile.Any(leg => leg.Times.OffBlocks.InZone(leg.From.Zone).Date <= row.Date)
-            ? meanwhile.Aggregate(Duration.Zero, (sum, leg) => sum + leg.Times.Block)
-            : Duration.Zero;
-        return new LoggedFlying(row.Date, from, to, Duration.Max(row.FlightTime - planned, Duration.Zero), isTimed, planned > Duration.Zero);
+        var left = legs.Select(leg => leg.Times.Block).ToArray();
+        foreach (var row in rows)
+        {
+            var (from, to, isTimed) = row is { DutyOn: { } on, DutyOff: { } off } && off > on
+                ? (on, off, true)
+                : (StartOf(row.Date), StartOf(row.Date.PlusDays(1)), false);
+            var meanwhile = Enumerable.Range(0, legs.Length).Where(i => from < legs[i].Times.OnBlocks && to > legs[i].Times.OffBlocks).ToArray();
+            var isPlannedToo = Array.Exists(meanwhile, i => legs[i].Times.OffBlocks.InZone(legs[i].From.Zone).Date <= row.Date);
+            var beyond = row.FlightTime;
+            foreach (var i in isPlannedToo ? meanwhile : [])
+            {
+                var planned = Duration.Min(left[i], beyond);
+                left[i] -= planned;
+                beyond -= planned;
+            }
+
+            yield return new LoggedFlying(row.Date, from, to, beyond, isTimed, isPlannedToo);
+        }
 
         Instant StartOf(LocalDate date) => date.AtStartOfDayInZone(zone).ToInstant();
     }

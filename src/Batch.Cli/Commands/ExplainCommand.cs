@@ -15,9 +15,11 @@ internal static class ExplainCommand
     {
         var books = SharedArguments.Books();
         var leg = new Option<string>("--leg") { Description = "Trip and leg number, such as T101/2.", HelpName = "TRIP/LEG", Required = true };
-        var value = new Option<string?>(
-            "--value")
-        { Description = "Only the values whose name holds this text, such as \"final reserve\".", HelpName = "NAME" };
+        var value = new Option<string?>("--value")
+        {
+            Description = "Only the values whose name holds this text, such as \"final reserve\".",
+            HelpName = "NAME",
+        };
         var json = new Option<bool>("--json") { Description = "Write the working as JSON, numbers unrounded." };
         var command = new Command(
             "explain",

@@ -30,15 +30,17 @@ internal static class ImportCommand
     {
         var (file, book, only, within, updates, preview) = Shared("Idents to take, separated by commas.");
         var runways = new Option<string?>("--runways") { Description = "The list of runways: those of the airports taken are taken too.", HelpName = "FILE" };
-        var zone = new Option<string?>(
-            "--time-zone")
-        { Description = "IANA time zone of the airports that are added; the lists do not have it.", HelpName = "NAME" };
+        var zone = new Option<string?>("--time-zone")
+        {
+            Description = "IANA time zone of the airports that are added; the lists do not have it.",
+            HelpName = "NAME",
+        };
         var command = new Command(
             "airports",
             """
             Takes airports from a list in the column layout of the public-domain world airport lists (ident, type, name, latitude_deg, longitude_deg, elevation_ft;
             runways: airport_ident, length_ft, surface, lighted, closed, le_ident, le_heading_degT, le_displaced_threshold_ft, he_ident, ...).
-            Heliports, water and closed places are taken only when named with --only.
+            Of a list of more than 500 only what --only or --within names; heliports, water and closed places only when named with --only.
 
             Examples:
               tripbatch import airports airports.csv operator.xlsx --runways runways.csv --only XAAA,XBBB

@@ -18,9 +18,11 @@ internal static class NewCommand
         var folder = new Argument<string>(
             "DIR")
         { Description = "Folder that receives the books; it is made where it does not exist. Nothing in it is overwritten." };
-        var madeAt = new Option<string?>(
-            "--made-at")
-        { Description = "The instant taken for now, instead of the clock's: the example trip flies on the Monday after it.", HelpName = "T" };
+        var madeAt = new Option<string?>("--made-at")
+        {
+            Description = "The instant taken for now, instead of the clock's: the example trip flies on the Monday after it.",
+            HelpName = "T",
+        };
         var command = new Command(
             "new",
             """

@@ -26,9 +26,11 @@ internal static class RunCommand
             HelpName = "DIR",
             DefaultValueFactory = _ => "out"
         };
-        var templates = new Option<string?>(
-            "--templates")
-        { Description = "Folder with your own templates; a template that is not in it is the shipped one.", HelpName = "DIR" };
+        var templates = new Option<string?>("--templates")
+        {
+            Description = "Folder with your own templates; a template that is not in it is the shipped one.",
+            HelpName = "DIR",
+        };
         var only = new Option<string?>("--only")
         {
             Description = "Trips to write, separated by commas. The whole week is planned all the same.",

@@ -17,12 +17,18 @@ internal static class SendCommand
     public static Command Build(Terminal terminal, CancellationToken interrupt)
     {
         var run = new Argument<string>("OUT") { Description = "Folder of a finished run." };
-        var draft = new Option<string?>(
-            "--draft")
-        { Description = "Folder that receives the mails as drafts (.eml); usually drafts in OUT.", HelpName = "DIR" };
-        var smtp = new Option<string?>("--smtp") { Description = "Sends through this server. The connection is encrypted (STARTTLS, or from the first byte on port 465 and with smtps://), or nothing is sent; only a server on this machine may do without.", HelpName = "HOST:PORT" };
-        var user = new Option<string?>(
-            "--user")
+        var draft = new Option<string?>("--draft")
+        {
+            Description = "Folder that receives the mails as drafts (.eml); usually drafts in OUT.",
+            HelpName = "DIR",
+        };
+        var smtp = new Option<string?>("--smtp")
+        {
+            Description = "Sends through this server. The connection is encrypted (STARTTLS, or from the first byte on port 465 and with smtps://), "
+                + "or nothing is sent; only a server on this machine may do without.",
+            HelpName = "HOST:PORT",
+        };
+        var user = new Option<string?>("--user")
         {
             Description = $"User name for the server. The password stands in the environment variable {PasswordVariable} or in a file.",
             HelpName = "NAME"
@@ -30,8 +36,7 @@ internal static class SendCommand
         var passwordFile = new Option<string?>("--password-file") { Description = "File that holds the password in its first line.", HelpName = "FILE" };
         var only = new Option<string?>("--only") { Description = "Persons to send to, by code, separated by commas.", HelpName = "CREW,..." };
         var again = new Option<string?>("--again") { Description = "Persons who get their packet once more although nothing changed.", HelpName = "CREW,..." };
-        var cancel = new Option<string?>(
-            "--cancel")
+        var cancel = new Option<string?>("--cancel")
         {
             Description = "Trips that were issued and are to be taken back although they are not of the days of this run.",
             HelpName = "TRIP,..."

@@ -220,10 +220,12 @@ public sealed class ImportTests
     }
 
     [Fact]
-    public void The_world_is_not_taken_whole_and_a_list_of_another_kind_is_named()
+    public void The_world_is_not_taken_whole_but_a_short_list_is_and_a_list_of_another_kind_is_named()
     {
         using var folder = new TempFolder();
         Starter(folder);
+        Assert.Equal(["XAAA", "XBBB", "XFAR"], Run(folder, request => request).Sheets[0].Added.ToArray());
+        File.AppendAllText(folder.File("airports.csv"), string.Concat(Enumerable.Repeat("6,\"\",\"\",\"\",,,,\"\",\"\"\n", 500)));
         Assert.Contains("--only", Assert.Throws<BookException>(() => Run(folder, request => request)).Message, StringComparison.Ordinal);
         File.WriteAllText(folder.File("airports.csv"), "ident,lat,lon\nXAAA,1,2\n");
         Assert.Contains("airports.csv has no column latitude_deg",

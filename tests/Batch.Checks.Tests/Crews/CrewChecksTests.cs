@@ -98,6 +98,14 @@ public sealed class CrewChecksTests
         Assert.Equal(4, Ask.AllIn(week, "CREW-03", Leg)[2].Actual);
     }
 
+    [Fact]
+    public void Two_logged_rows_of_a_planned_day_count_as_they_were_flown_together()
+    {
+        var row = SomePlans.Logged("ABC", SomePlans.Date, 2);
+        var week = Logged(SomePlans.Week(Leg), row, row, SomePlans.Logged("ABC", new LocalDate(2026, 1, 1), 2));
+        Assert.Equal(4, Ask.AllIn(week, "CREW-01", Leg)[0].Actual);
+    }
+
     // The night before ended ten minutes after this duty's report: it is another duty, not this one that was logged, and leaves no ten hours of rest.
     [Fact]
     public void A_logged_duty_that_runs_into_the_report_counts_in_full()
