@@ -19,8 +19,8 @@ internal sealed class AlternateFlights
     /// <summary>Makes the flights ready.</summary>
     /// <param name="context">The week's context.</param>
     /// <param name="setup">The leg.</param>
-    /// <param name="near">The flights when the same leg was worked out from other fuel, in the order filed; empty where it was not.</param>
-    public AlternateFlights(PlanningContext context, LegSetup setup, ImmutableArray<AlternatePlan> near)
+    /// <param name="near">The levels when the same leg was worked out from other fuel, in the order filed; empty where it was not.</param>
+    public AlternateFlights(PlanningContext context, LegSetup setup, ImmutableArray<Feet> near)
     {
         _context = context;
         _setup = setup;
@@ -31,7 +31,7 @@ internal sealed class AlternateFlights
                 ? route
                 : throw new System.Diagnostics.UnreachableException("A direct route between two airports always resolves.")),
         ];
-        _levels = [.. _routes.Select((_, i) => i < near.Length ? near[i].Level : (Feet?)null)];
+        _levels = [.. _routes.Select((_, i) => i < near.Length ? near[i] : (Feet?)null)];
         _notes = new string[_routes.Length];
         Array.Fill(_notes, "");
     }

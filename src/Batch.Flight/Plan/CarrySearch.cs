@@ -54,7 +54,7 @@ internal sealed class CarrySearch
     {
         var targets = _setups.Select((_, leg) => Targets(leg)).ToArray();
         var fits = new bool[_setups.Length];
-        if (targets.All(amounts => amounts.IsEmpty)) return Chosen(_needed);
+        if (targets.All(amounts => amounts.IsEmpty)) return Chosen(_needed, []);
 
         var nodes = new List<Node> { new(null, 0, true, Pounds.Zero, null) };
         for (var leg = 0; leg < _setups.Length; leg++)
@@ -78,10 +78,10 @@ internal sealed class CarrySearch
         var chosen = new Pounds[_setups.Length];
         var at = _setups.Length;
         for (var node = best; node.Parent is not null; node = node.Parent) chosen[--at] = node.Target;
-        return Chosen([.. chosen]);
+        return Chosen([.. chosen], Follow([.. chosen]));
 
-        CarryChoice Chosen(ImmutableArray<Pounds> amounts) =>
-            new(amounts, [.. _setups.Select((_, leg) => Note(leg, targets[leg], fits[leg], amounts, currency))]);
+        CarryChoice Chosen(ImmutableArray<Pounds> amounts, ImmutableArray<LegTrial?> trials) =>
+            new(amounts, [.. _setups.Select((_, leg) => Note(leg, targets[leg], fits[leg], amounts, currency))], trials);
     }
 
     // One leg flown on from a state; null where a limit forbids it. An amount too great for this leg is cut down to the most that may be aboard.

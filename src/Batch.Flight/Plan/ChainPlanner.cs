@@ -36,7 +36,8 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
                         CarriedAfterLanding = carry?.AfterLanding[index]
                         ?? Pounds.Zero
                     },
-                    carry?.Notes[index] ?? ""),
+                    carry?.Notes[index] ?? "",
+                    carry?.Trial(index)),
                 _ => throw new System.Diagnostics.UnreachableException(),
             });
             plans.Add(before);
@@ -45,10 +46,10 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
         return plans.DrainToImmutable();
     }
 
-    private LegPlan PlanLeg(LegSetup setup, FuelSource source, string carryNote) =>
+    private LegPlan PlanLeg(LegSetup setup, FuelSource source, string carryNote, LegTrial? trial) =>
         context.Memo.Plan(
-            new PlanMemo.Start(setup.Leg, source, carryNote),
-            () => LegPlanner.Plan(context, setup, source) is var plan && plan is LegPlan.Planned planned && carryNote.Length > 0
+            new PlanMemo.Start(setup.Leg, source, carryNote, trial),
+            () => LegPlanner.Plan(context, setup, source, trial?.Flight) is var plan && plan is LegPlan.Planned planned && carryNote.Length > 0
                 ? planned with { Notes = planned.Notes.Add(carryNote) }
                 : plan);
 
@@ -123,10 +124,10 @@ internal sealed class ChainPlanner(PlanningContext context, ImmutableArray<Leg> 
     /// The leg with what it needs for itself alone, near which its trials begin; the same whatever the chain, so that an answer does not depend on what was
     /// asked before.
     /// </summary>
-    private FuelOutcome.Solved? Unladen(LegSetup setup)
+    private NearFlight? Unladen(LegSetup setup)
     {
         var source = new FuelSource(Pounds.Zero, IsBeforeKnown: true, IsSold(setup), Pounds.Zero, IsTrial: true);
-        return context.Memo.Solved(new PlanMemo.Start(setup.Leg, source, ""), () => new FuelSolver(context, setup, source).Solve() as FuelOutcome.Solved);
+        return context.Memo.Near(new PlanMemo.Start(setup.Leg, source, ""), () => NearFlight.Of(new FuelSolver(context, setup, source).Solve()));
     }
 
     private FuelSource Source(LegSetup setup, Pounds? before, Pounds needed)

@@ -75,7 +75,7 @@ public sealed record FuelLadder
     /// </summary>
     public required string MostBoundBy { get; init; }
 
-    /// <summary>Rounds of the iteration of fuel and weight.</summary>
+    /// <summary>Rounds of the iteration of fuel and weight, those of the flights near which it began included.</summary>
     public required int Rounds { get; init; }
 
     /// <summary>Whether the iteration came to rest within 1 lb.</summary>

@@ -15,14 +15,17 @@ internal sealed class FuelSolver
 
     /// <summary>
     /// The level of an automatic choice may still change in these first rounds; after them it is held, so that two nearly equal levels cannot take turns for
-    /// ever. The first round only estimates it where its weight is a guess, and is never the last one then.
+    /// ever. The first round only estimates it where its weight is a guess, and is never the last one then; where it begins near, the level is chosen at once.
     /// </summary>
     private const int RoundsOfLevelChoice = 2;
+
+    /// <summary>Block fuel that moves by less [lb] does not ask for another level.</summary>
+    private const double SameLevelLb = 10;
 
     private readonly PlanningContext _context;
     private readonly LegSetup _setup;
     private readonly FuelSource _source;
-    private readonly FuelOutcome.Solved? _near;
+    private readonly NearFlight? _near;
     private readonly LevelFlight _levels;
     private readonly AlternateFlights _alternates;
     private readonly AdditionalFuel _additional;
@@ -32,14 +35,14 @@ internal sealed class FuelSolver
     /// <param name="setup">The leg.</param>
     /// <param name="source">The fuel it starts from.</param>
     /// <param name="near">The same leg worked out from other fuel, to begin near it; null to begin from a guess.</param>
-    public FuelSolver(PlanningContext context, LegSetup setup, FuelSource source, FuelOutcome.Solved? near = null)
+    public FuelSolver(PlanningContext context, LegSetup setup, FuelSource source, NearFlight? near = null)
     {
         _context = context;
         _setup = setup;
         _source = source;
         _near = near;
-        _levels = new LevelFlight(context, setup, near?.Profile.Level);
-        _alternates = new AlternateFlights(context, setup, near?.Alternates ?? []);
+        _levels = new LevelFlight(context, setup, near?.Level);
+        _alternates = new AlternateFlights(context, setup, near?.AlternateLevels ?? []);
         _additional = new AdditionalFuel(context, setup);
     }
 
@@ -51,10 +54,13 @@ internal sealed class FuelSolver
         // Rounds on the way may leave the tables although the last one does not, so they may take a table's edge; the last one is held to what the operator
         // allows.
         var mayUseTableEdge = true;
+        var moved = double.PositiveInfinity;
         for (var round = 1; ; round++)
         {
             var takeoffWeight = zeroFuel + Pounds.Max(block - _setup.Taxi, Pounds.Zero);
-            var choice = round > RoundsOfLevelChoice ? LevelChoice.Kept : round == 1 && IsGuess ? LevelChoice.Estimated : LevelChoice.Flown;
+            var choice = round > RoundsOfLevelChoice || (_near is not null && moved < SameLevelLb) ? LevelChoice.Kept
+                : round == 1 && IsGuess && _near is null ? LevelChoice.Estimated
+                : LevelChoice.Flown;
             var flown = _levels.Fly(takeoffWeight, choice, mayUseTableEdge);
             if (flown is ProfileResult.NotFlyable notFlyable)
                 return new FuelOutcome.NotFlyable(notFlyable.Why, notFlyable.Where) { IsByWeight = notFlyable.IsByWeight };
@@ -70,7 +76,7 @@ internal sealed class FuelSolver
             var alternate = _alternates.Farthest?.Fuel ?? outcome.InsteadOfAlternate;
             var additional = _additional.Of(profile, outcome.Contingency + alternate + outcome.FinalReserve);
             var ladder = Ladder(profile, outcome, alternate, additional, round);
-            var moved = Math.Abs(ladder.Aboard.Value - block.Value);
+            moved = Math.Abs(ladder.Aboard.Value - block.Value);
             if ((moved <= ToleranceLb && choice != LevelChoice.Estimated) || round >= MostRounds)
             {
                 ImmutableArray<string> edges =
@@ -107,14 +113,18 @@ internal sealed class FuelSolver
     {
         if (_near is { Ladder: var ladder } && IsGuess)
         {
-            return Fuelled(ladder with
+            var now = ladder with
             {
                 NeededAfterLanding = _source.NeededAfterLanding,
                 Before = _source.Before,
                 IsBeforeKnown = _source.IsBeforeKnown,
                 IsSoldHere = _source.IsSoldHere,
                 Aboard = _source.Before,
-            }).Aboard;
+            };
+            // What more fuel burns is fuel itself, and burns its share too.
+            var more = Fuelled(now).Aboard - ladder.Aboard;
+            var burn = _levels.BurnOf(more, _setup.Load.ZeroFuel.Weight + ladder.Aboard - ladder.Taxi);
+            return Fuelled(now with { Trip = ladder.Trip + (Math.Abs(burn.Value) < Math.Abs(more.Value) / 2 ? burn * (more.Value / (more - burn).Value) : Pounds.Zero) }).Aboard;
         }
 
         var half = (_setup.Type.UsableFuel ?? Pounds.Zero) * 0.5;
@@ -147,7 +157,7 @@ internal sealed class FuelSolver
             Aboard = _source.Before,
             Most = Pounds.Zero,
             MostBoundBy = "",
-            Rounds = round,
+            Rounds = round + (_near?.Ladder.Rounds ?? 0),
             IsConverged = false,
         });
 

@@ -10,8 +10,9 @@ internal static class LegPlanner
     /// <param name="context">The week's context.</param>
     /// <param name="setup">The leg.</param>
     /// <param name="source">The fuel it starts from.</param>
-    public static LegPlan Plan(PlanningContext context, LegSetup setup, FuelSource source) =>
-        new FuelSolver(context, setup, source).Solve() switch
+    /// <param name="near">The same leg worked out from this or other fuel; null where it was not.</param>
+    public static LegPlan Plan(PlanningContext context, LegSetup setup, FuelSource source, NearFlight? near = null) =>
+        new FuelSolver(context, setup, source, near).Solve() switch
         {
             FuelOutcome.Solved solved => Complete(context, setup, solved),
             FuelOutcome.NotFlyable notFlyable => new LegPlan.Unplanned
@@ -30,9 +31,10 @@ internal static class LegPlanner
     /// <param name="setup">The leg.</param>
     /// <param name="source">The fuel it starts from.</param>
     /// <param name="near">The same leg worked out from other fuel; null where it was not.</param>
-    public static LegTrial? Try(PlanningContext context, LegSetup setup, FuelSource source, FuelOutcome.Solved? near)
+    public static LegTrial? Try(PlanningContext context, LegSetup setup, FuelSource source, NearFlight? near)
     {
-        if (new FuelSolver(context, setup, source, near).Solve() is not FuelOutcome.Solved { Profile: var profile, Ladder: var ladder }) return null;
+        var outcome = new FuelSolver(context, setup, source, near).Solve();
+        if (outcome is not FuelOutcome.Solved { Profile: var profile, Ladder: var ladder } || NearFlight.Of(outcome) is not { } flight) return null;
         var landing = setup.Takeoff + profile.Time;
         var load = Loading.WithFuel(setup.Load, ladder.Aboard, ladder.Taxi, ladder.Trip);
         var departure = RunwayPlanner.Takeoff(Request(context, setup, setup.From, setup.Leg.DepartureRunway, load.Takeoff.Weight, setup.Takeoff,
@@ -40,7 +42,7 @@ internal static class LegPlanner
         var arrival = RunwayPlanner.Landing(
             Request(context, setup, setup.To, setup.Leg.ArrivalRunway, load.Landing.Weight, landing, Earth.Sun.IsNight(landing, setup.To.Position)));
         var most = LoadLimits.MostFuel(setup.Type, load.ZeroFuel.Weight, ladder.Taxi, ladder.Trip, WeightLimit(departure), WeightLimit(arrival));
-        return new LegTrial(ladder, most.Most, load.Tests.All(test => test.IsInside));
+        return new LegTrial(flight, most.Most, load.Tests.All(test => test.IsInside));
     }
 
     /// <summary>What decides how heavy the leg is and can be changed for it: the fuel plan and the load.</summary>

@@ -41,6 +41,16 @@ internal sealed class LevelFlight(PlanningContext context, LegSetup setup, Feet?
         return result;
     }
 
+    /// <summary>An estimate of what it burns to carry more at the level [lb]; zero where none can be made.</summary>
+    /// <param name="more">What is carried more.</param>
+    /// <param name="takeoffWeight">Weight at takeoff without it.</param>
+    public Pounds BurnOf(Pounds more, Pounds takeoffWeight) =>
+        more != Pounds.Zero && _level is { } level
+        && LevelEstimate.BurnLb(Request(level, takeoffWeight, mayUseTableEdge: true), level) is { } without and < double.PositiveInfinity
+        && LevelEstimate.BurnLb(Request(level, takeoffWeight + more, mayUseTableEdge: true), level) is { } with and < double.PositiveInfinity
+            ? new Pounds((with - without) * (1 + setup.Aircraft.BurnBias))
+            : Pounds.Zero;
+
     private ProfileRequest Request(Feet level, Pounds takeoffWeight, bool mayUseTableEdge) => new()
     {
         Route = setup.Route,

@@ -13,7 +13,7 @@ internal sealed class PlanMemo
     private readonly ConcurrentDictionary<Start, LegPlan> _plans;
     private readonly ConcurrentDictionary<Start, LegTrial?> _trials;
     private readonly ConcurrentDictionary<Start, Pounds?> _wants;
-    private readonly ConcurrentDictionary<Start, FuelOutcome.Solved?> _solved;
+    private readonly ConcurrentDictionary<Start, NearFlight?> _nears;
     private readonly PlanMemo? _beneath;
     private readonly Func<Leg, bool> _isFresh;
     private readonly bool _takesUp;
@@ -27,13 +27,13 @@ internal sealed class PlanMemo
     private PlanMemo(PlanMemo? beneath, Func<Leg, bool> isFresh, bool takesUp)
     {
         (_beneath, _isFresh, _takesUp) = (beneath, isFresh, takesUp);
-        (_setups, _plans, _trials, _wants, _solved) = (new(ReferenceEqualityComparer.Instance), [], [], [], []);
+        (_setups, _plans, _trials, _wants, _nears) = (new(ReferenceEqualityComparer.Instance), [], [], [], []);
     }
 
     // The same without what is beneath.
     private PlanMemo(PlanMemo like)
     {
-        (_setups, _plans, _trials, _wants, _solved, _isFresh) = (like._setups, like._plans, like._trials, like._wants, like._solved, static _ => false);
+        (_setups, _plans, _trials, _wants, _nears, _isFresh) = (like._setups, like._plans, like._trials, like._wants, like._nears, static _ => false);
     }
 
     /// <summary>A memo over this one, for a week that is tried.</summary>
@@ -72,7 +72,7 @@ internal sealed class PlanMemo
     /// <summary>The fuel of a leg worked out, to begin near it with other fuel; null where it cannot be flown.</summary>
     /// <param name="start">What it starts from.</param>
     /// <param name="make">Works it out.</param>
-    public FuelOutcome.Solved? Solved(Start start, Func<FuelOutcome.Solved?> make) => Kept(memo => memo._solved, start, make);
+    public NearFlight? Near(Start start, Func<NearFlight?> make) => Kept(memo => memo._nears, start, make);
 
     private T Kept<T>(Func<PlanMemo, ConcurrentDictionary<Start, T>> shelf, Start start, Func<T> make)
     {
@@ -87,11 +87,12 @@ internal sealed class PlanMemo
     /// <param name="Leg">The leg.</param>
     /// <param name="Source">The fuel.</param>
     /// <param name="Note">What is to be said about the fuel bought ahead.</param>
-    internal readonly record struct Start(Leg Leg, FuelSource Source, string Note)
+    /// <param name="Trial">The trial near which it begins; the same only where it is the very object. Null for none.</param>
+    internal readonly record struct Start(Leg Leg, FuelSource Source, string Note, LegTrial? Trial = null)
     {
         /// <inheritdoc/>
         public bool Equals(Start other) =>
-            ReferenceEquals(Leg, other.Leg) && Source == other.Source && string.Equals(Note, other.Note, StringComparison.Ordinal);
+            ReferenceEquals(Leg, other.Leg) && ReferenceEquals(Trial, other.Trial) && Source == other.Source && string.Equals(Note, other.Note, StringComparison.Ordinal);
 
         /// <inheritdoc/>
         public override int GetHashCode() => HashCode.Combine(System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(Leg), Source);

@@ -135,6 +135,26 @@ public sealed class CarryTests
     }
 
     [Theory]
+    [InlineData(4, 6, 9, 0)]
+    [InlineData(4, 9, 6, 3)]
+    [InlineData(6, 5, 9, 5)]
+    [InlineData(4, 9, 9, 1)]
+    public void A_leg_that_carries_is_flown_as_if_its_fuel_had_been_written(double xand, double xbel, double xcor, int people)
+    {
+        var week = Chain((xand, xbel, xcor), people, Carry, Carry, Carry, Minimum);
+        week = week with { Legs = [.. week.Legs.Select(leg => leg with { Level = null })] };
+        var carried = Plan(week);
+        Assert.Contains(carried, leg => leg.Notes.Any(note => note.Contains(" save ", StringComparison.Ordinal)));
+        foreach (var (leg, row) in carried.Zip(week.Legs))
+        {
+            var written = Plan(week with { Legs = [row with { FuelPlan = new FuelPlan.Amount(leg.Fuel.Aboard), FuelAboard = leg.Fuel.Before }] })[0];
+            Assert.Equal(written.Profile.Level, leg.Profile.Level);
+            Assert.InRange(leg.Fuel.Trip.Value, written.Fuel.Trip.Value - 0.1, written.Fuel.Trip.Value + 0.1);
+            Assert.InRange(leg.Fuel.Landing.Value, written.Fuel.Landing.Value - 0.1, written.Fuel.Landing.Value + 0.1);
+        }
+    }
+
+    [Theory]
     [InlineData(4, 6, 9, 1)]
     [InlineData(4, 9, 6, 3)]
     [InlineData(6, 5, 9, 6)]
