@@ -98,6 +98,8 @@ public sealed class LedgerPen : IDisposable
         {
             _file.Write(LedgerLines.Write(line));
             _file.Flush(flushToDisk: true);
+            // A device such as the null device takes everything and keeps nothing.
+            if (_file.Length < _file.Position) throw new IOException("what was written is not there");
         }
         catch (IOException error)
         {

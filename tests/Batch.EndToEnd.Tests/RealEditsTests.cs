@@ -31,6 +31,9 @@ public sealed class RealEditsTests
         var (status, output, errors) = Run(folder, legs => legs.Rows(3, 4).Delete());
         Assert.Equal((2, ""), (status, errors));
         Assert.Contains("week.xlsx/Legs  no legs were found here, so nothing is planned", output, StringComparison.Ordinal);
+        var board = File.ReadAllText(Path.Combine(folder.Path, "out", "index.html"));
+        Assert.Contains("These books hold no leg.", board, StringComparison.Ordinal);
+        Assert.DoesNotContain("every leg passes", board, StringComparison.Ordinal);
         Assert.Equal(2, SampleRun.Run("check", folder.Path).Status);
     }
 

@@ -103,6 +103,27 @@ public sealed class SendTests(PostRun.First first) : IClassFixture<PostRun.First
         Assert.False(Directory.Exists(Path.Combine(run.Out, "drafts")));
     }
 
+    [Theory]
+    [InlineData("empty", "is empty, or is no file (a pipe or a device); run again.")]
+    [InlineData("pipe", "is empty, or is no file (a pipe or a device); run again.")]
+    [InlineData("spoilt", "is not the record of a run by this version; run again.")]
+    [InlineData("folder", "holds no run (run.json is not there); make one with")]
+    public async Task A_record_of_the_run_that_is_none_is_said_and_nothing_is_sent(string what, string said)
+    {
+        if (what == "pipe" && OperatingSystem.IsWindows()) return; // has no pipes with the name of a file
+        using var run = new PostRun(first);
+        var path = Path.Combine(run.Out, "run.json");
+        var text = File.ReadAllText(path);
+        File.Delete(path);
+        if (what == "folder") Directory.CreateDirectory(path);
+        else if (what == "pipe") using (var maker = System.Diagnostics.Process.Start("mkfifo", [path])) await maker.WaitForExitAsync();
+        else File.WriteAllText(path, what == "empty" ? "" : text[..^200]);
+        var (status, _, errors) = await Task.Run(() => run.Send()).WaitAsync(TimeSpan.FromSeconds(60));
+        Assert.Equal(2, status);
+        Assert.Contains(said, errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Path.Combine(run.Out, "drafts")));
+    }
+
     [Fact]
     public void A_person_without_an_address_does_not_keep_the_others_from_theirs()
     {

@@ -101,6 +101,9 @@ public static class SendRun
         JsonDocument? json = null;
         try
         {
+            // A pipe has no length, and opening it would wait for whoever writes into it.
+            if ((File.ResolveLinkTarget(path, returnFinalTarget: true) ?? new FileInfo(path)) is FileInfo { Length: 0 })
+                throw new InputException($"{path} is empty, or is no file (a pipe or a device); run again.");
             json = JsonDocument.Parse(File.ReadAllBytes(path));
             WeekRecord.Of(json.RootElement);
             return json;
@@ -109,6 +112,10 @@ public static class SendRun
         {
             json?.Dispose();
             throw new InputException($"{path} is not the record of a run by this version; run again.", error);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new InputException($"{path} cannot be read: {error.Message}", error);
         }
     }
 

@@ -31,6 +31,15 @@ public sealed class LedgerTests
     }
 
     [Fact]
+    public void A_device_that_keeps_nothing_is_found_out_before_the_first_letter_goes()
+    {
+        if (OperatingSystem.IsWindows()) return; // has no device with the name of a file
+        using var pen = LedgerPen.Open("/dev/null", SystemClock.Instance);
+        Assert.Equal("/dev/null cannot be written, so nothing more is sent: what was written is not there",
+            Assert.Throws<LedgerException>(() => pen.Begin(Packet())).Message);
+    }
+
+    [Fact]
     public void An_empty_file_and_a_link_to_none_begin_a_ledger()
     {
         using var folder = new TemporaryFolder();
