@@ -52,9 +52,11 @@ internal static class ResultColumns
         {
             edit.Put(row, last + 1, leg.Mark is { } state ? marks.Marked(plain, state) : plain, CellValue.Of(leg.State));
             edit.Put(row, last + 2, time, CellValue.Of(leg.BlockTime?.TotalDays));
-            edit.Put(row, last + 3, weight, CellValue.Of(leg.FuelRequired));
-            edit.Put(row, last + 4, weight, CellValue.Of(leg.FuelAboard));
-            edit.Put(row, last + 5, weight, CellValue.Of(leg.TakeoffWeight));
+            edit.Put(row, last + 3, weight, CellValue.Of(Rounded(leg.FuelRequired)));
+            edit.Put(row, last + 4, weight, CellValue.Of(Rounded(leg.FuelAboard)));
+            edit.Put(row, last + 5, weight, CellValue.Of(Rounded(leg.TakeoffWeight)));
         }
     }
+
+    private static double? Rounded(double? weight) => weight is { } number ? Math.Round(number) : null;
 }

@@ -119,7 +119,7 @@ public static class CheckedCopy
             BlockTime = planned?.Times.Block,
             FuelRequired = fuel?.Limit,
             FuelAboard = fuel?.Actual,
-            TakeoffWeight = planned is null ? null : Math.Round(unit.Of(planned.Load.Takeoff.Weight)),
+            TakeoffWeight = planned is null ? null : unit.Of(planned.Load.Takeoff.Weight),
         };
     }
 
