@@ -2,6 +2,7 @@ using System.Globalization;
 using System.IO.Compression;
 using System.Net;
 using System.Text.RegularExpressions;
+using Batch.Testing;
 
 namespace Batch.EndToEnd.Tests;
 
@@ -9,6 +10,7 @@ namespace Batch.EndToEnd.Tests;
 public sealed partial class KilogramOperatorTests(KilogramOperatorTests.InKilograms run) : IClassFixture<KilogramOperatorTests.InKilograms>
 {
     private const string WeightUnit = "operator/Operator/B30";
+    private const string SheetLanguage = "operator/Operator/B27";
     private const string FuelAsked = "week/Legs/R3";
 
     [Fact]
@@ -109,6 +111,30 @@ public sealed partial class KilogramOperatorTests(KilogramOperatorTests.InKilogr
         var (_, output, _) = SampleRun.Run("explain", Book("operator"), Book("week"), "--leg", "T116/1", "--value", "fuel required");
         Assert.StartsWith("The working is in pounds, the unit of the program, with kilograms beside: 1 lb = 0.45359237 kg", output, StringComparison.Ordinal);
         Assert.Contains("taxi = 70 lb (31.751 kg)", output, StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// Two legs of the sample: the sheets of a run without templates of its own follow unit and language, and a language without sheets is noted.
+    /// </summary>
+    [Theory]
+    [InlineData("kg", "de", "", "de", false)]
+    [InlineData("kg", "fr", "", "en", true)]
+    [InlineData("lb", "de", "", "en", true)]
+    [InlineData("lb", "de", "templates/examples/german", "de", false)]
+    public void Sheets_are_in_the_language_that_they_name(string unit, string language, string templates, string sheets, bool isNoted)
+    {
+        using var folder = new TemporaryFolder();
+        CsvCells.Copy(RepositoryRoot.PathOf("input-samples/csv"), folder.Path);
+        CsvCells.Type(folder.Path, [(WeightUnit, unit), (SheetLanguage, language)]);
+        var legs = Path.Combine(folder.Path, "week", "Legs.csv");
+        CsvCells.Write(legs, CsvCells.Read(File.ReadAllText(legs))[..4]);
+        var into = Path.Combine(folder.Path, "out");
+        string[] own = templates.Length > 0 ? ["--templates", RepositoryRoot.PathOf(templates)] : [];
+        SampleRun.Run(["run", Path.Combine(folder.Path, "operator"), Path.Combine(folder.Path, "week"), "--no-pdf", "--out", into, .. own]);
+        Assert.Contains($"<html lang=\"{sheets}\">", File.ReadAllText(Path.Combine(into, "sheets", "T101.html")), StringComparison.Ordinal);
+        var board = File.ReadAllText(Path.Combine(into, "index.html"));
+        Assert.Contains("<html lang=\"en\">", board, StringComparison.Ordinal);
+        Assert.Equal(isNoted, board.Contains("so the sheets are in English", StringComparison.Ordinal));
     }
 
     private string Book(string name) => Path.Combine(run.Post.Books, name);

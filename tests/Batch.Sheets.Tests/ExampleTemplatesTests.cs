@@ -44,8 +44,13 @@ public partial class ExampleTemplatesTests
     public void No_sentence_of_an_example_sheet_names_pounds(string name)
     {
         const string Why = "The weight of 11,500 lb is 500 lb more than Climb of Skua 9 goes up to (11,000 lb): take load or fuel off, or give the table heavier rows.";
-        var doubt = new Problem { State = State.Caution, Cell = "week.xlsx/Legs/S3", Text = "An amount of 9,000 lb is more than any tank holds.", 
-            Expected = "minimum, minimum+200, full, carry, or an amount such as 1200 lb or 150 USG" };
+        var doubt = new Problem
+        {
+            State = State.Caution,
+            Cell = "week.xlsx/Legs/S3",
+            Text = "An amount of 9,000 lb is more than any tank holds.",
+            Expected = "minimum, minimum+200, full, carry, or an amount such as 1200 lb or 150 USG"
+        };
         var week = SampleWeek.Made with
         {
             Legs =

@@ -34,7 +34,8 @@ internal static class ResultColumns
     /// <param name="marks">The styles of marks.</param>
     /// <param name="unit">The unit of the weights.</param>
     /// <param name="legs">What is written, by row.</param>
-    public static void Write(SheetEdit edit, HeaderMatch header, StylesPart styles, MarkStyles marks, WeightUnit unit, IEnumerable<(int Row, LegResult Leg)> legs)
+    public static void Write(
+        SheetEdit edit, HeaderMatch header, StylesPart styles, MarkStyles marks, WeightUnit unit, IEnumerable<(int Row, LegResult Leg)> legs)
     {
         var names = Names(unit);
         var rows = edit.Sheet.Rows.Values.Where(row => row.Number >= header.Row).SelectMany(row => row.Cells)

@@ -65,7 +65,8 @@ internal static class TemplatesCommand
                     ? WeekReading.Read(books, 1, findsRemedies: true, progress, interrupt).Week
                     : DemonstrationWeek.Make(progress, interrupt);
                 var known = read.Plan.Input.Operator;
-                return TemplateCheck.Of(templates.For(known.WeightUnit, known.Language), read, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), progress, interrupt);
+                return TemplateCheck.Of(
+                    templates.For(known.WeightUnit, known.Language), read, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), progress, interrupt);
             }));
         });
         return command;

@@ -164,7 +164,9 @@ internal static class LegWriter
                 .Order(StringComparer.Ordinal));
     }
 
-    /// <summary>A sentence in kilograms besides, for the mail of an operator who thinks in them: it cannot be made from the rounded pounds of this file.</summary>
+    /// <summary>
+    /// A sentence in kilograms besides, for the mail of an operator who thinks in them: it cannot be made from the rounded pounds of this file.
+    /// </summary>
     private static void InOwnUnit(Utf8JsonWriter json, CheckedWeek week, string name, string inPounds, string inKilograms)
     {
         if (week.Plan.Input.Operator.WeightUnit == WeightUnit.Kilograms && inKilograms != inPounds)

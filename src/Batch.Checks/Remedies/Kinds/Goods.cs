@@ -70,9 +70,10 @@ internal static class Goods
         public WeekEdit Less(WeekEdit edit, Pounds off, WeightUnit unit)
         {
             var rest = Weight - off;
+            var typed = Typed.Weight(rest, unit);
             return Cargo is { } cargo
-                ? rest.Value > NoiseLb ? edit.With(cargo, cargo with { Weight = rest }, (nameof(CargoLine.Weight), Typed.Weight(rest, unit))) : edit.Without(cargo)
-                : Bags is { } bags ? edit.With(bags, bags with { Bags = rest }, (nameof(ManifestLine.Bags), Typed.Weight(rest, unit))) : edit;
+                ? rest.Value > NoiseLb ? edit.With(cargo, cargo with { Weight = rest }, (nameof(CargoLine.Weight), typed)) : edit.Without(cargo)
+                : Bags is { } bags ? edit.With(bags, bags with { Bags = rest }, (nameof(ManifestLine.Bags), typed)) : edit;
         }
     }
 }

@@ -18,7 +18,8 @@ internal sealed class LessFuel : IRemedyKind
         var step = Typed.Step(unit);
         var from = step * Math.Ceiling(fuel.Aboard / step);
         var least = Pounds.Max(fuel.Required, fuel.Before);
-        return trials.Least(steps => FuelEdits.Amount(failure.Leg, from - step * steps, fuel.Aboard, unit), (int)Math.Floor((from - least) / step), failure.Check)
+        var most = (int)Math.Floor((from - least) / step);
+        return trials.Least(steps => FuelEdits.Amount(failure.Leg, from - step * steps, fuel.Aboard, unit), most, failure.Check)
             ?? (fuel.Margin > step ? trials.First([FuelEdits.Minimum(failure.Leg, fuel.Aboard)], failure.Check) : null);
     }
 }
