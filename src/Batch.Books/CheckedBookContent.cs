@@ -12,6 +12,9 @@ public sealed record CheckedBookContent
     /// <summary>Whether time, fuel, weight and state are written beside each leg.</summary>
     public bool HasResultColumns { get; init; }
 
+    /// <summary>The unit of the weights beside the legs.</summary>
+    public WeightUnit WeightUnit { get; init; } = WeightUnit.Pounds;
+
     /// <summary>What stands under the title of the sheet of findings: counts, rule set, when it was made.</summary>
     public required string Summary { get; init; }
 }

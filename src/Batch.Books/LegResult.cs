@@ -15,12 +15,12 @@ public sealed record LegResult
     /// <summary>Time off blocks to on blocks; null where not planned.</summary>
     public Duration? BlockTime { get; init; }
 
-    /// <summary>Fuel required; null where not planned.</summary>
-    public Pounds? FuelRequired { get; init; }
+    /// <summary>Fuel required, in the unit of the content; null where not planned.</summary>
+    public double? FuelRequired { get; init; }
 
-    /// <summary>Fuel aboard off blocks; null where not planned.</summary>
-    public Pounds? FuelAboard { get; init; }
+    /// <summary>Fuel aboard off blocks, in the unit of the content; null where not planned.</summary>
+    public double? FuelAboard { get; init; }
 
-    /// <summary>Weight at takeoff; null where not planned.</summary>
-    public Pounds? TakeoffWeight { get; init; }
+    /// <summary>Weight at takeoff, in the unit of the content; null where not planned.</summary>
+    public double? TakeoffWeight { get; init; }
 }

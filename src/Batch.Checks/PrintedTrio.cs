@@ -36,7 +36,7 @@ public readonly record struct PrintedTrio(double Limit, double Actual, double Ma
     {
         "h" => Math.Abs(greatest) < Rules.Words.ClockHours ? 60 : 10,
         "in" or "SM" or "" => 100,
-        "lb/USG" => 1000,
+        "lb/USG" or "kg/L" => 1000,
         "%" => 10,
         _ => 1,
     };

@@ -48,7 +48,7 @@ public static class TripRevisions
         {
             if (leg.Facts is not { } now) changes.Add($"{leg.Key}: cannot be planned now. {leg.Trouble}");
             else if (!before.TryGetValue(leg.Number, out var was)) changes.Add($"{leg.Key}: {LegWords.Added(now)}.");
-            else if (LegChanges.Between(was, now) is { IsEmpty: false } said) changes.Add($"{leg.Key}: {string.Join(", ", said)}.");
+            else if (LegChanges.Between(was, now, week.Weights) is { IsEmpty: false } said) changes.Add($"{leg.Key}: {string.Join(", ", said)}.");
         }
 
         var kept = legs.Select(leg => leg.Number).ToHashSet();

@@ -15,6 +15,9 @@ public sealed record WeekRecord
     /// <summary>Sender address of the operator; empty where the book gives none.</summary>
     public string OperatorMail { get; init; } = "";
 
+    /// <summary>How weights are written in words.</summary>
+    public PrintedWeight Weights { get; init; } = PrintedWeight.Pounds;
+
     /// <summary>Whether every leg of the books is in <see cref="Legs"/>.</summary>
     public bool IsWhole { get; init; } = true;
 

@@ -17,6 +17,9 @@ public sealed record CrewLetter
     /// <summary>Language of the mail (BCP 47); empty for English.</summary>
     public string Language { get; init; } = "";
 
+    /// <summary>Unit in which the sentences name weights.</summary>
+    public WeightUnit WeightUnit { get; init; } = WeightUnit.Pounds;
+
     /// <summary>Code of the person.</summary>
     public required string Code { get; init; }
 

@@ -21,4 +21,10 @@ public static class CrewLetters
         using var run = JsonDocument.Parse(RunRecord.Json(week, facts));
         return Of(run.RootElement);
     }
+
+    /// <summary>The templates of the mail: the user's own, over the shipped ones that the operator of a run reads.</summary>
+    /// <param name="own">The user's own templates.</param>
+    /// <param name="run">The root of <c>run.json</c>.</param>
+    public static TemplateFolder Templates(TemplateFolder own, JsonElement run) =>
+        own.For(WeightUnit.Named(LetterReader.Text(run, "weightUnit")), LetterReader.Text(run, "language"));
 }

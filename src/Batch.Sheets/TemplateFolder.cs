@@ -10,23 +10,24 @@ public sealed class TemplateFolder
     private const long LargestFile = 1_000_000;
     private static readonly ImmutableArray<string> Kinds = [".html", ".css", ".js", ".svg", ".txt"];
     private readonly FrozenDictionary<string, string> _texts;
-    private readonly FrozenSet<string> _own;
+    private readonly FrozenDictionary<string, string> _own;
 
-    private TemplateFolder(IReadOnlyDictionary<string, string> texts, IEnumerable<string> own)
+    private TemplateFolder(Dictionary<string, string> texts, IReadOnlyDictionary<string, string> own)
     {
+        _own = own.ToFrozenDictionary(StringComparer.Ordinal);
+        foreach (var (name, text) in own) texts[name] = text;
         _texts = texts.ToFrozenDictionary(StringComparer.Ordinal);
-        _own = own.ToFrozenSet(StringComparer.Ordinal);
         Names = [.. _texts.Keys.Order(StringComparer.Ordinal)];
     }
-
-    /// <summary>The templates that travel inside the program.</summary>
-    public static TemplateFolder Shipped { get; } = new(ShippedTexts(), []);
 
     /// <summary>
     /// Examples of templates in other units and another language, as paths such as <c>examples/german/_fuel.html</c>; each folder under <c>examples</c> is one
     /// that <see cref="Over"/> takes.
     /// </summary>
     public static ImmutableArray<string> Examples { get; } = [.. EmbeddedText.Names(Embedded).Where(name => name.Contains('/', StringComparison.Ordinal))];
+
+    /// <summary>The templates that travel inside the program, in English and pounds.</summary>
+    public static TemplateFolder Shipped { get; } = new(ShippedTexts(""), FrozenDictionary<string, string>.Empty);
 
     /// <summary>The text of an example.</summary>
     /// <param name="path">One of <see cref="Examples"/>.</param>
@@ -41,20 +42,26 @@ public sealed class TemplateFolder
     /// <exception cref="IOException">A file cannot be read, is larger than one megabyte, or is empty in the place of a shipped sheet.</exception>
     public static TemplateFolder Over(string folder)
     {
-        var texts = ShippedTexts();
-        var own = new List<string>();
+        var own = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var path in Directory.EnumerateFiles(folder).Where(IsTemplate).Order(StringComparer.Ordinal))
         {
             var name = Path.GetFileName(path);
             var text = Read(path);
-            if (string.IsNullOrWhiteSpace(text) && name[0] != '_' && texts.ContainsKey(name))
+            if (string.IsNullOrWhiteSpace(text) && name[0] != '_' && Shipped.Names.Contains(name))
                 throw new IOException($"{path} is empty, or is no file (a pipe or a device); take it away to use the one that is shipped.");
-            texts[name] = text.ReplaceLineEndings("\n");
-            own.Add(name);
+            own[name] = text.ReplaceLineEndings("\n");
         }
 
-        return new TemplateFolder(texts, own);
+        return new TemplateFolder(ShippedTexts(""), own);
     }
+
+    /// <summary>
+    /// The same with the shipped templates that an operator reads below the user's own: in kilograms for whoever thinks in them, and then in German too. Every
+    /// other language, and German in pounds, has none.
+    /// </summary>
+    /// <param name="unit">The operator's unit of weight.</param>
+    /// <param name="language">The language that the operator asks for; empty for none.</param>
+    public TemplateFolder For(WeightUnit unit, string language) => new(ShippedTexts(SheetLanguage.Set(unit, language)), _own);
 
     /// <summary>Whether a file in a folder is a template, by its name; hidden files, as editors leave them, are not.</summary>
     /// <param name="path">The file.</param>
@@ -63,13 +70,7 @@ public sealed class TemplateFolder
 
     /// <summary>The shipped templates with others in their place, as texts; for tests and previews.</summary>
     /// <param name="texts">Texts by name.</param>
-    public static TemplateFolder With(IReadOnlyDictionary<string, string> texts)
-    {
-        var all = ShippedTexts();
-        foreach (var (name, text) in texts)
-            all[name] = text;
-        return new TemplateFolder(all, texts.Keys);
-    }
+    public static TemplateFolder With(IReadOnlyDictionary<string, string> texts) => new(ShippedTexts(""), texts);
 
     /// <summary>The text of a template; null when there is none of that name.</summary>
     /// <param name="name">Its name, such as <c>trip-sheet.html</c>.</param>
@@ -77,7 +78,7 @@ public sealed class TemplateFolder
 
     /// <summary>Whether a template is the user's own.</summary>
     /// <param name="name">Its name.</param>
-    public bool IsOwn(string name) => _own.Contains(name);
+    public bool IsOwn(string name) => _own.ContainsKey(name);
 
     // A pipe has no length, and opening it would wait for whoever writes into it.
     private static string Read(string path)
@@ -87,8 +88,14 @@ public sealed class TemplateFolder
         return length == 0 ? "" : File.ReadAllText(path, Encoding.UTF8);
     }
 
-    private static Dictionary<string, string> ShippedTexts() =>
-        EmbeddedText.Names(Embedded)
+    /// <summary>The shipped templates, with those of an example in their place.</summary>
+    private static Dictionary<string, string> ShippedTexts(string example)
+    {
+        var texts = EmbeddedText.Names(Embedded)
             .Where(name => !name.Contains('/', StringComparison.Ordinal) && Kinds.Contains(Path.GetExtension(name), StringComparer.Ordinal))
             .ToDictionary(name => name, name => EmbeddedText.Read(Embedded + name), StringComparer.Ordinal);
+        foreach (var path in Examples.Where(path => example.Length > 0 && path.StartsWith(example, StringComparison.Ordinal)))
+            texts[path[example.Length..]] = ExampleText(path);
+        return texts;
+    }
 }

@@ -23,6 +23,22 @@ public sealed class UnitsInBooksTests
         Assert.DoesNotContain(week.Problems, problem => problem.State == State.Fail);
     }
 
+    [Theory]
+    [InlineData("kg", "kg")]
+    [InlineData("Kilograms", "kg")]
+    [InlineData("lbs", "lb")]
+    public void The_weight_unit_is_the_unit_in_which_the_operator_reads(string written, string unit) =>
+        Assert.Equal(unit, GoodBooks.Read((operatorBook, _) => operatorBook.Add("Operator", "Weight unit", written)).Operator.WeightUnit.Name);
+
+    [Fact]
+    public void Without_a_weight_unit_or_with_an_unknown_one_weights_are_in_pounds()
+    {
+        Assert.Equal(WeightUnit.Pounds, GoodBooks.Read().Operator.WeightUnit);
+        var week = GoodBooks.Read((operatorBook, _) => operatorBook.Add("Operator", "Weight unit", "stone"));
+        Assert.Equal(WeightUnit.Pounds, week.Operator.WeightUnit);
+        Assert.Contains(week.Problems, problem => problem.Text.Contains("Weight unit is not a unit known", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Fuel_by_volume_becomes_weight_by_the_density_of_the_type()
     {

@@ -129,7 +129,7 @@ public sealed class RemedyFinderTests
         var leg = Week(fuel: 4500).Legs[0];
         Assert.StartsWith("Plan leg T1/1 with the minimum fuel of the rules instead of 4,500 lb", FuelEdits.Minimum(leg, new Pounds(4500)).Text,
             StringComparison.Ordinal);
-        Assert.StartsWith("Plan leg T1/1 with 2,790 lb of fuel instead of 4,500 lb", FuelEdits.Amount(leg, new Pounds(2790), new Pounds(4500)).Text,
+        Assert.StartsWith("Plan leg T1/1 with 2,790 lb of fuel instead of 4,500 lb", FuelEdits.Amount(leg, new Pounds(2790), new Pounds(4500), WeightUnit.Pounds).Text,
             StringComparison.Ordinal);
     }
 

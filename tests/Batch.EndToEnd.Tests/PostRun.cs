@@ -11,9 +11,11 @@ public sealed class PostRun : IDisposable
     private readonly TemporaryFolder _folder = new();
 
     /// <param name="first">The run it begins as a copy of; null to make one.</param>
-    public PostRun(First? first = null)
+    /// <param name="typed">Typed into the cells of the sample before the run that is made.</param>
+    public PostRun(First? first = null, params (string Cell, string Value)[] typed)
     {
         CsvCells.Copy(RepositoryRoot.PathOf("input-samples/csv"), Books);
+        CsvCells.Type(Books, typed);
         if (first is null) Run();
         else Copy(first.Run.Out, Out);
     }

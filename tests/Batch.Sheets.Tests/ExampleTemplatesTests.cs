@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Batch.Checks;
+using Batch.Flight.Plan;
 using Batch.Testing;
 
 namespace Batch.Sheets.Tests;
@@ -35,6 +36,46 @@ public partial class ExampleTemplatesTests
             .Render(SheetModels.LoadSheet, SheetModels.Load(SampleWeek.Made, SampleWeek.Facts, ("XAND", new LocalDate(2026, 12, 8)), PaperSize.A4));
         Assert.Empty(rendered.Problems);
         Golden.Matches($"loads-XAND-{name}.html", rendered.Html);
+    }
+
+    /// <summary>Why a leg or a runway could not be computed, and doubts of reading, name weights too.</summary>
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void No_sentence_of_an_example_sheet_names_pounds(string name)
+    {
+        const string Why = "The weight of 11,500 lb is 500 lb more than Climb of Skua 9 goes up to (11,000 lb): take load or fuel off, or give the table heavier rows.";
+        var doubt = new Problem
+        {
+            State = State.Caution,
+            Cell = "week.xlsx/Legs/S3",
+            Text = "An amount of 9,000 lb is more than any tank holds.",
+            Expected = "minimum, minimum+200, full, carry, or an amount such as 1200 lb or 150 USG"
+        };
+        var week = SampleWeek.Made with
+        {
+            Legs =
+            [
+                .. SampleWeek.Made.Legs.Select(leg => leg with
+                {
+                    Plan = leg.Plan switch
+                    {
+                        LegPlan.Unplanned none => none with { Why = Why, Where = Why },
+                        LegPlan.Planned plan => plan with { Leg = plan.Leg with { Doubts = [doubt] } },
+                        _ => throw new System.Diagnostics.UnreachableException(),
+                    },
+                }),
+            ],
+        };
+        var renderer = new SheetRenderer(TemplateFolder.Over(Path.Combine(Folder, name)));
+        (string Template, SheetModel Model)[] sheets =
+        [
+            .. SheetModels.Trips(week).Select(trip => (SheetModels.TripSheet, SheetModels.Trip(week, SampleWeek.Facts, trip, PaperSize.A4))),
+            .. SheetModels.Departures(week).Select(place => (SheetModels.LoadSheet, SheetModels.Load(week, SampleWeek.Facts, place, PaperSize.A4))),
+            .. SheetModels.People(week).Select(code => (SheetModels.CrewPacket, SheetModels.Packet(week, SampleWeek.Facts, code, PaperSize.A4))),
+        ];
+        var pages = sheets.Select(sheet => renderer.Render(sheet.Template, sheet.Model).Html).ToArray();
+        Assert.Contains(pages, page => page.Contains("5,216 kg", StringComparison.Ordinal) || page.Contains("5.216 kg", StringComparison.Ordinal));
+        Assert.All(pages, page => Assert.DoesNotMatch(@"[0-9] lb\b", page));
     }
 
     [Fact]

@@ -32,6 +32,8 @@ public partial class OwnWordsTests
     [Theory]
     [InlineData("T101/1: passengers 3 to 4, block fuel 1,240 to 1,320 lb, off blocks 14:30 to 15:00.",
         "T101/1: Fluggäste 3, jetzt 4, Kraftstoff beim Abblocken 562 kg, jetzt 599 kg, Abblocken 14:30, jetzt 15:00.")]
+    [InlineData("T101/1: block fuel 562 to 599 kg, landing weight 3,724 to 3,810 kg.",
+        "T101/1: Kraftstoff beim Abblocken 562 kg, jetzt 599 kg, Landemasse 3.724 kg, jetzt 3.810 kg.")]
     [InlineData("T101/1: state pass to fail (FUEL-03, ALT-02), captain RIM to KAI, second pilot KAI dropped, level 9,000 to 11,000 ft.",
         "T101/1: Ergebnis in Ordnung, jetzt nicht zulässig (FUEL-03, ALT-02), Kommandant RIM, jetzt KAI, zweiter Pilot KAI entfällt, Höhe 9.000, jetzt 11.000 ft.")]
     [InlineData("T101/1: off blocks Mon 7 Dec 23:30 to Tue 8 Dec 00:15, names, weights, seats or notes in the manifest, or cargo, figures of the log, the winds, the runways or the notes.", "T101/1: Abblocken Mo 7. Dez. 23:30, jetzt Di 8. Dez. 00:15, Namen, Massen, Sitze oder Bemerkungen in der Passagierliste, oder Fracht, Zahlen des Flugplans, die Winde, die Bahnen oder die Bemerkungen.")]

@@ -110,7 +110,7 @@ internal sealed class BookMarker
                 edit.Put(row, column, _marks.Marked(_marks.Unmarked(places.StyleAt(row, column)), Worst(lines)), CellValue.Empty);
         }
 
-        if (header is not null && _content.HasResultColumns) ResultColumns.Write(edit, header, _styles, _marks, LegRows(sheet));
+        if (header is not null && _content.HasResultColumns) ResultColumns.Write(edit, header, _styles, _marks, _content.WeightUnit, LegRows(sheet));
         var comments = new SheetComments(_workbook, part, edit);
         foreach (var (row, column) in comments.Replace(found.ToDictionary(pair => pair.Key, pair => CommentText.Of([.. pair.Value.Select(Say)]))))
         {

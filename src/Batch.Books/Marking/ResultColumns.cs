@@ -7,7 +7,8 @@ namespace Batch.Books.Marking;
 /// <summary>The computed columns beside the legs.</summary>
 internal static class ResultColumns
 {
-    private static readonly ImmutableArray<string> Names = ["state", "block time [h:mm]", "fuel required [lb]", "fuel aboard [lb]", "takeoff weight [lb]"];
+    private static ImmutableArray<string> Names(WeightUnit unit) =>
+        ["state", "block time [h:mm]", $"fuel required [{unit}]", $"fuel aboard [{unit}]", $"takeoff weight [{unit}]"];
 
     /// <summary>Width of each column [characters].</summary>
     private const double Width = 14;
@@ -31,9 +32,12 @@ internal static class ResultColumns
     /// <param name="header">The header row.</param>
     /// <param name="styles">The styles of the workbook.</param>
     /// <param name="marks">The styles of marks.</param>
+    /// <param name="unit">The unit of the weights.</param>
     /// <param name="legs">What is written, by row.</param>
-    public static void Write(SheetEdit edit, HeaderMatch header, StylesPart styles, MarkStyles marks, IEnumerable<(int Row, LegResult Leg)> legs)
+    public static void Write(
+        SheetEdit edit, HeaderMatch header, StylesPart styles, MarkStyles marks, WeightUnit unit, IEnumerable<(int Row, LegResult Leg)> legs)
     {
+        var names = Names(unit);
         var rows = edit.Sheet.Rows.Values.Where(row => row.Number >= header.Row).SelectMany(row => row.Cells)
             .Where(cell => !header.Results.Contains(cell.Column));
         var last = rows.Select(cell => cell.Column).DefaultIfEmpty(0).Max();
@@ -43,8 +47,8 @@ internal static class ResultColumns
             new XAttribute("applyNumberFormat", 1), new XAttribute("applyAlignment", 1), styles.Made("alignment", new XAttribute("horizontal", "center"))));
         var (plain, time, weight) = (Format(0), Format(styles.NumberFormat("[h]:mm")), Format(3));
         var headerStyle = marks.Unmarked(edit.Sheet.StyleAt(header.Row, header.Placed.Values.Select(placed => placed.Column).DefaultIfEmpty(1).Max()));
-        edit.Widen(last + 1, last + Names.Length, Width);
-        for (var i = 0; i < Names.Length; i++) edit.Put(header.Row, last + 1 + i, headerStyle, CellValue.Of(Sheets.AllSheets.ResultPrefix + Names[i]));
+        edit.Widen(last + 1, last + names.Length, Width);
+        for (var i = 0; i < names.Length; i++) edit.Put(header.Row, last + 1 + i, headerStyle, CellValue.Of(Sheets.AllSheets.ResultPrefix + names[i]));
         foreach (var (row, leg) in legs)
         {
             edit.Put(row, last + 1, leg.Mark is { } state ? marks.Marked(plain, state) : plain, CellValue.Of(leg.State));
@@ -55,5 +59,5 @@ internal static class ResultColumns
         }
     }
 
-    private static double? Rounded(Pounds? weight) => weight is { } pounds ? Math.Round(pounds.Value) : null;
+    private static double? Rounded(double? weight) => weight is { } number ? Math.Round(number) : null;
 }

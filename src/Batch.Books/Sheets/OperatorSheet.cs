@@ -8,6 +8,8 @@ namespace Batch.Books.Sheets;
 /// <summary>The Operator sheet: one item a row.</summary>
 internal static class OperatorSheet
 {
+    private const int AnyBook = -1;
+
     /// <summary>The declared columns and items.</summary>
     public static readonly SheetPlan Plan = new("Operator", "operator", "The operator's own settings, one item a row.");
 
@@ -72,7 +74,7 @@ internal static class OperatorSheet
     private static readonly Column<string> Contact = Plan.AddItem(ColumnKinds.Text("Contact", nameof(Operator.Contact), "Contact line for the sheets."));
     private static readonly Column<string> MailFrom = Plan.AddItem(ColumnKinds.Text("Mail from", nameof(Operator.MailFrom), "Sender address of mail."));
     private static readonly Column<string> Language =
-        Plan.AddItem(ColumnKinds.Text("Sheet language", nameof(Operator.Language), "Language of the sheets, such as en.", false, "Language"));
+        Plan.AddItem(ColumnKinds.Text("Sheet language", nameof(Operator.Language), "Language of the sheets: en, or de together with the weight unit kg; for another make templates of your own.", false, "Language"));
     private static readonly Column<string> Currency = Plan.AddItem(ColumnKinds.Text("Currency", nameof(Operator.Currency), "Currency of fuel prices."));
 
     private static readonly Column<string> OwnScenario = Plan.AddItem(ColumnKinds.Text(
@@ -82,7 +84,9 @@ internal static class OperatorSheet
 
     private static readonly ImmutableArray<(UnitRole Role, Quantity Quantity, Column<string> Item)> Units =
     [
-        Unit("Weight unit", UnitRole.Weight, Quantity.Weight), Unit("Fuel unit", UnitRole.Fuel, Quantity.Fuel),
+        Unit("Weight unit", UnitRole.Weight, Quantity.Weight,
+            " What the program shows you, such as findings, board, sheets and mail, is in this unit too, lb where none is given."),
+        Unit("Fuel unit", UnitRole.Fuel, Quantity.Fuel),
         Unit("Distance unit", UnitRole.Distance, Quantity.Distance),
         Unit("Runway unit", UnitRole.Runway, Quantity.RunwayLength), Unit("Altitude unit", UnitRole.Altitude, Quantity.Altitude),
         Unit("Temperature unit", UnitRole.Temperature, Quantity.Temperature), Unit("Speed unit", UnitRole.Speed, Quantity.Speed),
@@ -142,6 +146,7 @@ internal static class OperatorSheet
             Contact = read.Text(Contact),
             MailFrom = read.Text(MailFrom),
             Language = read.Text(Language),
+            WeightUnit = Shown(shelf.Defaults(AnyBook)),
             Currency = read.Text(Currency),
             Scenarios = scenarios.ToImmutable(),
             Items = read.Items(),
@@ -150,6 +155,10 @@ internal static class OperatorSheet
         fails = [.. read.Fails];
         return settings;
     }
+
+    // A weight has one of two units.
+    private static WeightUnit Shown(UnitDefaults all) =>
+        all.Of(Quantity.Weight).Factor.Equals(Quantity.Weight.Kept.Factor) ? WeightUnit.Pounds : WeightUnit.Kilograms;
 
     private static Pounds? Pounds(ItemRows read, Column<double> item, Shelf shelf) =>
         read.Value(item, shelf.Defaults(read.BookOf(item))) is { } weight ? new Pounds(weight) : null;
@@ -179,6 +188,6 @@ internal static class OperatorSheet
     private static Column<double> Weight(string name, string field, string meaning, params string[] aliases) =>
         Plan.AddItem(ColumnKinds.AboveZero(Quantity.Weight, name, field, meaning, false, aliases));
 
-    private static (UnitRole Role, Quantity Quantity, Column<string> Item) Unit(string name, UnitRole role, Quantity quantity) =>
-        (role, quantity, Plan.AddItem(ColumnKinds.Text(name, name, $"Unit of {quantity.Name} where a header names none: {quantity.KnownUnits}.")));
+    private static (UnitRole Role, Quantity Quantity, Column<string> Item) Unit(string name, UnitRole role, Quantity quantity, string more = "") =>
+        (role, quantity, Plan.AddItem(ColumnKinds.Text(name, name, $"Unit of {quantity.Name} where a header names none: {quantity.KnownUnits}.{more}")));
 }

@@ -17,7 +17,6 @@ namespace Batch.Checks.Remedies;
 internal sealed class FlyableAgain(RemedyGround ground, LegPlan plan, Leg leg, string check, Trials trials)
 {
     private const int MostPassengers = 3;
-    private const double StepLb = 5;
 
     /// <summary>The changes that were found.</summary>
     public IEnumerable<FoundRemedy> Find() =>
@@ -61,8 +60,8 @@ internal sealed class FlyableAgain(RemedyGround ground, LegPlan plan, Leg leg, s
                     .Select(line => new Goods.Row(line.Bags ?? Pounds.Zero, null, line, "")))
                 .OrderByDescending(row => row.Weight.Value),
         ];
-        FoundRemedy? Off(int steps) => Goods.Off(rows, new Pounds(steps * StepLb)) is { } edit ? Flyable(edit) : null;
-        var (fails, passes) = (0, (int)Math.Floor(rows.Sum(row => row.Weight.Value) / StepLb));
+        FoundRemedy? Off(int steps) => Goods.Off(rows, steps, ground.WeightUnit) is { } edit ? Flyable(edit) : null;
+        var (fails, passes) = (0, Goods.MostSteps(rows, ground.WeightUnit));
         if (passes < 1 || Off(passes) is not { } best)
         {
             return null;

@@ -59,6 +59,9 @@ internal sealed class RemedyGround
     /// <summary>What was read.</summary>
     public OperatorWeek Input => Week.Plan.Input;
 
+    /// <summary>The unit in which weights are typed.</summary>
+    public WeightUnit WeightUnit => Input.Operator.WeightUnit;
+
     /// <summary>Runs the planning of one leg.</summary>
     public Func<Leg, Func<LegPlan>, LegPlan> Guard { get; }
 

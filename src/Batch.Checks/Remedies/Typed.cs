@@ -9,8 +9,16 @@ internal static class Typed
     private static readonly LocalTimePattern HourMinute = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
 
     /// <summary>A weight, such as <c>1465 lb</c>.</summary>
-    /// <param name="pounds">The weight.</param>
-    public static string Weight(Pounds pounds) => pounds.Value.ToString("0.##", CultureInfo.InvariantCulture) + " lb";
+    /// <param name="weight">The weight.</param>
+    /// <param name="unit">The operator's unit.</param>
+    public static string Weight(Pounds weight, WeightUnit unit) => unit.Of(weight).ToString("0.##", CultureInfo.InvariantCulture) + " " + unit.Name;
+
+    /// <summary>
+    /// The step in which weights are sought, 5 lb or 2 kg: whole numbers of the operator's unit, so that a weight is typed as it was tried and its sentence,
+    /// in whole pounds, still gives the same kilograms.
+    /// </summary>
+    /// <param name="unit">The operator's unit.</param>
+    public static Pounds Step(WeightUnit unit) => unit.Weight(unit == WeightUnit.Kilograms ? 2 : 5);
 
     /// <summary>
     /// A level, such as <c>FL190</c> or <c>9000 ft</c>; flight levels from 18,000 ft. Sentences have the thousands parted: <see cref="Rules.Words.Level"/>.

@@ -55,7 +55,7 @@ internal static class CheckCommand
                 terminal.Output.Write(
                     System.Text.Encoding.UTF8.GetString(RunRecord.Answer(read.Week, ProgramFacts.At(SharedArguments.MadeAt(parsed.GetValue(madeAt))))));
             else
-                new WeekText(terminal).Write(read);
+                new WeekText(terminal).Write(read with { Week = WeekInUnit.Of(read.Week) });
             return ExitStatus.Of(read.Week, read.Faults);
         });
         return command;
@@ -63,8 +63,9 @@ internal static class CheckCommand
 
     private static int Stressed(Terminal terminal, ImmutableArray<(Scenario Scenario, WeekResult Result)> weeks, bool isJson)
     {
-        var before = weeks[0].Result.Week;
-        ImmutableArray<StressAnswer> answers = [.. weeks.Skip(1).Select(week => StressAnswer.Of(week.Scenario, before, week.Result.Week, ThinnestShown))];
+        CheckedWeek Shown(WeekResult result) => isJson ? result.Week : WeekInUnit.Of(result.Week);
+        var before = Shown(weeks[0].Result);
+        ImmutableArray<StressAnswer> answers = [.. weeks.Skip(1).Select(week => StressAnswer.Of(week.Scenario, before, Shown(week.Result), ThinnestShown))];
         if (isJson) terminal.Output.WriteLine(StressJson.Of(before, answers));
         else new StressText(terminal).Write(before, answers);
         new WeekText(terminal).Faults([.. weeks.SelectMany(week => week.Result.Faults)]);

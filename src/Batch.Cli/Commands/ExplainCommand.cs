@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Batch.Cli.Pipeline;
 using Batch.Flight.Plan;
+using Batch.Sheets;
 
 namespace Batch.Cli.Commands;
 
@@ -77,29 +78,38 @@ internal static class ExplainCommand
             return ExitStatus.Of(read.Week with { Legs = [found] }, read.Faults);
         }
 
-        foreach (var step in steps) Write(output, step);
+        var unit = read.Week.Plan.Input.Operator.WeightUnit;
+        if (unit == WeightUnit.Kilograms)
+            output.WriteLine($"The working is in pounds, the unit of the program, with kilograms beside: 1 lb = {unit.PerPound.ToString(CultureInfo.InvariantCulture)} kg (international yard and pound agreement 1959).");
+        foreach (var step in steps) Write(output, step, unit);
         if (filter.Length == 0)
         {
             output.WriteLine("assumptions");
-            foreach (var assumption in planned.Assumptions) output.WriteLine("    " + assumption);
+            foreach (var assumption in planned.Assumptions) output.WriteLine("    " + WeekInUnit.Sentence(assumption, unit));
         }
 
         return ExitStatus.Of(read.Week with { Legs = [found] }, read.Faults);
     }
 
-    private static void Write(TextWriter output, WorkingStep step)
+    private static void Write(TextWriter output, WorkingStep step, WeightUnit unit)
     {
-        output.WriteLine($"{step.Part}: {step.Name} = {Number(step.Value, step.Unit)}");
+        output.WriteLine($"{step.Part}: {step.Name} = {Number(step.Value, step.Unit, unit)}");
         output.WriteLine($"    = {step.Formula}{(step.Source.Length > 0 ? $"   [{step.Source}]" : "")}");
         foreach (var input in step.Inputs)
-            output.WriteLine($"      {input.Name} = {Number(input.Value, input.Unit)}{(input.Cell.Length > 0 ? $"   ({input.Cell})" : "")}".TrimEnd());
+            output.WriteLine($"      {input.Name} = {Number(input.Value, input.Unit, unit)}{(input.Cell.Length > 0 ? $"   ({input.Cell})" : "")}".TrimEnd());
     }
 
-    /// <summary>A number with its unit: a moment as the time of day, a position to a tenth of a metre, as the books give it.</summary>
-    private static string Number(double value, string unit) => unit switch
+    /// <summary>
+    /// A number with its unit: a moment as the time of day, a position to a tenth of a metre, as the books give it; a weight with the operator's unit beside.
+    /// </summary>
+    private static string Number(double value, string unit, WeightUnit shown) => unit switch
     {
         "min after 00:00 UTC" => TimeSpan.FromMinutes(value).ToString(@"hh\:mm\:ss", CultureInfo.InvariantCulture) + " UTC",
         "deg N" or "deg E" => value.ToString("0.000000", CultureInfo.InvariantCulture) + " " + unit,
-        _ => value.ToString("#,0.###", CultureInfo.InvariantCulture) + (unit.Length > 0 ? " " + unit : ""),
+        "lb" or "lb/h" when shown != WeightUnit.Pounds =>
+            $"{Plain(value, unit)} ({Plain(shown.Of(new Pounds(value)), unit.Replace("lb", shown.Name, StringComparison.Ordinal))})",
+        _ => Plain(value, unit),
     };
+
+    private static string Plain(double value, string unit) => value.ToString("#,0.###", CultureInfo.InvariantCulture) + (unit.Length > 0 ? " " + unit : "");
 }

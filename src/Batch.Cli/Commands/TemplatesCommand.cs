@@ -64,7 +64,9 @@ internal static class TemplatesCommand
                 var read = books.Length > 0
                     ? WeekReading.Read(books, 1, findsRemedies: true, progress, interrupt).Week
                     : DemonstrationWeek.Make(progress, interrupt);
-                return TemplateCheck.Of(templates, read, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), progress, interrupt);
+                var known = read.Plan.Input.Operator;
+                return TemplateCheck.Of(
+                    templates.For(known.WeightUnit, known.Language), read, ProgramFacts.At(Instant.FromUnixTimeSeconds(0)), progress, interrupt);
             }));
         });
         return command;

@@ -15,7 +15,7 @@ public static class CheckedCopy
     private static readonly InstantPattern Minute = InstantPattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm'Z'");
 
     /// <summary>The content of checked workbooks: complaints about cells, then findings, fails first.</summary>
-    /// <param name="week">The checked week.</param>
+    /// <param name="week">The checked week, as its operator reads it (<see cref="WeekInUnit"/>).</param>
     /// <param name="madeAt">The instant printed as made at.</param>
     /// <param name="hasResultColumns">Whether results are written beside each leg.</param>
     public static CheckedBookContent Of(CheckedWeek week, Instant madeAt, bool hasResultColumns)
@@ -33,12 +33,13 @@ public static class CheckedCopy
         var findings = FindingsTable.Rows(week)
             .Where(row => row.Finding.Verdict is Verdict.Fail or Verdict.Caution or Verdict.NotChecked && !Repeats(row, unplanned))
             .Select(row => Finding(row, cells));
-        var legs = week.Legs.Select(Result).Where(leg => leg.Row.Length > 0).ToImmutableArray();
+        var legs = week.Legs.Select(leg => Result(leg, week.Plan.Input.Operator.WeightUnit)).Where(leg => leg.Row.Length > 0).ToImmutableArray();
         return new CheckedBookContent
         {
             Lines = [.. complaints.Concat(findings).OrderByDescending(line => line.State)],
             Legs = legs,
             HasResultColumns = hasResultColumns,
+            WeightUnit = week.Plan.Input.Operator.WeightUnit,
             Summary = Summary(week, madeAt),
         };
     }
@@ -104,21 +105,21 @@ public static class CheckedCopy
         };
     }
 
-    private static LegResult Result(CheckedLeg leg)
+    private static LegResult Result(CheckedLeg leg, WeightUnit unit)
     {
         var planned = leg.Plan as LegPlan.Planned;
         var fuel = planned is null
             ? (PrintedTrio?)null
-            : PrintedTrio.Of(planned.Fuel.Required.Value, planned.Fuel.Aboard.Value, isLeast: true, planned.Fuel.Margin.Value >= -1e-6);
+            : PrintedTrio.Of(unit.Of(planned.Fuel.Required), unit.Of(planned.Fuel.Aboard), isLeast: true, planned.Fuel.Margin.Value >= -1e-6);
         return new LegResult
         {
             Row = OriginOf(leg.Plan).Cell(""),
             State = leg.State switch { LegState.Pass => "pass", LegState.Caution => "caution", LegState.Fail => "fail", LegState.Unplanned => "unplanned" },
             Mark = leg.State switch { LegState.Pass => null, LegState.Caution => State.Caution, LegState.Fail or LegState.Unplanned => State.Fail },
             BlockTime = planned?.Times.Block,
-            FuelRequired = fuel is { } required ? new Pounds(required.Limit) : null,
-            FuelAboard = fuel is { } aboard ? new Pounds(aboard.Actual) : null,
-            TakeoffWeight = planned?.Load.Takeoff.Weight,
+            FuelRequired = fuel?.Limit,
+            FuelAboard = fuel?.Actual,
+            TakeoffWeight = planned is null ? null : unit.Of(planned.Load.Takeoff.Weight),
         };
     }
 

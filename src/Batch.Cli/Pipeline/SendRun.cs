@@ -17,10 +17,11 @@ public static class SendRun
     /// <exception cref="InputException">The run, the ledger, the templates or what was asked for cannot be used.</exception>
     public static SendReport Run(SendOptions options, IProgress<Delivery> progress, IClock clock, CancellationToken stop)
     {
-        var renderer = new SheetRenderer(TemplateReading.Of(options.Templates, "--templates"));
+        var templates = TemplateReading.Of(options.Templates, "--templates");
         try
         {
             using var run = Record(options.Run);
+            var renderer = new SheetRenderer(CrewLetters.Templates(templates, run.RootElement));
             var path = options.Ledger ?? WeekPost.LedgerBeside(options.Run);
             if (options.Target is null && !options.IsByHand) return Sent(options, run.RootElement, Ledger.Read(path), null, renderer, progress, clock, stop);
             using var pen = LedgerPen.Open(path, clock);

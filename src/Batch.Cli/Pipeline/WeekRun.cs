@@ -18,33 +18,34 @@ public static class WeekRun
         var templates = TemplateReading.Of(options.Templates, "--templates");
         using var folder = new OutputFolder(options.Out, cancel: cancel);
         var read = WeekReading.Read(options.Books, options.Jobs, findsRemedies: true, progress, cancel, options.Overrides, options.WeekMemo);
-        var week = Chosen(read.Week, options);
+        var week = Chosen(options.Templates is null ? Noted(read.Week) : read.Week, options);
+        var shown = WeekInUnit.Of(week);
         var facts = ProgramFacts.At(options.MadeAt);
         var record = RunRecord.Json(week, facts);
         var post = WeekPost.Of(record, options.Ledger ?? WeekPost.LedgerBeside(options.Out));
         facts = facts with { Revisions = post.Revisions };
         var guard = new LegGuard();
-        var renderer = new SheetRenderer(templates);
+        var renderer = new SheetRenderer(templates.For(week.Plan.Input.Operator.WeightUnit, week.Plan.Input.Operator.Language));
         var batch = new SheetBatch(week, facts, renderer, options);
         var sheets = batch.Make(guard, progress, cancel);
         foreach (var sheet in sheets) sheet.Write(folder);
 
-        var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(week, facts, options.Paper, options.MakesPdf));
+        var board = renderer.Render(SheetModels.WeekBoard, SheetModels.Board(shown, facts, options.Paper, options.MakesPdf));
         if (board.IsRendered) folder.Write(SheetPaths.Board, batch.Shown(board.Html));
         else if (options.Memo is not null && folder.Before(SheetPaths.Board) is { } last) folder.Write(SheetPaths.Board, LastBoard.Of(last));
-        folder.Write("findings.csv", FindingsTable.Csv(week));
-        folder.Write("register.xlsx", stream => ComplianceRegister.Write(week, stream));
+        folder.Write("findings.csv", FindingsTable.Csv(shown));
+        folder.Write("register.xlsx", stream => ComplianceRegister.Write(shown, stream));
         folder.Write(SheetPaths.Record, record);
         post.WriteCalendars(folder);
         var books = guard.Run<CheckedBookResult?>(
             "the checked workbook",
-            () => CheckedBook.Make(options.Books, week.Plan.Input.Inputs, CheckedCopy.Of(week, options.MadeAt, options.HasResultColumns)),
+            () => CheckedBook.Make(options.Books, week.Plan.Input.Inputs, CheckedCopy.Of(shown, options.MadeAt, options.HasResultColumns)),
             _ => null);
         foreach (var book in books?.Files ?? []) folder.Write(book.Name, [.. book.Content]);
         cancel.ThrowIfCancellationRequested();
         folder.Commit(options.Books);
         return new RunReport(
-            new WeekResult(week, read.Faults.AddRange(guard.Faults)),
+            new WeekResult(shown, read.Faults.AddRange(guard.Faults)),
             [.. sheets.Where(sheet => sheet.Html is not null).Select(sheet => sheet.Path)],
             [.. sheets.SelectMany(sheet => sheet.Problems).Concat(board.Problems).Distinct()],
             batch.PaperNotes,
@@ -55,6 +56,15 @@ public static class WeekRun
             NotWritten = [.. board.IsRendered ? [] : new[] { SheetPaths.Board }, .. sheets.Where(sheet => sheet.Html is null).Select(sheet => sheet.Path),
                 .. books is null ? new[] { "the checked workbook" } : []],
         };
+    }
+
+    /// <summary>The week with a note where its sheets are not in the language that the operator asks for.</summary>
+    private static CheckedWeek Noted(CheckedWeek week)
+    {
+        var input = week.Plan.Input;
+        return SheetLanguage.Note(input.Operator) is { } note
+            ? week with { Plan = week.Plan with { Input = input with { Problems = input.Problems.Add(note) } } }
+            : week;
     }
 
     private static CheckedWeek Chosen(CheckedWeek week, RunOptions options)

@@ -73,6 +73,9 @@ public sealed record Operator
     /// <summary>Language of the sheets (BCP 47).</summary>
     public string Language { get; init; } = "";
 
+    /// <summary>The unit in which weights and fuel are shown to the operator, by the item <c>Weight unit</c>; pounds where it is missing.</summary>
+    public WeightUnit WeightUnit { get; init; } = WeightUnit.Pounds;
+
     /// <summary>Currency of fuel prices.</summary>
     public string Currency { get; init; } = "";
 

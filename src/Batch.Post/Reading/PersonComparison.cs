@@ -109,7 +109,7 @@ internal sealed class PersonComparison(
             return;
         }
 
-        var said = LegChanges.Between(was.Facts, now).ToList();
+        var said = LegChanges.Between(was.Facts, now, week.Weights).ToList();
         if (was.IsHeld) said.Insert(0, "no longer held back");
         if (was.Report is { } reported && report is { } reports && reported != reports)
             said.Add($"report {LocalTimes.DayAndClock(LocalTimes.At(reported, was.Facts.FromZone))} to {LocalTimes.DayAndClock(LocalTimes.At(reports, now.FromZone))}");

@@ -17,6 +17,7 @@ internal static class RecordReader
             MadeAt = At(run, "madeAt") ?? throw new KeyNotFoundException("madeAt"),
             Operator = run.Text("operator"),
             OperatorMail = run.Text("operatorMail"),
+            Weights = Weights(run),
             IsWhole = run.GetProperty("wholeWeek").GetBoolean(),
             Legs = legs,
             Persons = [.. persons.Values.OrderBy(person => person.Code, StringComparer.OrdinalIgnoreCase)],
@@ -34,6 +35,11 @@ internal static class RecordReader
     private static Instant? At(JsonElement from, string name) =>
         InstantPattern.ExtendedIso.Parse(from.Text(name)) is { Success: true } read ? read.Value : null;
 
+    // Records of earlier versions say nothing of it: they are in pounds.
+    private static PrintedWeight Weights(JsonElement run) => run.Text("weightUnit") is { Length: > 0 } unit
+        ? new PrintedWeight(unit, run.GetProperty("weightUnitsPerPound").GetDouble())
+        : PrintedWeight.Pounds;
+
     private static LegRecord Leg(JsonElement leg)
     {
         var isPlanned = leg.Text("state") != "unplanned";
@@ -47,9 +53,12 @@ internal static class RecordReader
             FromName = leg.Text("fromName"),
             OffBlocks = Minute(leg, "offBlocksUtc"),
             Facts = isPlanned ? FactsReader.Read(leg) : null,
-            Trouble = isPlanned ? string.Join(" ", FactsReader.Failures(leg).Select(finding => finding.Text("text"))) : Sentence(leg.Text("why")),
+            Trouble = isPlanned ? string.Join(" ", FactsReader.Failures(leg).Select(finding => Own(finding, "text"))) : Sentence(Own(leg, "why")),
         };
     }
+
+    // In the operator's unit of weight.
+    private static string Own(JsonElement from, string name) => from.Text(name + "Kg") is { Length: > 0 } own ? own : from.Text(name);
 
     // A reason that is a complaint about a cell has no full stop.
     private static string Sentence(string why) => why.Length == 0 || why[^1] is '.' or '?' or '!' ? why : why + ".";

@@ -6,10 +6,13 @@ namespace Batch.Post.Words;
 internal static class LegChanges
 {
     /// <summary>The changes from one set of facts to another, the most pressing first; empty where the two say the same.</summary>
-    public static ImmutableArray<string> Between(LegFacts was, LegFacts now)
+    /// <param name="was">The facts that were told.</param>
+    /// <param name="now">The facts now.</param>
+    /// <param name="weights">How weights are written.</param>
+    public static ImmutableArray<string> Between(LegFacts was, LegFacts now, PrintedWeight weights)
     {
         if (was == now) return [];
-        ImmutableArray<string> said = [.. State(was, now), .. Journey(was, now), .. Load(was, now), .. Way(was, now), .. Weights(was, now),
+        ImmutableArray<string> said = [.. State(was, now), .. Journey(was, now), .. Load(was, now), .. Way(was, now), .. Weights(was, now, weights),
             .. Named("remarks", Quoted(was.Remarks), Quoted(now.Remarks))];
         return said.IsEmpty ? ["figures of the log, the winds, the runways or the notes"] : said;
     }
@@ -50,13 +53,16 @@ internal static class LegChanges
         .. Named("arrival runway", was.ArrivalRunway, now.ArrivalRunway),
     ];
 
-    private static IEnumerable<string> Weights(LegFacts was, LegFacts now) =>
+    private static IEnumerable<string> Weights(LegFacts was, LegFacts now, PrintedWeight weights) =>
     [
-        .. Numbers("block fuel", was.BlockFuelLb, now.BlockFuelLb, "lb"),
-        .. Numbers("zero-fuel weight", was.ZeroFuelLb, now.ZeroFuelLb, "lb"),
-        .. Numbers("takeoff weight", was.TakeoffLb, now.TakeoffLb, "lb"),
-        .. Numbers("landing weight", was.LandingLb, now.LandingLb, "lb"),
+        .. Weights("block fuel", was.BlockFuelLb, now.BlockFuelLb, weights),
+        .. Weights("zero-fuel weight", was.ZeroFuelLb, now.ZeroFuelLb, weights),
+        .. Weights("takeoff weight", was.TakeoffLb, now.TakeoffLb, weights),
+        .. Weights("landing weight", was.LandingLb, now.LandingLb, weights),
     ];
+
+    private static IEnumerable<string> Weights(string what, int wasLb, int nowLb, PrintedWeight weights) =>
+        Numbers(what, weights.Whole(wasLb), weights.Whole(nowLb), weights.Unit);
 
     private static IEnumerable<string> Named(string what, string was, string now)
     {

@@ -122,7 +122,7 @@ internal sealed record Quantity(double Value, QuantityKind Kind, RoundingWay Rou
         ? held.Printed(factor, decimals)
         : TakenFrom is { } before ? Rounded(before * factor, decimals) - Rounded((before - Value) * factor, decimals) : Rounded(Value * factor, decimals);
 
-    private int PlainDecimals => PlainUnit switch { "in" or "SM" or "" => 2, "lb/USG" => 3, "h" or "%" => 1, _ => 0 };
+    private int PlainDecimals => PlainUnit switch { "in" or "SM" or "" => 2, "lb/USG" or "kg/L" => 3, "h" or "%" => 1, _ => 0 };
 
     /// <summary>The number with its unit, as it is written when a template names no unit.</summary>
     public override string ToString() => ToString(CultureInfo.InvariantCulture);

@@ -68,7 +68,7 @@ internal static class LegWriter
         json.Objects("log", plan.Log, FiguresWriter.Log);
         json.Objects("options", plan.Options, FiguresWriter.Option);
         json.Object("flightPlan", () => Filed(json, FlightPlanFiling.Of(plan, week.Plan.Input.Airports, week.Plan.Input.Operator.Name)));
-        Findings(json, leg);
+        Findings(json, week, leg);
         json.Texts("assumptions", plan.Assumptions);
         json.Texts("notes", plan.Notes);
     }
@@ -87,7 +87,8 @@ internal static class LegWriter
         json.At("offBlocksUtc", plan.Leg?.OffBlocks);
         json.TextOrNull("fromZone", week.Plan.Input.Airports.GetValueOrDefault(plan.Leg?.From ?? "")?.Zone.Id);
         Why(json, plan);
-        Findings(json, leg);
+        InOwnUnit(json, week, "why", plan.Why, InKilograms.Of(plan.Why));
+        Findings(json, week, leg);
         json.Texts("assumptions", []);
     }
 
@@ -148,14 +149,27 @@ internal static class LegWriter
         json.Height("altitudeFt", point.Altitude);
     }
 
-    private static void Findings(Utf8JsonWriter json, CheckedLeg leg)
+    private static void Findings(Utf8JsonWriter json, CheckedWeek week, CheckedLeg leg)
     {
-        json.Objects("findings", leg.Shown, FindingWriter.Members);
+        json.Objects("findings", leg.Shown, (to, finding) =>
+        {
+            FindingWriter.Members(to, finding);
+            InOwnUnit(to, week, "text", finding.Text, InKilograms.Sentence(finding));
+        });
         json.Texts("passed",
             leg.Findings.Where(finding => finding.Verdict == Verdict.Pass).Select(finding => finding.Check).Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal));
         json.Texts("notApplicable",
             leg.Findings.Where(finding => finding.Verdict == Verdict.NotApplicable).Select(finding => finding.Check).Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>
+    /// A sentence in kilograms besides, for the mail of an operator who thinks in them: it cannot be made from the rounded pounds of this file.
+    /// </summary>
+    private static void InOwnUnit(Utf8JsonWriter json, CheckedWeek week, string name, string inPounds, string inKilograms)
+    {
+        if (week.Plan.Input.Operator.WeightUnit == WeightUnit.Kilograms && inKilograms != inPounds)
+            json.WriteString(name + "Kg", inKilograms);
     }
 }

@@ -16,6 +16,7 @@ internal static class LetterReader
             Operator = Text(run, "operator"),
             Contact = Text(run, "operatorContact"),
             Language = Text(run, "language"),
+            WeightUnit = WeightUnit.Named(Text(run, "weightUnit")),
             Code = code,
             Facts = new RunFacts { MadeAt = InstantPattern.General.Parse(Text(run, "madeAt")).Value, ToolVersion = Text(run, "toolVersion") },
             RuleSet = Text(run, "ruleSet"),
@@ -62,7 +63,7 @@ internal static class LetterReader
             OnBlocks = At(leg, "onBlocksUtc"),
             ToZone = Zone(leg, "toZone"),
             State = Enum.GetValues<LegState>().First(known => StateWord.Of(known) == state),
-            Failures = state == StateWord.Of(LegState.Unplanned) ? [Text(leg, "why")] : Findings(leg, State.Fail),
+            Failures = state == StateWord.Of(LegState.Unplanned) ? [Sentence(leg, "why")] : Findings(leg, State.Fail),
             Cautions = Findings(leg, State.Caution),
             OverrideReason = Text(leg, "override"),
         };
@@ -70,9 +71,13 @@ internal static class LetterReader
 
     private static ImmutableArray<string> Findings(JsonElement leg, State state) =>
         [.. leg.GetProperty("findings").EnumerateArray().Where(finding => Text(finding, "state") == StateWord.Of(state))
-            .Select(finding => Text(finding, "text"))];
+            .Select(finding => Sentence(finding, "text"))];
 
-    private static string Text(JsonElement from, string name) => from.TryGetProperty(name, out var value) ? value.GetString() ?? "" : "";
+    /// <summary>A sentence in the operator's unit of weight.</summary>
+    private static string Sentence(JsonElement from, string name) => Text(from, name + "Kg") is { Length: > 0 } own ? own : Text(from, name);
+
+    /// <summary>A text; empty where it is missing or null.</summary>
+    public static string Text(JsonElement from, string name) => from.TryGetProperty(name, out var value) ? value.GetString() ?? "" : "";
 
     private static Instant? At(JsonElement from, string name) => InstantPattern.General.Parse(Text(from, name)) is { Success: true } read ? read.Value : null;
 

@@ -51,6 +51,8 @@ internal static class RunWriter
         json.TextOrNull("operatorContact", week.Plan.Input.Operator.Contact);
         json.TextOrNull("language", week.Plan.Input.Operator.Language);
         json.TextOrNull("operatorMail", week.Plan.Input.Operator.MailFrom);
+        json.WriteString("weightUnit", week.Plan.Input.Operator.WeightUnit.Name);
+        json.WriteNumber("weightUnitsPerPound", week.Plan.Input.Operator.WeightUnit.PerPound);
         json.WriteBoolean("wholeWeek", week.Legs.Length == week.Plan.Legs.Length);
         json.Objects("inputs", week.Plan.Input.Inputs, (to, book) =>
         {

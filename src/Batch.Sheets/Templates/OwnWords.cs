@@ -77,7 +77,7 @@ internal sealed partial class OwnWords
                 "own" => text,
                 "cells" =>
                     string.Join("; ", text.Split("; ").Select(part => Fitted(_forms.Where(known => known.Form.BeginsWithWord), part, null, depth) ?? part)),
-                "pounds" => AmountsInText.Rewritten(text + " lb", _culture),
+                "pounds" => AmountsInText.Rewritten(text + (gaps.Values.Any(gap => gap.EndsWith(" kg", StringComparison.Ordinal)) ? " kg" : " lb"), _culture),
                 "words" => Of(text, figures, depth),
                 "list" => List(text, figures, depth),
                 _ => Value(text, figures, depth),

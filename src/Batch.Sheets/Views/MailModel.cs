@@ -55,7 +55,8 @@ internal sealed record MailModel : SheetModel
                 Name = letter.Operator,
                 Contact = letter.Contact,
                 HomeBase = "",
-                Language = letter.Language.Length == 0 ? "en" : letter.Language
+                Language = letter.Language.Length == 0 ? "en" : letter.Language,
+                WeightUnit = letter.WeightUnit.Name,
             },
             Run = new RunView
             {

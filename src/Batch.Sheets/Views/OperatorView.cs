@@ -15,8 +15,11 @@ internal sealed record OperatorView
     [Value("Ident of the home base")]
     public required string HomeBase { get; init; }
 
-    [Value("Language of the sheets (BCP 47), en where the book says none")]
+    [Value("Language that the operator asks for, as in the book; en where it says none. A template says itself in which language it is written")]
     public required string Language { get; init; }
+
+    [Value("Unit in which the operator reads weights: lb or kg")]
+    public required string WeightUnit { get; init; }
 
     public static OperatorView Of(Operator known) => new()
     {
@@ -24,5 +27,6 @@ internal sealed record OperatorView
         Contact = known.Contact,
         HomeBase = known.HomeBase,
         Language = known.Language.Length == 0 ? "en" : known.Language,
+        WeightUnit = known.WeightUnit.Name,
     };
 }

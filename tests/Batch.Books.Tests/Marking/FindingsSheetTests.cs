@@ -89,6 +89,18 @@ public sealed class FindingsSheetTests
     }
 
     [Fact]
+    public void Computed_columns_name_the_unit_of_the_operator()
+    {
+        using var folder = new TempFolder();
+        var path = folder.File("week.xlsx");
+        File.WriteAllBytes(path, FixtureBooks.Bytes("desktop"));
+        var result = Checked.Of(path, Checked.Content([], columns: true) with { WeightUnit = WeightUnit.Kilograms });
+        using var book = Checked.Open([.. result.Files[0].Content]);
+        Assert.Equal(["tripbatch fuel required [kg]", "tripbatch fuel aboard [kg]", "tripbatch takeoff weight [kg]"],
+            Enumerable.Range(16, 3).Select(i => book.Worksheet("Legs").Cell(3, i).GetString()));
+    }
+
+    [Fact]
     public void A_sheet_of_the_users_own_called_Findings_is_left_alone()
     {
         using var folder = new TempFolder();

@@ -11,15 +11,33 @@ public sealed class GoodsTests
 
     /// <summary>60 lb off one piece of 260 lb: half a motor flies nowhere. 260 lb off it leave it behind whole.</summary>
     [Theory]
-    [InlineData(60, "Leave 60 lb of cargo or bags behind, Winch motor in part if it can be parted")]
-    [InlineData(260, "Leave 260 lb of cargo or bags behind")]
-    public void Cargo_that_stays_behind_in_part_is_named(double off, string text) =>
-        Assert.Equal(text, Goods.Off([Cargo("Winch motor", 260)], new Pounds(off))?.Text);
+    [InlineData(12, "Leave 60 lb of cargo or bags behind, Winch motor in part if it can be parted")]
+    [InlineData(52, "Leave 260 lb of cargo or bags behind")]
+    public void Cargo_that_stays_behind_in_part_is_named(int steps, string text) =>
+        Assert.Equal(text, Goods.Off([Cargo("Winch motor", 260)], steps, WeightUnit.Pounds)?.Text);
 
     [Fact]
     public void The_lightest_row_that_is_enough_gives_it() =>
-        Assert.Equal("Leave 60 lb of cargo or bags behind", Goods.Off([Cargo("Winch motor", 260), Cargo("Boxes", 60)], new Pounds(60))?.Text);
+        Assert.Equal("Leave 60 lb of cargo or bags behind", Goods.Off([Cargo("Winch motor", 260), Cargo("Boxes", 60)], 12, WeightUnit.Pounds)?.Text);
 
     [Fact]
-    public void More_than_there_is_cannot_stay_behind() => Assert.Null(Goods.Off([Cargo("Winch motor", 260)], new Pounds(265)));
+    public void More_than_there_is_cannot_stay_behind() => Assert.Null(Goods.Off([Cargo("Winch motor", 260)], 53, WeightUnit.Pounds));
+
+    /// <summary>Of 90 kg (198.416 lb), 28 kg in steps of 2 kg: 62 kg are typed, no digit more.</summary>
+    [Fact]
+    public void Kilograms_are_left_behind_and_typed_in_whole_kilograms()
+    {
+        var edit = Goods.Off([Cargo("Winch motor", Pounds.FromKilograms(90).Value)], 14, WeightUnit.Kilograms);
+        Assert.Equal("Leave 62 lb of cargo or bags behind, Winch motor in part if it can be parted", edit?.Text);
+        Assert.EndsWith(": 62 kg)", edit?.Sentence, StringComparison.Ordinal);
+    }
+
+    /// <summary>45 steps of 2 kg are all of 90 kg, whatever the last digit of the conversion.</summary>
+    [Fact]
+    public void All_kilograms_can_stay_behind()
+    {
+        ImmutableArray<Goods.Row> rows = [Cargo("Winch motor", Pounds.FromKilograms(90).Value)];
+        Assert.Equal(45, Goods.MostSteps(rows, WeightUnit.Kilograms));
+        Assert.Null(Assert.Single(Goods.Off(rows, 45, WeightUnit.Kilograms)?.Cargo ?? []).After);
+    }
 }

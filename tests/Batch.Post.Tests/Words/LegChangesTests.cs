@@ -6,6 +6,7 @@ namespace Batch.Post.Tests.Words;
 public sealed class LegChangesTests
 {
     private static readonly LegFacts Was = SomePost.Facts();
+    private static readonly PrintedWeight Kilograms = new("kg", 0.45359237);
 
     public static TheoryData<string, string> Kinds => new()
     {
@@ -35,17 +36,17 @@ public sealed class LegChangesTests
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void A_change_is_said_in_words(string kind, string said) => Assert.Equal(said, string.Join(", ", LegChanges.Between(Was, Changed(kind))));
+    public void A_change_is_said_in_words(string kind, string said) => Assert.Equal(said, string.Join(", ", Between(Was, Changed(kind))));
 
     [Fact]
-    public void Nothing_is_said_where_nothing_changed() => Assert.Empty(LegChanges.Between(Was, SomePost.Facts()));
+    public void Nothing_is_said_where_nothing_changed() => Assert.Empty(Between(Was, SomePost.Facts()));
 
     [Fact]
     public void A_check_that_fails_besides_is_said()
     {
         var was = Was with { State = "fail", Failing = "FUEL-03" };
-        Assert.Equal(["failing checks FUEL-03 to FUEL-03, WB-02"], LegChanges.Between(was, was with { Failing = "FUEL-03, WB-02" }).AsEnumerable());
-        Assert.Equal(["the reason to fly it although it fails is withdrawn"], LegChanges.Between(was with { Override = "agreed" }, was).AsEnumerable());
+        Assert.Equal(["failing checks FUEL-03 to FUEL-03, WB-02"], Between(was, was with { Failing = "FUEL-03, WB-02" }).AsEnumerable());
+        Assert.Equal(["the reason to fly it although it fails is withdrawn"], Between(was with { Override = "agreed" }, was).AsEnumerable());
     }
 
     [Fact]
@@ -63,14 +64,14 @@ public sealed class LegChangesTests
                 _ => "other",
             };
             property.SetValue(now, other);
-            Assert.NotEmpty(LegChanges.Between(Was, now));
+            Assert.NotEmpty(Between(Was, now));
         }
     }
 
     [Fact]
     public void Remarks_of_many_lines_stay_on_one()
     {
-        var said = Assert.Single(LegChanges.Between(Was, Was with { Remarks = "one\r\n\r\nBcc: x\n" + new string('a', 300) }));
+        var said = Assert.Single(Between(Was, Was with { Remarks = "one\r\n\r\nBcc: x\n" + new string('a', 300) }));
         Assert.DoesNotContain('\n', said);
         Assert.StartsWith("remarks \"one Bcc: x aaa", said, StringComparison.Ordinal);
         Assert.InRange(said.Length, 100, 150);
@@ -80,7 +81,7 @@ public sealed class LegChangesTests
     [Fact]
     public void Quotation_marks_inside_a_remark_become_single_ones() =>
         Assert.Equal("remarks \"say 'hello', then wait\" added",
-            Assert.Single(LegChanges.Between(Was with { Remarks = "" }, Was with { Remarks = "say \"hello\", then wait" })));
+            Assert.Single(Between(Was with { Remarks = "" }, Was with { Remarks = "say \"hello\", then wait" })));
 
     private static LegFacts Changed(string kind) => kind switch
     {
@@ -108,4 +109,15 @@ public sealed class LegChangesTests
         "several" => Was with { Passengers = 4, BlockFuelLb = 1320 },
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "no such kind"),
     };
+
+    /// <summary>1,240 lb are 562.45 kg, 1,320 lb are 598.74 kg (1 lb = 0.45359237 kg).</summary>
+    [Fact]
+    public void Weights_are_said_in_the_unit_of_the_operator() =>
+        Assert.Equal(["block fuel 562 to 599 kg"], LegChanges.Between(Was, Was with { BlockFuelLb = 1320 }, Kilograms).AsEnumerable());
+
+    [Fact]
+    public void A_pound_that_no_kilogram_shows_is_a_change_of_figures_only() =>
+        Assert.Equal(["figures of the log, the winds, the runways or the notes"], LegChanges.Between(Was, Was with { BlockFuelLb = 1239 }, Kilograms).AsEnumerable());
+
+    private static ImmutableArray<string> Between(LegFacts was, LegFacts now) => LegChanges.Between(was, now, PrintedWeight.Pounds);
 }

@@ -16,8 +16,9 @@ internal static class FuelEdits
     /// <param name="leg">The leg.</param>
     /// <param name="block">The amount.</param>
     /// <param name="aboard">What is planned aboard now, for the sentence.</param>
-    public static WeekEdit Amount(Leg leg, Pounds block, Pounds aboard) =>
-        Of(leg, new FuelPlan.Amount(block), Typed.Weight(block), $"Plan leg {leg.Key} with {Words.Amount(block)} of fuel instead of {Words.Amount(aboard)}");
+    /// <param name="unit">The unit in which the amount is typed.</param>
+    public static WeekEdit Amount(Leg leg, Pounds block, Pounds aboard, WeightUnit unit) =>
+        Of(leg, new FuelPlan.Amount(block), Typed.Weight(block, unit), $"Plan leg {leg.Key} with {Words.Amount(block)} of fuel instead of {Words.Amount(aboard)}");
 
     /// <summary>Any fuel plan.</summary>
     /// <param name="leg">The leg.</param>

@@ -4,9 +4,12 @@ using Batch.Flight.Week;
 
 namespace Batch.Checks.Remedies.Kinds;
 
-/// <summary>Cargo and bags of a leg as rows from which pounds can be taken.</summary>
+/// <summary>Cargo and bags of a leg as rows from which weight can be taken.</summary>
 internal static class Goods
 {
+    /// <summary>A rest up to this is rounding of a conversion [lb].</summary>
+    private const double NoiseLb = 1e-6;
+
     /// <summary>The station at which the load sheet has the item of a cell; empty where it has none.</summary>
     /// <param name="plan">The leg.</param>
     /// <param name="cell">The cell of its weight.</param>
@@ -23,26 +26,34 @@ internal static class Goods
             .OrderByDescending(row => row.Weight.Value),
     ];
 
-    /// <summary>The change that takes pounds off: from one row where one is enough, the lightest such; else from the heaviest downward.</summary>
+    /// <summary>How many steps of weight the rows hold.</summary>
+    /// <param name="rows">The rows.</param>
+    /// <param name="unit">The operator's unit.</param>
+    public static int MostSteps(ImmutableArray<Row> rows, WeightUnit unit) =>
+        (int)Math.Floor(new Pounds(rows.Sum(row => row.Weight.Value) + NoiseLb) / Typed.Step(unit));
+
+    /// <summary>The change that takes weight off: from one row where one is enough, the lightest such; else from the heaviest downward.</summary>
     /// <param name="rows">The rows, in the order in which they are taken from.</param>
-    /// <param name="off">What is taken off.</param>
+    /// <param name="steps">How many steps of <see cref="Typed.Step"/> are taken off.</param>
+    /// <param name="unit">The operator's unit.</param>
     /// <returns>Null where the rows do not hold so much.</returns>
-    public static WeekEdit? Off(ImmutableArray<Row> rows, Pounds off)
+    public static WeekEdit? Off(ImmutableArray<Row> rows, int steps, WeightUnit unit)
     {
-        var order = rows.LastOrDefault(row => row.Weight >= off) is { } enough ? [enough] : rows;
+        var off = Typed.Step(unit) * steps;
+        var order = rows.LastOrDefault(row => row.Weight.Value >= off.Value - NoiseLb) is { } enough ? [enough] : rows;
         var taken = ImmutableArray.CreateBuilder<(Row Row, Pounds Off)>();
         var left = off;
-        foreach (var row in order.TakeWhile(_ => left > Pounds.Zero))
+        foreach (var row in order.TakeWhile(_ => left.Value > NoiseLb))
         {
             taken.Add((row, Pounds.Min(left, row.Weight)));
             left -= taken[^1].Off;
         }
 
         // Cargo may be one piece: what is left of it may not exist.
-        var parted = taken.FirstOrDefault(one => one.Row.Cargo is not null && one.Off < one.Row.Weight).Row?.Cargo?.What ?? "";
+        var parted = taken.FirstOrDefault(one => one.Row.Cargo is not null && one.Off.Value < one.Row.Weight.Value - NoiseLb).Row?.Cargo?.What ?? "";
         var edit = new WeekEdit(
             $"Leave {Words.Amount(off)} of cargo or bags behind{(parted.Length > 0 ? $", {parted} in part if it can be parted" : "")}", Disruptions.Goods);
-        return left > Pounds.Zero ? null : taken.Aggregate(edit, (all, one) => one.Row.Less(all, one.Off));
+        return left.Value > NoiseLb ? null : taken.Aggregate(edit, (all, one) => one.Row.Less(all, one.Off, unit));
     }
 
     /// <summary>A row.</summary>
@@ -55,12 +66,14 @@ internal static class Goods
         /// <summary>The change with so much taken off this row besides.</summary>
         /// <param name="edit">The change.</param>
         /// <param name="off">What is taken.</param>
-        public WeekEdit Less(WeekEdit edit, Pounds off)
+        /// <param name="unit">The unit in which the rest is typed.</param>
+        public WeekEdit Less(WeekEdit edit, Pounds off, WeightUnit unit)
         {
             var rest = Weight - off;
+            var typed = Typed.Weight(rest, unit);
             return Cargo is { } cargo
-                ? rest.Value > 0 ? edit.With(cargo, cargo with { Weight = rest }, (nameof(CargoLine.Weight), Typed.Weight(rest))) : edit.Without(cargo)
-                : Bags is { } bags ? edit.With(bags, bags with { Bags = rest }, (nameof(ManifestLine.Bags), Typed.Weight(rest))) : edit;
+                ? rest.Value > NoiseLb ? edit.With(cargo, cargo with { Weight = rest }, (nameof(CargoLine.Weight), typed)) : edit.Without(cargo)
+                : Bags is { } bags ? edit.With(bags, bags with { Bags = rest }, (nameof(ManifestLine.Bags), typed)) : edit;
         }
     }
 }

@@ -3,8 +3,6 @@ namespace Batch.Checks.Remedies.Kinds;
 /// <summary>Less fuel aboard: as much as still makes the check pass, not below what the rules require nor below what stands in the tanks.</summary>
 internal sealed class LessFuel : IRemedyKind
 {
-    private const double StepLb = 5;
-
     /// <inheritdoc/>
     public int Disruption => Disruptions.Paper;
 
@@ -16,10 +14,12 @@ internal sealed class LessFuel : IRemedyKind
     public FoundRemedy? Find(Failure failure, Trials trials)
     {
         var fuel = failure.Plan.Fuel;
-        var from = Math.Ceiling(fuel.Aboard.Value / StepLb) * StepLb;
-        var least = Pounds.Max(fuel.Required, fuel.Before).Value;
-        return trials.Least(steps => FuelEdits.Amount(failure.Leg, new Pounds(from - steps * StepLb), fuel.Aboard), (int)Math.Floor((from - least) / StepLb),
-            failure.Check)
-            ?? (fuel.Margin.Value > StepLb ? trials.First([FuelEdits.Minimum(failure.Leg, fuel.Aboard)], failure.Check) : null);
+        var unit = failure.Ground.WeightUnit;
+        var step = Typed.Step(unit);
+        var from = step * Math.Ceiling(fuel.Aboard / step);
+        var least = Pounds.Max(fuel.Required, fuel.Before);
+        var most = (int)Math.Floor((from - least) / step);
+        return trials.Least(steps => FuelEdits.Amount(failure.Leg, from - step * steps, fuel.Aboard, unit), most, failure.Check)
+            ?? (fuel.Margin > step ? trials.First([FuelEdits.Minimum(failure.Leg, fuel.Aboard)], failure.Check) : null);
     }
 }

@@ -1,10 +1,8 @@
 namespace Batch.Checks.Remedies.Kinds;
 
-/// <summary>The fewest pounds of cargo and bags left behind, in steps of 5 lb.</summary>
+/// <summary>The least weight of cargo and bags left behind, in steps of 5 lb or 2 kg.</summary>
 internal sealed class LessGoods : IRemedyKind
 {
-    private const double StepLb = 5;
-
     /// <inheritdoc/>
     public int Disruption => Disruptions.Goods;
 
@@ -30,7 +28,7 @@ internal sealed class LessGoods : IRemedyKind
             rows = [.. rows.Where(row => ends.Contains(row.Station, StringComparer.Ordinal))];
         }
 
-        var most = (int)Math.Floor(rows.Sum(row => row.Weight.Value) / StepLb);
-        return trials.Least(steps => Goods.Off(rows, new Pounds(steps * StepLb)), most, failure.Check);
+        var unit = failure.Ground.WeightUnit;
+        return trials.Least(steps => Goods.Off(rows, steps, unit), Goods.MostSteps(rows, unit), failure.Check);
     }
 }

@@ -6,8 +6,6 @@ namespace Batch.Checks.Remedies.Kinds;
 /// <summary>More fuel aboard: the minimum of the rules instead of a written amount, or a minimum with the least extra that does.</summary>
 internal sealed class MoreFuel : IRemedyKind
 {
-    private const double StepLb = 5;
-
     /// <inheritdoc/>
     public int Disruption => Disruptions.Paper;
 
@@ -29,10 +27,10 @@ internal sealed class MoreFuel : IRemedyKind
 
         var room = (failure.Plan.Type.UsableFuel ?? failure.Plan.Fuel.Aboard * 2) - failure.Plan.Fuel.Required;
         var had = failure.Leg.FuelPlan is FuelPlan.Minimum { Extra: var extra } ? extra : Pounds.Zero;
-        return trials.Least(
-            steps => FuelEdits.Of(failure.Leg, new FuelPlan.Minimum(had + new Pounds(steps * StepLb)),
-                "minimum+" + Typed.Weight(had + new Pounds(steps * StepLb)), $"Load {Words.Amount(had + new Pounds(steps * StepLb))} beyond the minimum"),
-            (int)Math.Floor((room - had).Value / StepLb),
-            failure.Check);
+        var step = Typed.Step(failure.Ground.WeightUnit);
+        return trials.Least(steps => Beyond(failure, had + step * steps), (int)Math.Floor((room - had) / step), failure.Check);
     }
+
+    private static WeekEdit Beyond(Failure failure, Pounds extra) => FuelEdits.Of(failure.Leg, new FuelPlan.Minimum(extra),
+        "minimum+" + Typed.Weight(extra, failure.Ground.WeightUnit), $"Load {Words.Amount(extra)} beyond the minimum");
 }
