@@ -22,6 +22,7 @@ internal static class ReadMePage
         "How to write",
         "A dark header is needed in every row; a light one may stay empty or be deleted. Columns may be moved and added. Point at a header to see what it means.",
         "The unit stands in the header, such as Weight [lb]: change it to [kg] and write kilograms. One cell may carry its own unit: 45 kg.",
+        "The program answers in pounds; set Weight unit on the sheet Operator to kg and it answers in kilograms.",
         "A sheet that you do not need may be deleted. What is missing is said where it is needed, at the cell.",
     ];
 

@@ -87,7 +87,7 @@ internal static class LegWriter
         json.At("offBlocksUtc", plan.Leg?.OffBlocks);
         json.TextOrNull("fromZone", week.Plan.Input.Airports.GetValueOrDefault(plan.Leg?.From ?? "")?.Zone.Id);
         Why(json, plan);
-        InOwnUnit(json, week, "why", plan.Why, InKilograms.Of(plan.Why));
+        InOwnUnit(json, week, "why", plan.Why, () => InKilograms.Of(plan.Why));
         Findings(json, week, leg);
         json.Texts("assumptions", []);
     }
@@ -154,7 +154,7 @@ internal static class LegWriter
         json.Objects("findings", leg.Shown, (to, finding) =>
         {
             FindingWriter.Members(to, finding);
-            InOwnUnit(to, week, "text", finding.Text, InKilograms.Sentence(finding));
+            InOwnUnit(to, week, "text", finding.Text, () => InKilograms.Sentence(finding));
         });
         json.Texts("passed",
             leg.Findings.Where(finding => finding.Verdict == Verdict.Pass).Select(finding => finding.Check).Distinct(StringComparer.Ordinal)
@@ -167,9 +167,9 @@ internal static class LegWriter
     /// <summary>
     /// A sentence in kilograms besides, for the mail of an operator who thinks in them: it cannot be made from the rounded pounds of this file.
     /// </summary>
-    private static void InOwnUnit(Utf8JsonWriter json, CheckedWeek week, string name, string inPounds, string inKilograms)
+    private static void InOwnUnit(Utf8JsonWriter json, CheckedWeek week, string name, string inPounds, Func<string> inKilograms)
     {
-        if (week.Plan.Input.Operator.WeightUnit == WeightUnit.Kilograms && inKilograms != inPounds)
-            json.WriteString(name + "Kg", inKilograms);
+        if (week.Plan.Input.Operator.WeightUnit == WeightUnit.Kilograms && inKilograms() is var own && own != inPounds)
+            json.WriteString(name + "Kg", own);
     }
 }
