@@ -58,6 +58,19 @@ public partial class OwnWordsTests
         "Fuel plan hat hier keine Einheit und wird in lb gelesen, aber Fuel aboard steht in L")]
     [InlineData("Weight of 80 lb is little for an adult; was it given in kilograms in a column of pounds?",
         "Weight von 36 kg ist wenig für einen Erwachsenen; sind es Kilogramm in einer Spalte für Pfund?")]
+    [InlineData("Weight of 17 lb is little for a child of two years or more; is it an infant, or was it given in another unit?",
+        "Weight von 8 kg ist wenig für ein Kind ab zwei Jahren; ist es ein Kleinkind, oder gilt eine andere Einheit?")]
+    [InlineData("Child weight of 17 lb is little for a child of two years or more; was it given in another unit?",
+        "Child weight von 8 kg ist wenig für ein Kind ab zwei Jahren; gilt eine andere Einheit?")]
+    [InlineData("Child weight of 251 lb is much for a child of two years or more; was it given in another unit?",
+        "Child weight von 114 kg ist viel für ein Kind ab zwei Jahren; gilt eine andere Einheit?")]
+    [InlineData("Weight of 4 lb is little for an infant; was it given in another unit?", "Weight von 2 kg ist wenig für ein Kleinkind; gilt eine andere Einheit?")]
+    [InlineData("Infant weight of 61 lb is much for an infant; was it given in another unit?",
+        "Infant weight von 28 kg ist viel für ein Kleinkind; gilt eine andere Einheit?")]
+    [InlineData("Pilot weight of 30 lb is little for an adult; was it given in another unit?",
+        "Pilot weight von 14 kg ist wenig für einen Erwachsenen; gilt eine andere Einheit?")]
+    [InlineData("Pilot weight of 401 lb is much for an adult; was it given in another unit?",
+        "Pilot weight von 182 kg ist viel für einen Erwachsenen; gilt eine andere Einheit?")]
     [InlineData("Fuel aboard of 2,800 lb is more than the usable fuel of 2,700 lb; was it given in another unit?",
         "Fuel aboard von 1.270 kg ist mehr als der ausfliegbare Kraftstoff von 1.225 kg; gilt eine andere Einheit?")]
     [InlineData("T101/3 follows no leg T101/2; is a row missing?", "T101/3 folgt auf keinen Flug T101/2; fehlt eine Zeile?")]

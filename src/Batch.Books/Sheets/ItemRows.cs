@@ -43,6 +43,13 @@ internal sealed class ItemRows(Dictionary<string, Column> known)
         if (_items.TryAdd(name, row.Raw(valueColumn).Text)) _cells.Add(name, row.At(valueColumn).ToString());
     }
 
+    /// <summary>Complains of the value of an item with a caution.</summary>
+    public void Doubt(Column item, string text, string expected)
+    {
+        var (row, valueColumn, _) = _rows[item];
+        row.Complain(State.Caution, valueColumn, text, expected);
+    }
+
     /// <summary>The fails of all rows: while there is one, the operator's own limits are not all known.</summary>
     public IEnumerable<Problem> Fails => _all.Select(entry => entry.Row).Distinct().SelectMany(row => row.Fails);
 

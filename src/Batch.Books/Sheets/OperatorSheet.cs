@@ -152,6 +152,12 @@ internal static class OperatorSheet
             Items = read.Items(),
             Cells = read.Cells(),
         };
+        foreach (var (category, item) in Standard)
+        {
+            if (settings.StandardWeights.TryGetValue(category, out var weight) && Plausible.Standard(item.Name, category, weight) is { } doubt)
+                read.Doubt(item, doubt, "a weight with its unit, such as 190 lb or 86 kg");
+        }
+
         fails = [.. read.Fails];
         return settings;
     }

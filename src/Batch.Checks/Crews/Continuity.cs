@@ -7,6 +7,9 @@ namespace Batch.Checks.Crews;
 /// <summary>Whether an aircraft or a person can be at the start of a leg: at the right place, not busy, and with time to turn round.</summary>
 internal static class Continuity
 {
+    // Of many legs at one time, a column filled down in most cases, the first say enough.
+    private const int MostNamed = 3;
+
     /// <summary>The answers.</summary>
     /// <param name="leg">The leg.</param>
     /// <param name="ruling">The ruling; its parts are the place, <c>overlap</c> and <c>turnaround</c>.</param>
@@ -39,16 +42,21 @@ internal static class Continuity
 
     private static IEnumerable<Finding> Overlaps(LegUnderCheck leg, Ruling ruling, string who, ImmutableArray<ChainStep> steps, string cell)
     {
-        var times = leg.Plan.Times;
-        foreach (var other in steps.Where(other => other.Leg != leg.Plan.Key && (other.OffBlocks, other.Leg).CompareTo((times.OffBlocks, leg.Plan.Key)) < 0))
+        var leaves = leg.Plan.Times.OffBlocks;
+        var others = steps.Where(other => other.Leg != leg.Plan.Key && (other.OffBlocks, other.Leg).CompareTo((leaves, leg.Plan.Key)) < 0
+            && ((other.OnBlocks ?? other.OffBlocks) > leaves || other.OffBlocks == leaves)).ToImmutableArray();
+        foreach (var other in others.Take(others.Length > MostNamed ? MostNamed - 1 : MostNamed))
         {
             var onBlocks = other.OnBlocks ?? other.OffBlocks;
-            if (onBlocks > times.OffBlocks || other.OffBlocks == times.OffBlocks)
-            {
-                yield return ruling.Trips(ruling.Condition("overlap"),
-                    $"{Words.Capital(who)} is booked twice: still on leg {other.Leg} ({other.From} to {other.To}) {Words.Time(Duration.Max(onBlocks - times.OffBlocks, Duration.Zero))} after this leg leaves.",
-                    cell, leg.Cell(nameof(Leg.OffBlocks)));
-            }
+            yield return ruling.Trips(ruling.Condition("overlap"),
+                $"{Words.Capital(who)} is booked twice: still on leg {other.Leg} ({other.From} to {other.To}) {Words.Time(Duration.Max(onBlocks - leaves, Duration.Zero))} after this leg leaves.",
+                cell, leg.Cell(nameof(Leg.OffBlocks)));
+        }
+
+        if (others.Length > MostNamed)
+        {
+            yield return ruling.Trips(ruling.Condition("overlap"),
+                $"{Words.Capital(who)} is booked on {Words.Count(others.Length - MostNamed + 1, "more leg", "more legs")} when this leg leaves.", cell, leg.Cell(nameof(Leg.OffBlocks)));
         }
     }
 

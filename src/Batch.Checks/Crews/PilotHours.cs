@@ -100,7 +100,8 @@ internal sealed class PilotHours : ICheck
         var cell = member.Origin.Cell(nameof(CrewMember.RecentApproaches));
         yield return member.RecentApproaches is { } approaches
             ? ruling.AtLeast($"The number of instrument approaches of {seat.Code} in six months", approaches, least.Value, "",
-                seat.IsCaptain ? "required of a captain under IFR" : "required of a second pilot", least, cell, seat.Cell)
+                seat.IsCaptain ? "required of a captain under IFR" : "required of a second pilot", least, cell, seat.Cell) with
+            { Unit = "approaches" }
             : ruling.NotChecked($"the instrument approaches of {seat.Code} in six months are not given; {Words.Amount(least.Value, "")} are required", cell);
     }
 }

@@ -30,6 +30,11 @@ internal sealed class Recency : ICheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(LegUnderCheck leg, Ruling ruling)
     {
+        if (ruling.AmountOrNone("days") is null)
+        {
+            return [ruling.Pass("A leg without passengers on a type for one pilot asks for no recent landings.")];
+        }
+
         var isAll = ruling.Condition("second pilot too") is not null;
         return leg.Seats.Where(seat => seat.IsCaptain || isAll).Select(seat => seat.Member is { } member
             ? Look(leg, ruling, seat, member)
@@ -45,10 +50,11 @@ internal sealed class Recency : ICheck
             return Look(leg, ruling, seat, "landing at night", member.ThirdLastNightLanding, member.Origin.Cell(nameof(CrewMember.ThirdLastNightLanding)));
         }
 
-        // A set of landings at night satisfies the rule for the day.
-        var last = member.ThirdLastNightLanding is { } night && (member.ThirdLastLanding is null || night > member.ThirdLastLanding)
-            ? night
-            : member.ThirdLastLanding;
+        // A set of landings at night satisfies the rule for the day. An old one alone says nothing: there may be later ones by day.
+        var isEnough = member.ThirdLastNightLanding is { } night && (member.ThirdLastLanding is { } day
+            ? night > day
+            : Period.DaysBetween(night, leg.EndDate) <= ruling.Amount("days").Value);
+        var last = isEnough ? member.ThirdLastNightLanding : member.ThirdLastLanding;
         return Look(leg, ruling, seat, "landing", last, member.Origin.Cell(nameof(CrewMember.ThirdLastLanding)));
     }
 

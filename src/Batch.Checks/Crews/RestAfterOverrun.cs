@@ -43,13 +43,19 @@ internal sealed class RestAfterOverrun : ICheck
 
         var before = leg.Week.Logged(seat.Code).Where(row => (row.DutyOff ?? EndOf(leg, row)) <= duty.Report).OrderBy(row => row.DutyOff ?? EndOf(leg, row))
             .ToImmutableArray();
-        var last = before.LastOrDefault(row => !DutyRecord.IsDayOff(row)) ?? before.LastOrDefault();
+        var last = Running(leg, seat, duty.Report) ?? before.LastOrDefault(row => !DutyRecord.IsDayOff(row)) ?? before.LastOrDefault();
         return last is null
             ? ruling.NotChecked($"nothing is logged for {seat.Code} before this duty", seat.Cell)
             : leg.Duty(seat.Code).Missing(last.DutyOff ?? EndOf(leg, last), duty.Report) is { } missing
             ? ruling.NotChecked($"{missing}, so whether the duty before this one overran is not known", seat.Cell)
             : After(leg, ruling, seat, last, duty.Report);
     }
+
+    /// <summary>A logged duty, not the same flying as a planned one, that has begun and not ended at a report; null where there is none.</summary>
+    private static LoggedDuty? Running(LegUnderCheck leg, LegUnderCheck.Seat seat, Instant report) =>
+        leg.Duty(seat.Code).DutyBefore(report) is { } before && before.To > report
+            ? leg.Week.Logged(seat.Code).FirstOrDefault(row => row.DutyOn == before.From && row.DutyOff == before.To)
+            : null;
 
     private static Finding After(LegUnderCheck leg, Ruling ruling, LegUnderCheck.Seat seat, LoggedDuty last, Instant report)
     {
@@ -79,7 +85,7 @@ internal sealed class RestAfterOverrun : ICheck
             : overrun.TotalMinutes <= 60 ? "rest after 60 minutes over or less" : "rest after more than 60 minutes over");
         return last.DutyOff is { } off
             ? ReportAndRelease.Known(leg, ruling, ruling.AtLeast($"Rest of {seat.Code} after the overrun of {Words.Time(overrun)} on {Words.Day(last.Date)}",
-                (report - off).TotalHours, rest.Value, "h", "required", rest, cell, seat.Cell))
+                Math.Max((report - off).TotalHours, 0), rest.Value, "h", "required", rest, cell, seat.Cell))
             : ruling.NotChecked($"{seat.Code} overran by {Words.Time(overrun)} on {Words.Day(last.Date)}, and when that duty ended is not given; {Words.Amount(rest.Value, "h")} of rest are required",
                 last.Origin.Cell(nameof(LoggedDuty.DutyOff)));
     }

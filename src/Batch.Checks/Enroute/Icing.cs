@@ -27,6 +27,11 @@ internal sealed class Icing : ICheck
 
     private static Finding Answer(LegUnderCheck leg, Ruling ruling)
     {
+        if (ruling.AmountOrNone("icing from") is null)
+        {
+            return ruling.NotApplicable("Under VFR only icing that is known, and frost, ice or snow on the aircraft, keep the leg on the ground; the book holds neither.");
+        }
+
         var from = ruling.Amount("icing from").Value;
         var to = ruling.Amount("icing to").Value;
         var isKnown = leg.Plan.Profile.Slices.All(slice => !slice.Air.TemperatureAssumed);

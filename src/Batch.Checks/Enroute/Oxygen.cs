@@ -114,11 +114,14 @@ internal sealed class Oxygen : ICheck
         var band = ruling.Amount("crew from").Value;
         var always = ruling.Amount("crew always above").Value;
         var high = ruling.Amount("everybody above").Value;
+        var pilots = leg.Plan.Load.Pilots;
+        var crew = ruling.Condition("required pilots only") is not null && leg.Type.RequiredPilots is { } required ? Math.Min(required, pilots) : pilots;
+        var above = TimeAbove.Between(profile, high, double.PositiveInfinity);
         return
         [
-            new(Positive(TimeAbove.Between(profile, band, always) - free) + TimeAbove.Between(profile, always, double.PositiveInfinity), leg.Plan.Load.Pilots,
-                IsPilots: true),
-            new(TimeAbove.Between(profile, high, double.PositiveInfinity), leg.Plan.Load.Passengers),
+            new(Positive(TimeAbove.Between(profile, band, always) - free) + TimeAbove.Between(profile, always, double.PositiveInfinity), crew, IsPilots: true),
+            new(above, pilots - crew, IsPilots: true),
+            new(above, leg.Plan.Load.Passengers),
             .. InTheBand(leg, ruling, band, high),
         ];
     }

@@ -32,7 +32,7 @@ internal static class Words
             text = value.ToString("0.####", Plain);
         }
 
-        return unit.Length == 0 || unit == "%" ? text + unit : text + " " + (value == 1 && unit is ("days" or "persons" or "rests") ? unit[..^1] : unit);
+        return unit.Length == 0 || unit == "%" ? text + unit : text + " " + (value == 1 && unit is ("days" or "persons" or "rests" or "approaches") ? unit[..^(unit == "approaches" ? 2 : 1)] : unit);
     }
 
     /// <summary>Hours as they are said: up to two days on the clock in hours and minutes, longer ones (experience, an airframe) in hours.</summary>

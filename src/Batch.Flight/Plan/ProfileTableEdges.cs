@@ -27,6 +27,8 @@ internal sealed class ProfileTableEdges(bool mayUse)
     /// <returns>What is wrong, as a sentence; null where the values may be used.</returns>
     public string? Read(PerformanceTable table, int cumulativeAxis, Span<double> keys, Span<double> values)
     {
+        Span<bool> isAtEdge = stackalloc bool[keys.Length];
+        isAtEdge.Clear();
         while (true)
         {
             var reading = table.Read(keys, values);
@@ -52,6 +54,9 @@ internal sealed class ProfileTableEdges(bool mayUse)
                 return Refusal(table, reading);
             }
 
+            // Curves that share no key on this axis: the edge of the one lies outside the other, and each was read at its own.
+            if (isAtEdge[reading.Axis]) return null;
+            isAtEdge[reading.Axis] = true;
             Keep(table, reading);
             keys[reading.Axis] = reading.Edge;
         }

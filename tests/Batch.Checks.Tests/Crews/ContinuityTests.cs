@@ -30,6 +30,18 @@ public sealed class ContinuityTests
         Assert.DoesNotContain(Of(First, Back(-1)), finding => finding.Verdict == Verdict.Fail);
     }
 
+    // Five legs at one time, a column filled down: the fifth names two of the four others and counts the rest, for the aircraft and for the captain.
+    [Fact]
+    public void Of_many_legs_at_once_the_first_are_named_and_the_others_counted()
+    {
+        var legs = Enumerable.Range(1, 5).Select(number => (LegPlan)SomePlans.Planned(number)).ToArray();
+        var findings = Of((LegPlan.Planned)legs[4], legs[..4]).Where(finding => finding.Text.Contains("booked", StringComparison.Ordinal)).ToArray();
+        Assert.Equal(6, findings.Length);
+        Assert.Contains(findings, finding => finding.Text == "X-ABCD is booked on 2 more legs when this leg leaves.");
+        Assert.All(findings, finding => Assert.Equal(Verdict.Fail, finding.Verdict));
+        Assert.Equal(6, Of((LegPlan.Planned)legs[3], [.. legs[..3], legs[4]]).Count(finding => finding.Text.Contains("booked twice", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void A_long_leg_overlaps_more_than_the_next_one()
     {

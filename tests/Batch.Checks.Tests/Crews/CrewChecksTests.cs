@@ -228,6 +228,30 @@ public sealed class CrewChecksTests
         Assert.Equal(Verdict.Pass, Ask.Worst("CREW-08", Captain(pilot => pilot with { ThirdLastLanding = null })).Verdict);
     }
 
+    // Three landings at night 91 days ago leave open whether three by day came later; where the date by day is given too, the later one counts.
+    [Fact]
+    public void Old_landings_at_night_alone_show_nothing()
+    {
+        var day = SomePlans.Date;
+        LegPlan.Planned Night(int ago, int? byDay) => Captain(pilot => pilot with
+        {
+            ThirdLastNightLanding = day.PlusDays(-ago),
+            ThirdLastLanding = byDay is { } days ? day.PlusDays(-days) : null,
+        });
+        Ask.Boundary("CREW-08", Night(90, null), Night(91, 95), Night(91, null));
+    }
+
+    // 14 CFR 61.57(c), (e)(3): off charter under IFR, of every leg that is asked for landings and of one that is not.
+    [Fact]
+    public void Off_charter_the_instrument_experience_is_not_looked_at()
+    {
+        var empty = Captain(pilot => pilot) with { Purpose = LegPurpose.Ferry, Load = Leg.Load with { Passengers = 0 } };
+        Assert.All([empty, empty with { Load = Leg.Load with { Passengers = 1 } }], leg => Assert.Contains(
+            "Not looked at: the instrument experience of a captain who does not keep 135.243 and 135.247 (14 CFR 61.57(c),(e)(3)).",
+            Ask.Worst("CREW-08", leg).Text, StringComparison.Ordinal));
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-08", empty with { Rules = FlightRules.Vfr }).Verdict);
+    }
+
     [Fact]
     public void A_landing_dated_after_the_leg_shows_nothing() =>
         Assert.Equal(Verdict.NotChecked,
@@ -245,7 +269,8 @@ public sealed class CrewChecksTests
         { Purpose = purpose };
         Ask.Boundary("CREW-08", Landed(90), Landed(91), Landed(null), rules: rules);
         Assert.Equal(citation, Ask.Worst("CREW-08", Landed(91), rules: rules).Citation);
-        Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-08", Landed(91) with { Load = Leg.Load with { Passengers = 0 } }, rules: rules).Verdict);
+        Assert.Equal(Verdict.NotApplicable,
+            Ask.Worst("CREW-08", Landed(91) with { Load = Leg.Load with { Passengers = 0 }, Rules = FlightRules.Vfr }, rules: rules).Verdict);
     }
 
     // 14 CFR 61.57(a)(1): "or of an aircraft certificated for more than one pilot flight crewmember"; (a)(2): not on the flight that makes the landings.
@@ -268,7 +293,7 @@ public sealed class CrewChecksTests
             };
         Ask.Boundary("CREW-08", Empty(90, 2), Empty(91, 2), Empty(null, 2), expected, rules);
         Assert.Equal(citation, Ask.Worst("CREW-08", Empty(91, 2), rules: rules).Citation);
-        Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-08", Empty(91, 1), rules: rules).Verdict);
+        Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-08", Empty(91, 1) with { Rules = FlightRules.Vfr }, rules: rules).Verdict);
         Assert.Equal(Verdict.NotChecked, Ask.Worst("CREW-08", Empty(90, null), rules: rules).Verdict);
     }
 
@@ -312,6 +337,7 @@ public sealed class CrewChecksTests
         LegPlan.Planned Flown(int? approaches) => Captain(pilot => pilot with { RecentApproaches = approaches });
         Ask.Boundary("CREW-06", Flown(6), Flown(5), Flown(null), Verdict.Caution, "us-general");
         Assert.Equal("14 CFR 61.57(c),(d)", Ask.Worst("CREW-06", Flown(5), rules: "us-general").Citation);
+        Assert.Equal("approaches", Ask.Worst("CREW-06", Flown(5), rules: "us-general").Unit);
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("CREW-06", Flown(5) with { Rules = FlightRules.Vfr }, rules: "us-general").Verdict);
     }
 

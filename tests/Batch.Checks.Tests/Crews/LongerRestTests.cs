@@ -77,6 +77,15 @@ public sealed class LongerRestTests
             Ask.AllIn(Logged(Before(30, null, flown: 2), open with { Overrun = null, FlightTime = Duration.FromHours(2) }), "CREW-04", Leg)[0].Verdict);
     }
 
+    // 61 minutes over in a duty that ends after the report, before the leg: no rest at all, whatever the duty before it was.
+    [Fact]
+    public void A_logged_duty_that_runs_into_the_report_is_the_last_one()
+    {
+        var running = Before(-0.5, 61) with { DutyOn = Leg.Times.OffBlocks - Duration.FromHours(3) };
+        var finding = Ask.AllIn(Logged(Before(30, null, flown: 2) with { Date = SomePlans.Date.PlusDays(-2) }, running), "CREW-04", Leg)[0];
+        Assert.Equal((Verdict.Fail, 16.0, 0.0), (finding.Verdict, finding.Required, finding.Actual));
+    }
+
     [Fact]
     public void Between_planned_duties_no_overrun_is_known_yet()
     {

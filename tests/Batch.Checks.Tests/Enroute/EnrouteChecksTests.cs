@@ -53,16 +53,18 @@ public sealed class EnrouteChecksTests
         Ask.Boundary("ENR-08", Ceiling(30_000, 15_000), Ceiling(30_000, 14_999), null);
     }
 
-    // From memory in the rule file, so a caution.
+    // 14 CFR 91.180(a): nobody without authorization in such airspace; part 91 appendix G, section 1: FL290 to FL410, both included.
     [Fact]
     public void Reduced_vertical_separation_wants_the_letter_w()
     {
         LegPlan.Planned Equipped(string equipment, double level = 29_000) =>
             At(level, Leg with { Type = Leg.Type with { Equipment = equipment, Ceiling = new Feet(45_000) } });
-        Ask.Boundary("ENR-08", Equipped("SDGRW/LB1"), Equipped("SDGR/LB1W"), Equipped(""), Verdict.Caution);
-        Assert.True(Ask.Worst("ENR-08", Equipped("SDGR/LB1")).IsBasisUnconfirmed);
+        Ask.Boundary("ENR-08", Equipped("SDGRW/LB1"), Equipped("SDGR/LB1W"), Equipped(""));
+        Assert.False(Ask.Worst("ENR-08", Equipped("SDGR/LB1")).IsBasisUnconfirmed);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-08", Equipped("", 28_999)).Verdict);
-        Assert.Equal(Verdict.Caution, Ask.Worst("ENR-08", Equipped("S/L", 41_000)).Verdict);
+        Assert.Equal(Verdict.Fail, Ask.Worst("ENR-08", Equipped("S/L", 41_000)).Verdict);
+        // The European rule is from memory in its file.
+        Assert.Equal(Verdict.Caution, Ask.Worst("ENR-08", Equipped("S/L", 41_000), rules: "eu-commercial").Verdict);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-08", Equipped("S/L", 41_001)).Verdict);
     }
 
@@ -244,6 +246,12 @@ public sealed class EnrouteChecksTests
         Ask.Boundary("ENR-06", Protected(true), Protected(false), Protected(null), Verdict.Caution);
         Ask.Boundary("ENR-06", Protected(false, 1), Protected(false, 0), null, Verdict.Caution);
         Ask.Boundary("ENR-06", Protected(false, -21), Protected(false, -20), null, Verdict.Caution);
+        // Part 135 is asked of a charter; under VFR it speaks of known icing, which no book holds.
+        Assert.Equal("14 CFR 135.227(c)", Ask.Worst("ENR-06", Protected(false)).Citation);
+        Assert.Equal("flight manual, operation in icing", Ask.Worst("ENR-06", Protected(false) with { Purpose = LegPurpose.Ferry }).Citation);
+        var visual = Ask.Worst("ENR-06", Protected(false) with { Rules = FlightRules.Vfr });
+        Assert.Equal((Verdict.NotApplicable, "14 CFR 135.227(a) to (c)"), (visual.Verdict, visual.Citation));
+        Assert.StartsWith("Under VFR only icing that is known", visual.Text, StringComparison.Ordinal);
     }
 
     /// <summary>Land a distance south of the track for all its length: the track's own points moved south, closed far in the south.</summary>

@@ -1,4 +1,5 @@
 using Batch.Flight.Plan;
+using Batch.Flight.Week;
 using Batch.Testing;
 
 namespace Batch.Checks.Tests.Enroute;
@@ -66,6 +67,46 @@ public sealed class OxygenTests
         Ask.Boundary("ENR-05", With(true, 25_001), With(false, 25_001), With(null, 25_001), rules: "eu-commercial");
         Assert.Equal("CAT.IDE.A.235(b)(1)", Ask.Worst("ENR-05", With(false, 25_001), rules: "eu-commercial").Citation);
         Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(false, 25_000), rules: "eu-commercial").Verdict);
+    }
+
+    // From memory: ICAO Annex 6 Part I, 4.4.5.2: above 376 hPa a quick-donning mask for each of the flight crew.
+    [Fact]
+    public void By_icao_quick_donning_masks_are_carried_above_25_000_feet()
+    {
+        LegPlan.Planned With(bool? masks, double level) => At(level, 120, true, 30_000) is var plan
+            ? plan with { Aircraft = plan.Aircraft with { QuickDonningMasks = masks } }
+            : null!;
+        Ask.Boundary("ENR-05", With(true, 25_001), With(false, 25_001), With(null, 25_001), Verdict.Caution, "icao-annex-6");
+        Assert.Equal(Verdict.Pass, Ask.Worst("ENR-05", With(false, 25_000), rules: "icao-annex-6").Verdict);
+    }
+
+    // 14 CFR 91.211(a): (1), (2) "the required minimum flight crew", (3) above 15,000 ft every occupant. Two pilots on a type for one, and two passengers. At
+    // 14,500 ft above 14,000 ft 40 + 2 x 10 x 0.5/14.5 = 40.69 minutes for one pilot, below that too short a time: 40.69 / 4 = 10.17. At 16,000 ft 42.5 minutes
+    // for one pilot, above 15,000 ft 41.25 for the other and for each passenger: 166.25 / 4 = 41.56.
+    [Theory]
+    [InlineData("us-general", LegPurpose.Charter, 14_500, 10.17)]
+    [InlineData("us-charter", LegPurpose.Ferry, 14_500, 10.17)]
+    [InlineData("us-general", LegPurpose.Charter, 16_000, 41.56)]
+    public void Part_91_asks_oxygen_for_the_required_pilots(string rules, LegPurpose purpose, double level, double minutes)
+    {
+        LegPlan.Planned Two(double? supply) => At(level, supply, false) is var plan
+            ? plan with { Purpose = purpose, Load = plan.Load with { Pilots = 2 }, Type = plan.Type with { RequiredPilots = 1 } }
+            : null!;
+        Ask.Boundary("ENR-05", Two(minutes + 0.01), Two(minutes - 0.01), Two(null), rules: rules);
+    }
+
+    // The altitude in a pressurised cabin is not in the books: 14 CFR 135.89(b)(1), 91.211(a).
+    [Theory]
+    [InlineData("us-charter", "14 CFR 135.89(b)(1), 135.157(b)(2)")]
+    [InlineData("us-general", "14 CFR 91.211(a)")]
+    [InlineData("icao-annex-6", "ICAO Annex 6 Part I, 4.3.9")]
+    [InlineData("eu-commercial", "CAT.IDE.A.235, table 1")]
+    public void The_altitude_in_the_cabin_is_not_looked_at(string rules, string citation)
+    {
+        var finding = Ask.Worst("ENR-05", At(20_000, 120, true), rules: rules);
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.Contains("Not looked at: the altitude in the cabin while it holds its pressure", finding.Text, StringComparison.Ordinal);
+        Assert.Contains(citation, finding.Text, StringComparison.Ordinal);
     }
 
     // From memory: ICAO Annex 6 Part I, 4.3.9: from 10,000 ft to 13,000 ft the crew and one passenger in ten beyond 30 minutes, above it everybody; pressurised

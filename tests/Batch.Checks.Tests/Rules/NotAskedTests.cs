@@ -9,8 +9,7 @@ public sealed class NotAskedTests
     [Theory]
     [InlineData("FUEL-01", LegPurpose.Charter, "flight rules")]
     [InlineData("ENR-04", LegPurpose.Charter, "flight rules, passengers aboard")]
-    [InlineData("CREW-08", LegPurpose.Charter, "passengers aboard, number of pilots that the type requires")]
-    [InlineData("CREW-08", LegPurpose.Ferry, "passengers aboard, number of pilots that the type requires")]
+    [InlineData("CREW-08", LegPurpose.Charter, "passengers aboard, number of pilots that the type requires, purpose")]
     [InlineData("ADM-01", LegPurpose.Ferry, "purpose, passengers aboard")]
     public void The_answer_names_what_decides(string check, LegPurpose purpose, string facts)
     {
