@@ -19,8 +19,8 @@ internal static class Plausible
     }
 
     /// <summary>
-    /// Cautions of a child under 20 lb (9 kg) or over 250 lb, and of an infant under 5 lb or over 60 lb. A child is two years old or more: few of that age weigh
-    /// less than 20 lb.
+    /// Cautions of a child under 20 lb (9 kg) or over 250 lb, and of an infant under 5 lb or over 60 lb. A child is two years old or more: few of that age
+    /// weigh less than 20 lb.
     /// </summary>
     public static void Young(Row row, Column column, double weightLb, bool infant)
     {
