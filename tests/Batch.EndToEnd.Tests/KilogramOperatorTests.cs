@@ -113,6 +113,19 @@ public sealed partial class KilogramOperatorTests(KilogramOperatorTests.InKilogr
         Assert.Contains("taxi = 70 lb (31.751 kg)", output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Explain_says_in_kilograms_why_a_leg_is_too_heavy_to_be_planned()
+    {
+        using var folder = new TemporaryFolder();
+        CsvCells.Copy(RepositoryRoot.PathOf("input-samples/csv"), folder.Path);
+        var cargo = Path.Combine(folder.Path, "week", "Cargo.csv");
+        File.AppendAllText(cargo, "T101,1,Anvils,2300 kg,Aft baggage\n");
+        CsvCells.Type(folder.Path, [(WeightUnit, "kg"), ("operator/Operator/B14", "stop")]);
+        var (_, output, _) = SampleRun.Run("explain", Path.Combine(folder.Path, "operator"), Path.Combine(folder.Path, "week"), "--leg", "T101/1");
+        Assert.Matches("T101/1 is not planned: The weight of [0-9],[0-9]{3} kg is", output);
+        NoPound("explain", output);
+    }
+
     /// <summary>
     /// Two legs of the sample: the sheets of a run without templates of its own follow unit and language, and a language without sheets is noted.
     /// </summary>

@@ -13,6 +13,11 @@ internal static class Typed
     /// <param name="unit">The operator's unit.</param>
     public static string Weight(Pounds weight, WeightUnit unit) => unit.Of(weight).ToString("0.##", CultureInfo.InvariantCulture) + " " + unit.Name;
 
+    /// <summary>What is left of a weight that was given in another unit, rounded down to what is typed, so that no less is taken off than was tried.</summary>
+    /// <param name="weight">The weight.</param>
+    /// <param name="unit">The operator's unit.</param>
+    public static Pounds Rest(Pounds weight, WeightUnit unit) => unit.Weight(Math.Floor((unit.Of(weight) * 100) + 1e-6) / 100);
+
     /// <summary>
     /// The step in which weights are sought, 5 lb or 2 kg: whole numbers of the operator's unit, so that a weight is typed as it was tried and its sentence,
     /// in whole pounds, still gives the same kilograms.

@@ -59,7 +59,7 @@ internal static class ExplainCommand
                 return ExitStatus.SomeFail;
             }
 
-            output.WriteLine($"{name} is not planned: {unplanned.Sentence}");
+            output.WriteLine($"{name} is not planned: {WeekInUnit.Sentence(unplanned.Sentence, read.Week.Plan.Input.Operator.WeightUnit)}");
             foreach (var cell in unplanned.Cells) output.WriteLine($"    cell {cell}");
             return ExitStatus.SomeFail;
         }

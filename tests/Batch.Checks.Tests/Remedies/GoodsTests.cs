@@ -32,6 +32,15 @@ public sealed class GoodsTests
         Assert.EndsWith(": 62 kg)", edit?.Sentence, StringComparison.Ordinal);
     }
 
+    /// <summary>30 lb are 13.608 kg; less 2 kg are 11.608 kg: 11.6 kg are typed and tried, so that the whole 2 kg stay behind.</summary>
+    [Fact]
+    public void What_is_left_of_pounds_is_typed_no_heavier_than_it_was_tried()
+    {
+        var edit = Goods.Off([Cargo("Winch motor", 30)], 1, WeightUnit.Kilograms);
+        Assert.EndsWith(": 11.6 kg)", edit?.Sentence, StringComparison.Ordinal);
+        Assert.Equal(11.6, WeightUnit.Kilograms.Of(Assert.Single(edit?.Cargo ?? []).After?.Weight ?? Pounds.Zero), 9);
+    }
+
     /// <summary>45 steps of 2 kg are all of 90 kg, whatever the last digit of the conversion.</summary>
     [Fact]
     public void All_kilograms_can_stay_behind()

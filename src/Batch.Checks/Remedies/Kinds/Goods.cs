@@ -69,7 +69,7 @@ internal static class Goods
         /// <param name="unit">The unit in which the rest is typed.</param>
         public WeekEdit Less(WeekEdit edit, Pounds off, WeightUnit unit)
         {
-            var rest = Weight - off;
+            var rest = Typed.Rest(Weight - off, unit);
             var typed = Typed.Weight(rest, unit);
             return Cargo is { } cargo
                 ? rest.Value > NoiseLb ? edit.With(cargo, cargo with { Weight = rest }, (nameof(CargoLine.Weight), typed)) : edit.Without(cargo)
