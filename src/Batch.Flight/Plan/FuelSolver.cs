@@ -124,7 +124,8 @@ internal sealed class FuelSolver
             // What more fuel burns is fuel itself, and burns its share too.
             var more = Fuelled(now).Aboard - ladder.Aboard;
             var burn = _levels.BurnOf(more, _setup.Load.ZeroFuel.Weight + ladder.Aboard - ladder.Taxi);
-            return Fuelled(now with { Trip = ladder.Trip + (Math.Abs(burn.Value) < Math.Abs(more.Value) / 2 ? burn * (more.Value / (more - burn).Value) : Pounds.Zero) }).Aboard;
+            var isLikely = Math.Abs(burn.Value) < Math.Abs(more.Value) / 2;
+            return Fuelled(now with { Trip = ladder.Trip + (isLikely ? burn * (more.Value / (more - burn).Value) : Pounds.Zero) }).Aboard;
         }
 
         var half = (_setup.Type.UsableFuel ?? Pounds.Zero) * 0.5;

@@ -92,7 +92,8 @@ internal sealed class PlanMemo
     {
         /// <inheritdoc/>
         public bool Equals(Start other) =>
-            ReferenceEquals(Leg, other.Leg) && ReferenceEquals(Trial, other.Trial) && Source == other.Source && string.Equals(Note, other.Note, StringComparison.Ordinal);
+            ReferenceEquals(Leg, other.Leg) && ReferenceEquals(Trial, other.Trial) && Source == other.Source
+            && string.Equals(Note, other.Note, StringComparison.Ordinal);
 
         /// <inheritdoc/>
         public override int GetHashCode() => HashCode.Combine(System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(Leg), Source);
