@@ -10,26 +10,54 @@ internal static class OverWater
 
     private const double StepNm = 2;
 
-    /// <summary>Points at most 2 NM apart, departure and destination included.</summary>
+    /// <summary>Steps in which the point farthest from land is sought round the farthest of the others [NM].</summary>
+    private const double FineNm = 0.05;
+
+    /// <summary>Points at most 2 NM apart, departure and destination included, and the point farthest from land.</summary>
     /// <param name="leg">The leg.</param>
     public static ImmutableArray<WaterPoint> Points(LegUnderCheck leg)
     {
         var points = ImmutableArray.CreateBuilder<WaterPoint>();
-        var segments = leg.Plan.Route.Segments;
-        var land = leg.Week.Plan.Input.Land;
-        foreach (var slice in leg.Plan.Profile.Slices.Where(slice => slice.Phase != FlightPhase.Approach && slice.Segment < segments.Length))
+        var slices = leg.Plan.Profile.Slices.Where(slice => slice.Phase != FlightPhase.Approach && slice.Segment < leg.Plan.Route.Segments.Length)
+            .ToImmutableArray();
+        foreach (var slice in slices)
         {
-            var segment = segments[slice.Segment];
             var parts = Math.Max(1, (int)Math.Ceiling(slice.GroundNm / StepNm));
-            for (var part = 0; part <= parts; part++)
+            for (var part = 0; part <= parts; part++) points.Add(At(leg, slice, slice.GroundNm * part / parts));
+        }
+
+        AddFarthest(leg, slices, points);
+        return points.DrainToImmutable();
+    }
+
+    // The shore may be farthest between two points: by up to their distance where the way leads straight out and back.
+    private static void AddFarthest(LegUnderCheck leg, ImmutableArray<ProfileSlice> slices, ImmutableArray<WaterPoint>.Builder points)
+    {
+        var known = points.DefaultIfEmpty().MaxBy(point => point.ShoreNm);
+        if (!(known.ShoreNm > 0) || double.IsInfinity(known.ShoreNm)) return;
+        var farthest = known;
+        foreach (var slice in slices)
+        {
+            var (from, to) = (Math.Max(slice.StartNm, known.AlongNm - StepNm), Math.Min(slice.StartNm + slice.GroundNm, known.AlongNm + StepNm));
+            for (var along = from; along < to; along += FineNm)
             {
-                var along = slice.StartNm + (slice.GroundNm * part / parts);
-                var altitude = slice.StartFt + ((slice.EndFt - slice.StartFt) * part / parts);
-                points.Add(new WaterPoint(along, altitude, Shore.DistanceNm(segment.Path.At(along - segment.Start.Value).Point, land)));
+                var point = At(leg, slice, along - slice.StartNm);
+                if (point.ShoreNm > farthest.ShoreNm) farthest = point;
             }
         }
 
-        return points.DrainToImmutable();
+        if (farthest == known) return;
+        var after = 0;
+        while (after < points.Count && points[after].AlongNm <= farthest.AlongNm) after++;
+        points.Insert(after, farthest);
+    }
+
+    private static WaterPoint At(LegUnderCheck leg, ProfileSlice slice, double onNm)
+    {
+        var segment = leg.Plan.Route.Segments[slice.Segment];
+        var along = slice.StartNm + onNm;
+        var altitude = slice.GroundNm > 0 ? slice.StartFt + ((slice.EndFt - slice.StartFt) * onNm / slice.GroundNm) : slice.StartFt;
+        return new WaterPoint(along, altitude, Shore.DistanceNm(segment.Path.At(along - segment.Start.Value).Point, leg.Week.Plan.Input.Land));
     }
 
     /// <summary>Distance that a glide covers in still air [NM].</summary>

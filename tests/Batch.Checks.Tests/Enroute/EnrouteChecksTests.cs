@@ -124,6 +124,23 @@ public sealed class EnrouteChecksTests
         Assert.Equal(Verdict.NotApplicable, Ask.Worst("ENR-02", Kit("none")).Verdict);
     }
 
+    // The same 50 NM where the way leads from one shore straight to another: half way between them, wherever that is.
+    [Theory]
+    [InlineData(100.2, Verdict.Fail)]
+    [InlineData(99.8, Verdict.Pass)]
+    public void The_point_farthest_from_two_shores_is_found_wherever_it_lies(double apartNm, Verdict expected)
+    {
+        var vests = Leg with { Aircraft = Leg.Aircraft with { OverwaterKit = "vests" } };
+        for (var shiftNm = 0.0; shiftNm < 4; shiftNm += 0.15)
+        {
+            var middle = Leg.Route.Segments[0].Path.At((Leg.Route.Length.Value / 2) + shiftNm).Point;
+            var halfDeg = apartNm / 2 / 60 / Math.Cos(double.DegreesToRadians(middle.LatitudeDeg));
+            var answer = Ask.Worst("ENR-02", vests, week => Land(week,
+                SomePlans.Square("west", 30, 50, -50, middle.LongitudeDeg - halfDeg), SomePlans.Square("east", 30, 50, middle.LongitudeDeg + halfDeg, -25)));
+            Assert.True(answer.Verdict == expected, FormattableString.Invariant($"shifted by {shiftNm:0.00} NM: {answer.Verdict}, {answer.Text}"));
+        }
+    }
+
     // 14 CFR 135.89(a), 135.157(a): not pressurised, two thirds of an hour of cruise and a sixth of climb and of descent.
     [Fact]
     public void Oxygen_without_pressure()
